@@ -1,0 +1,77 @@
+#pragma once
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "history/history.hpp"
+
+namespace waxtab {
+
+/// A value with its 80 % range. low <= value <= high.
+struct Range {
+    double low = 0, value = 0, high = 0;
+};
+
+/// A super on a hive on the day stood on.
+struct SuperEstimate {
+    BoxId box = no_box;
+    HiveId hive = no_hive;
+    int place = 0;              ///< counted from the brood up, 1 is the lowest
+    Range full;                 ///< share filled, 0..1
+    Range capped;               ///< share of the comb capped, 0..1
+    Range drawn;                ///< share of the comb drawn, 0..1
+    Range kg;                   ///< honey in it, kilograms
+    Range capacity_kg;          ///< honey when full, kilograms
+    std::optional<Day> last_seen;   ///< day of the last reading of any kind; none: never looked at
+    std::vector<FactId> because;    ///< the readings it rests on
+    /// Fit to take, by capping alone: the first day, likely, late; none when not foreseen.
+    std::optional<Day> ripe_early, ripe_likely, ripe_late;
+};
+
+/// A hive on the day stood on.
+struct HiveEstimate {
+    HiveId hive = no_hive;
+    Range kg_per_day;           ///< filling rate of its supers; negative in a dearth
+    Range room_kg;              ///< honey that still finds room in its supers
+    /// Days until the room runs out at this rate; high is +infinity when it may never.
+    Range days_of_room;
+    /// Probability that room runs out within `days` days, 0..1.
+    double chance_full_within(int days) const;
+    /// Mean and standard deviation of the gain over the coming days, kilograms; index 0 is one day.
+    std::vector<double> gain_mean, gain_sd;
+    double room_mean = 0, room_sd = 0;
+    bool from_own_visits = false;   ///< else from its neighbours and the usual for the time
+    bool no_room = false;           ///< the last reading said full: the rate is a lower bound
+    std::vector<FactId> because;
+};
+
+/// What a box is estimated to have held when it was taken off, for the ledger.
+struct TakingEstimate {
+    std::size_t taking = 0;     ///< index into History::takings
+    Range kg;                   ///< net honey
+    std::vector<FactId> because;
+};
+
+/// How the keeper's eye compares with the scale.
+struct KeeperCalibration {
+    int weighings = 0;          ///< boxes both judged by eye and weighed
+    /// Kilograms a super the keeper calls full has held, against the handbook's figure: 1 is equal.
+    Range full_factor{0.85, 1.0, 1.15};
+    std::string words;          ///< for the reader; empty when there is nothing to say
+};
+
+struct Estimates {
+    Day on{};
+    std::vector<SuperEstimate> supers;  ///< by hive, then from the brood up
+    std::vector<HiveEstimate> hives;    ///< living hives, in journal order
+    std::vector<TakingEstimate> takings;///< parallel to History::takings
+    KeeperCalibration keeper;
+
+    const SuperEstimate* super(BoxId box) const;
+    const HiveEstimate* hive(HiveId hive) const;
+};
+
+/// Estimates as of `history.on`, from what was noted by then. Pure; same input, same bits.
+Estimates estimate(const Journal& journal, const History& history);
+
+}  // namespace waxtab
