@@ -1,6 +1,5 @@
 #pragma once
 #include <optional>
-#include <string_view>
 
 #include "handbook/range.hpp"
 
@@ -99,9 +98,6 @@ constexpr std::optional<Quiet> quiet_time(QueenStart start) {
     if (!out) return std::nullopt;
     return Quiet{out->usual_from, out->usual_to + 14};
 }
-
-/// Why a frame with eggs is given to a hive that should have a laying queen by now.
-inline constexpr std::string_view test_frame_source = from_memory;
 
 // ---- what is seen tells when a queen last laid --------------------------------------------
 

@@ -16,7 +16,7 @@ struct WinterStores {
 inline constexpr std::array<WinterStores, 3> winter_stores_table{{
     {"mild", {15, 18, 20}, "US South 40 lb: honeybeesuite.com (many sources compared); 15 kg: Bienen & Natur"},
     {"middle", {20, 23, 27},
-     "Britain 20 kg, BBKA News 216 (2013), and 25 kg, National Bee Unit (Sept 2017); US middle 60 lb: honeybeesuite.com"},
+     "Britain 20 kg, BBKA News 216 (2013), and 25 kg, National Bee Unit (2017); US middle 60 lb: honeybeesuite.com"},
     {"cold", {27, 36, 41}, "US North 80-90 lb: honeybeesuite.com; Illinois 60-80 lb: basicbeekeeping, lesson 119"},
 }};
 /// The row of a climate; nothing for another word. Names are lower case.
@@ -71,7 +71,8 @@ inline constexpr std::array<FeedingEnds, 4> feeding_ends{{
     {"Germany", 10, 1, "wiki.bienenzeitung.de"},
     {"northern USA and southern Canada", 10, 15, "USDA overwintering text (chestofbooks.com)"},
 }};
-/// No syrup when the days stay colder than this, C. Source: one of the feeding-date texts, farms.com or USDA.
+/// No syrup when the days stay colder than this, C. Source: one of the texts under feeding_ends; which
+/// of them is not settled.
 inline constexpr double no_syrup_below_celsius = 13;
 
 // ---- sugar and syrup ----------------------------------------------------------------------

@@ -7,7 +7,8 @@ using namespace waxtab::handbook;
 // Queensland Department of Primary Industries table (academickids.com): sealed 7.5 / 9 / 10, out 16 / 21 / 24,
 // egg 3, larva 5.5 / 6 / 6.5, sealed time 8 / 12 / 14.5 days.
 TEST_CASE("development days by caste", "[handbook][calendar]") {
-    const auto queen = development(Caste::queen), worker = development(Caste::worker), drone = development(Caste::drone);
+    const auto queen = development(Caste::queen), worker = development(Caste::worker);
+    const auto drone = development(Caste::drone);
     CHECK(queen.emerges.typical == 16);
     CHECK(worker.emerges.typical == 21);
     CHECK(drone.emerges.typical == 24);
@@ -32,9 +33,10 @@ TEST_CASE("development days by caste", "[handbook][calendar]") {
 }
 
 static const QueenStart starts[] = {
-    QueenStart::cell_with_egg,    QueenStart::charged_cell,   QueenStart::open_cell,       QueenStart::sealed_cell_found,
-    QueenStart::cell_sealed,      QueenStart::prime_swarm_left, QueenStart::virgin_emerged, QueenStart::queenless_split,
-    QueenStart::split_eggs_only,  QueenStart::swarm_hived};
+    QueenStart::cell_with_egg,     QueenStart::charged_cell, QueenStart::open_cell,
+    QueenStart::sealed_cell_found, QueenStart::cell_sealed,  QueenStart::prime_swarm_left,
+    QueenStart::virgin_emerged,    QueenStart::queenless_split, QueenStart::split_eggs_only,
+    QueenStart::swarm_hived};
 
 TEST_CASE("windows open before they close", "[handbook][calendar]") {
     const auto ordered = [](const Window& w) {
