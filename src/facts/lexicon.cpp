@@ -1,0 +1,192 @@
+#include "facts/lexicon.hpp"
+
+#include <algorithm>
+
+#include "facts/tokens.hpp"
+
+namespace waxtab {
+
+namespace {
+
+bool all_digits(std::string_view text) {
+    return !text.empty() && std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
+}
+
+/// The singular forms under which a plural may be listed.
+std::vector<std::string> singulars(const std::string& word) {
+    std::vector<std::string> forms{word};
+    if (word.ends_with("'s")) forms.push_back(word.substr(0, word.size() - 2));
+    if (word.size() > 2 && word.ends_with('s')) forms.push_back(word.substr(0, word.size() - 1));
+    if (word.size() > 3 && word.ends_with("es")) forms.push_back(word.substr(0, word.size() - 2));
+    if (word.size() > 3 && word.ends_with("ies")) forms.push_back(word.substr(0, word.size() - 3) + "y");
+    return forms;
+}
+
+bool same_word(const std::string& said, const std::string& listed) {
+    if (said == listed) return true;
+    const auto forms = singulars(said);
+    return std::find(forms.begin(), forms.end(), listed) != forms.end();
+}
+
+}  // namespace
+
+std::vector<std::string> words_of(std::string_view text) {
+    std::vector<std::string> words;
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t begin = text.find_first_not_of(' ', at);
+        if (begin == text.npos) break;
+        const std::size_t end = std::min(text.find(' ', begin), text.size());
+        words.emplace_back(text.substr(begin, end - begin));
+        at = end;
+    }
+    return words;
+}
+
+std::string hive_key(std::string_view name) {
+    std::string key = lower(name);
+    if (key.starts_with('#')) key.insert(0, "hive ");
+    const auto words = words_of(key);
+    if (words.size() == 2 && !words[1].empty()) {
+        const bool generic = words[0] == "hive" || words[0] == "no." || words[0] == "no" || words[0] == "colony" || words[0] == "h";
+        const std::string rest = words[1][0] == '#' ? words[1].substr(1) : words[1];
+        if (generic && !rest.empty() && rest.size() <= 4) return "h" + rest;
+    }
+    if (all_digits(key)) return "h" + key;
+    if (key.size() > 1 && all_digits(key.substr(0, key.size() - 1)) && key.back() >= 'a' && key.back() <= 'z') return "h" + key;
+    return key;
+}
+
+std::size_t edit_distance(std::string_view a, std::string_view b) {
+    std::vector<std::vector<std::size_t>> d(a.size() + 1, std::vector<std::size_t>(b.size() + 1));
+    for (std::size_t i = 0; i <= a.size(); ++i) d[i][0] = i;
+    for (std::size_t j = 0; j <= b.size(); ++j) d[0][j] = j;
+    for (std::size_t i = 1; i <= a.size(); ++i)
+        for (std::size_t j = 1; j <= b.size(); ++j) {
+            const std::size_t change = d[i - 1][j - 1] + (a[i - 1] != b[j - 1]);
+            d[i][j] = std::min({d[i - 1][j] + 1, d[i][j - 1] + 1, change});
+            if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1]) d[i][j] = std::min(d[i][j], d[i - 2][j - 2] + 1);
+        }
+    return d[a.size()][b.size()];
+}
+
+Lexicon::Lexicon() {
+    for (const grammar::Word& row : grammar::words) {
+        for (std::size_t at = 0; at <= row.surfaces.size();) {
+            const std::size_t end = std::min(row.surfaces.find('|', at), row.surfaces.size());
+            Meaning meaning;
+            meaning.words = {&row};
+            if (row.klass == grammar::Class::box_kind) meaning.box_kind = row.term;
+            add(row.surfaces.substr(at, end - at), meaning);
+            at = end + 1;
+        }
+    }
+}
+
+void Lexicon::add(std::string_view surface, const Meaning& meaning) {
+    std::string plain(surface);
+    std::replace(plain.begin(), plain.end(), '-', ' ');
+    Entry entry{words_of(plain), meaning};
+    if (entry.words.empty()) return;
+    entry.meaning.length = entry.words.size();
+    auto& entries = by_first_[entry.words.front()];
+    const auto same = std::find_if(entries.begin(), entries.end(), [&](const Entry& e) { return e.words == entry.words; });
+    if (same == entries.end()) {
+        entries.push_back(std::move(entry));
+        return;
+    }
+    Meaning& known = same->meaning;
+    for (const grammar::Word* w : meaning.words)
+        if (std::find(known.words.begin(), known.words.end(), w) == known.words.end()) known.words.push_back(w);
+    if (meaning.hive != no_hive) known.hive = meaning.hive;
+    if (meaning.yard != no_yard) known.yard = meaning.yard;
+    if (!meaning.box_kind.empty()) known.box_kind = meaning.box_kind;
+}
+
+void Lexicon::add_hive(std::string_view name, HiveId id) {
+    Meaning meaning;
+    meaning.hive = id;
+    const std::string key = hive_key(name);
+    hives_.emplace(key, id);
+    hives_.emplace(lower(name), id);
+    add(key, meaning);
+    if (lower(name) != key && !all_digits(name)) add(lower(name), meaning);
+}
+
+void Lexicon::add_yard(std::string_view name, YardId id) {
+    Meaning meaning;
+    meaning.yard = id;
+    yards_.emplace(lower(name), id);
+    add(lower(name), meaning);
+}
+
+void Lexicon::add_box_kind(std::string_view name) {
+    Meaning meaning;
+    meaning.box_kind = lower(name);
+    add(meaning.box_kind, meaning);
+}
+
+const Lexicon::Entry* Lexicon::longest(const std::vector<std::string>& words, std::size_t at) const {
+    const Entry* best = nullptr;
+    for (const std::string& first : singulars(words[at])) {
+        const auto found = by_first_.find(first);
+        if (found == by_first_.end()) continue;
+        for (const Entry& entry : found->second) {
+            if (at + entry.words.size() > words.size()) continue;
+            if (best && entry.words.size() <= best->words.size()) continue;
+            bool all = true;
+            for (std::size_t i = 1; i < entry.words.size() && all; ++i) all = same_word(words[at + i], entry.words[i]);
+            if (all) best = &entry;
+        }
+        if (best) break;   // the word as written outranks its singular
+    }
+    return best;
+}
+
+Meaning Lexicon::find(const std::vector<std::string>& words, std::size_t at) const {
+    const Entry* best = longest(words, at);
+    return best ? best->meaning : Meaning{};
+}
+
+HiveId Lexicon::hive(std::string_view lower_name) const {
+    const auto found = hives_.find(hive_key(lower_name));
+    return found == hives_.end() ? no_hive : found->second;
+}
+
+YardId Lexicon::yard(std::string_view lower_name) const {
+    const auto found = yards_.find(lower_name);
+    return found == yards_.end() ? no_yard : found->second;
+}
+
+bool Lexicon::unknown(std::string_view lower_word) const {
+    for (const std::string& form : singulars(std::string(lower_word)))
+        if (by_first_.contains(form)) return false;
+    return true;
+}
+
+std::string Lexicon::nearest(std::string_view lower_word) const {
+    if (lower_word.size() < 4) return {};
+    const std::size_t most = lower_word.size() < 7 ? 1 : 2;
+    std::string best;
+    std::size_t least = most + 1;
+    for (const auto& [first, entries] : by_first_) {
+        for (const Entry& entry : entries) {
+            if (entry.words.size() != 1 || first.size() < 3) continue;
+            const std::size_t distance = edit_distance(lower_word, first);
+            if (distance < least) least = distance, best = first;
+        }
+    }
+    return best;
+}
+
+std::string Lexicon::nearest_hive(std::string_view lower_name) const {
+    const std::string key = hive_key(lower_name);
+    std::string best;
+    std::size_t least = key.size() < 5 ? 2 : 3;
+    for (const auto& [name, id] : hives_) {
+        const std::size_t distance = edit_distance(key, name);
+        if (distance < least) least = distance, best = name;
+    }
+    return best;
+}
+
+}  // namespace waxtab
