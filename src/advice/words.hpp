@@ -1,0 +1,34 @@
+#pragma once
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "advice/context.hpp"
+
+namespace waxtab {
+
+/// `1 super`, `3 supers`.
+std::string counted(int n, std::string_view noun);
+/// `2 to 5 kg, likely 3`, in the keeper's unit; both bounds alike: `3 kg`.
+std::string kg_words(const Range& kg, MassUnit unit);
+/// `70% (60-80%)` of shares 0..1.
+std::string share_words(const Range& share);
+/// `7 in 10`; never more than `19 in 20` nor less than `1 in 20`.
+std::string odds(double chance);
+/// `a, b and c`.
+std::string listed(const std::vector<std::string>& words);
+/// `the super` when it is the only one, `the top super`, `the bottom super`, `super 2`; a label is added: `super "B4"`.
+std::string super_name(const HiveView& hive, const SuperView& super);
+/// What a fact of a closed list says, for a reason: `brood nest packed`.
+std::string on_day(std::string_view what, Day day);
+/// `8 days ago (2026-06-03)`, `today`, `yesterday (...)`.
+std::string ago(Day day, Day on);
+/// `18.5%` of permille.
+std::string permille_words(std::int64_t permille);
+/// `29.5` with at most one decimal.
+std::string decimal(double value);
+/// The name of a box kind and its comb: `medium super, drawn`.
+std::string box_words(std::string_view kind, Comb comb);
+std::string_view comb_word(Comb comb);
+
+}  // namespace waxtab
