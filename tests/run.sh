@@ -1,0 +1,104 @@
+#!/bin/sh
+# Everything that must hold: sh tests/run.sh [--all]
+# Installs what is missing, builds, runs, and ends with `N passed, N failed`. Exit status 0 when nothing
+# failed, 1 otherwise, 2 when the machine lacks something.
+#   default  Release build: unit tests, whole-program tests, expected messages; then the same with the
+#            address and undefined-behaviour sanitizers
+#   --all    also: clang build with its warnings, clang-tidy, whole-program tests without fused
+#            multiply-add in the C library
+set -u
+root=$(cd "$(dirname "$0")/.." && pwd)
+. "$root/tests/prepare.sh"
+
+all=
+case ${1-} in
+'') ;;
+--all) all=yes ;;
+*) stop 2 "usage: sh tests/run.sh [--all]" ;;
+esac
+
+passed=0
+failed=0
+count() {
+    passed=$((passed + $1))
+    failed=$((failed + $2))
+    [ "$2" = 0 ] || bad="$bad $3"
+}
+bad=
+
+# number TEXT WORDS: the number standing before (or after) the words in a summary, 0 when there is none.
+first_number() {
+    found=$(sed -n "s/$1/\\1/p" "$2" | tail -n 1)
+    echo "${found:-0}"
+}
+
+# unit BUILD: the unit tests of a build.
+unit() {
+    out=$root/build/$1/unit.txt
+    status=0
+    "$root/build/$1/tests/waxtab_unit" >"$out" 2>&1 || status=$?
+    ok=$(first_number '.*All tests passed (.* in \([0-9]*\) test case.*' "$out")
+    if [ "$ok" = 0 ]; then
+        ok=$(first_number '^test cases:.*| *\([0-9]*\) passed.*' "$out")
+        wrong=$(first_number '^test cases:.*| *\([0-9]*\) failed.*' "$out")
+    else
+        wrong=0
+    fi
+    [ "$status" = 0 ] || [ "$wrong" != 0 ] || wrong=1
+    [ "$wrong" = 0 ] || tail -n 80 "$out" >&2
+    grep '^skipped:' "$out" >&2
+    say "unit tests, $1: $ok passed, $wrong failed"
+    count "$ok" "$wrong" "unit-$1"
+}
+
+# journals BUILD: the whole-program tests with the program of a build.
+journals() {
+    out=$root/build/$1/journals.txt
+    PATH=$root/build/$1:$PATH WAXTAB_ROOT=$root "$cram" --shell=/bin/sh "$root"/tests/journals/*.t >"$out" 2>&1
+    ran=$(first_number '^# Ran \([0-9]*\) test.*' "$out")
+    skip=$(first_number '^# Ran .* \([0-9]*\) skipped.*' "$out")
+    wrong=$(first_number '^# Ran .* \([0-9]*\) failed.*' "$out")
+    [ "$ran" != 0 ] || wrong=1
+    ok=$((ran - skip - wrong))
+    [ "$ran" != 0 ] || ok=0
+    [ "$wrong" = 0 ] || head -n 200 "$out" >&2
+    [ "$skip" = 0 ] || say "skipped: $skip whole-program tests (their files say when)"
+    say "whole-program tests, $1: $ok passed, $wrong failed"
+    count "$ok" "$wrong" "journals-$1"
+}
+
+# step NAME COMMAND...: one check that passes or fails as a whole.
+step() {
+    name=$1
+    shift
+    if "$@"; then count 1 0 "$name"; else count 0 1 "$name"; fi
+    say "$name: done"
+}
+
+ensure $build_packages python3 python3-cram
+cram=$(command -v cram3 || command -v cram) || stop 2 "Please install cram (Debian: python3-cram)"
+
+build release -DCMAKE_BUILD_TYPE=Release
+unit release
+journals release
+
+build sanitize -DCMAKE_BUILD_TYPE=Release -DCMAKE_CXX_FLAGS_RELEASE="-O1 -DNDEBUG" -DWAXTAB_SANITIZE=ON
+export UBSAN_OPTIONS=print_stacktrace=1
+unit sanitize
+journals sanitize
+unset UBSAN_OPTIONS
+
+if [ -n "$all" ]; then
+    ensure clang clang-tidy
+    build clang -DCMAKE_BUILD_TYPE=Release -DCMAKE_CXX_COMPILER=clang++ -DCMAKE_EXPORT_COMPILE_COMMANDS=ON
+    unit clang
+    journals clang
+    step clang-tidy sh -c "run-clang-tidy -quiet -p '$root/build/clang' '$root/src/.*' >'$root/build/clang/tidy.txt' 2>/dev/null || { tail -n 60 '$root/build/clang/tidy.txt' >&2; false; }"
+    export GLIBC_TUNABLES=glibc.cpu.hwcaps=-AVX2,-FMA,-FMA4
+    journals release
+    unset GLIBC_TUNABLES
+fi
+
+[ -z "$bad" ] || say "failed:$bad"
+echo "$passed passed, $failed failed"
+[ "$failed" = 0 ]
