@@ -1,0 +1,114 @@
+// Mite counts: when they are due, what is above the keeper's threshold, and the count after a treatment.
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "advice/mites.hpp"
+#include "advice/rule.hpp"
+#include "handbook/varroa.hpp"
+
+namespace waxtab {
+
+std::optional<MiteRate> mite_rate(const Seen& seen) {
+    const Fact& f = *seen.it;
+    if (f.kind != Kind::mites || f.detail == "drop") return std::nullopt;
+    if (f.value.dimension == Dimension::share)
+        return MiteRate{seen.day, static_cast<double>(f.value.amount) / 10.0, seen.fact};
+    if (f.count < 0 || f.value.dimension != Dimension::count || f.value.amount <= 0) return std::nullopt;
+    return MiteRate{seen.day, *handbook::mites_per_100(f.count, static_cast<double>(f.value.amount) / 1000.0), seen.fact};
+}
+
+namespace {
+
+std::optional<MiteRate> last_rate(const HiveView& hive, int days) {
+    for (auto s = hive.facts.rbegin(); s != hive.facts.rend(); ++s) {
+        if (days_between(s->day, hive.on()) > days) break;
+        if (const auto rate = mite_rate(*s)) return rate;
+    }
+    return std::nullopt;
+}
+
+const Treating* last_treating(const HiveView& hive) {
+    return hive.history->treatings.empty() ? nullptr : &hive.history->treatings.back();
+}
+
+Advices above_threshold(const HiveView& hive) {
+    const auto rate = last_rate(hive, 30);
+    if (!rate) return {};
+    const double threshold = hive.settings().mite_threshold_permille / 10.0;
+    const Treating* t = last_treating(hive);
+    if (rate->per_100 < threshold || (t && t->from >= rate->day)) return {};
+    Advice a = advise_to(Act::treat, Rank::rest, "treat against mites, or call in advice");
+    a.by = hive.next_visit();
+    how_sure(a, Sureness::likely, fmt::format("{} mites per 100 bees, {} threshold {}", decimal(rate->per_100),
+                                              hive.settings().mite_threshold_said ? "your" : "the usual", decimal(threshold)));
+    a.reasons.push_back(fmt::format("counted on {}: {} per 100 bees", iso(rate->day), decimal(rate->per_100)));
+    if (hive.all->late()) a.reasons.push_back("before the winter bees are raised many act on less (from memory)");
+    if (!hive.supers.empty())
+        a.reasons.push_back(fmt::format("{} on: which substances allow that, if any, stands on the label",
+                                        counted(static_cast<int>(hive.supers.size()), "super")));
+    because(a, rate->fact);
+    return {a};
+}
+
+/// Days after a treatment's end at which a count tells whether it worked; common practice, no source.
+constexpr int recount_from = 7, recount_to = 21, recount_drop = 45;
+
+Advices recount(const HiveView& hive) {
+    const Treating* t = last_treating(hive);
+    if (!t || !t->to) return {};
+    const int since = days_between(*t->to, hive.on());
+    if (since < recount_from || since > recount_drop || hive.brood_boxes == 0) return {};
+    const auto counted_since = hive.last(since - 1, Kind::mites);
+    if (counted_since || hive.all->days_after_season() > 75) return {};
+    Advice a = advise_to(Act::count_mites, Rank::rest, "count mites again: did the treatment work?");
+    a.by = std::max(hive.on(), *t->to + date::days{recount_to});
+    how_sure(a, Sureness::likely, "");
+    a.reasons.push_back(fmt::format("{} ended {}, no count noted since", t->substance.empty() ? "the treatment" : t->substance,
+                                    ago(*t->to, hive.on())));
+    because(a, t->fact);
+    return {a};
+}
+
+/// A count in spring and one before the winter bees are raised; in between every 30-60 days.
+int count_gap(const Context& c) {
+    if (c.phase() == Phase::during) return c.season_days_left() < 60 ? 30 : 60;
+    return c.phase() == Phase::after && c.days_after_season() < 30 ? 30 : 0;
+}
+
+Advices count_due(const YardView& yard) {
+    const Context& c = *yard.all;
+    const int gap = count_gap(c);
+    if (gap == 0 || !yard.last_visit || days_between(*yard.last_visit, c.on) > 60) return {};
+    Advice a = advise_to(Act::count_mites, Rank::rest, "count mites");
+    for (const HiveView* h : yard.hives) {
+        const Treating* t = last_treating(*h);
+        const bool treated = t && (!t->to || days_between(*t->to, c.on) < 30);
+        if (!treated && !h->last(gap, Kind::mites)) a.hives.push_back(h->id);
+    }
+    if (a.hives.empty()) return {};
+    a.by = yard.hives.front()->next_visit();
+    how_sure(a, Sureness::likely, "");
+    std::vector<std::string> names;
+    for (HiveId h : a.hives) names.emplace_back(c.journal.hive_name(h));
+    a.reasons.push_back(fmt::format("no count in {} at {}", counted(gap, "day"), listed(names)));
+    if (gap == 30) a.reasons.push_back("the winter bees are raised next");
+    return {a};
+}
+
+}  // namespace
+
+std::vector<Rule> mite_rules() {
+    return {
+        {{"mites-above-threshold", "A count above the threshold you set asks for a treatment; which one, label and law say.",
+          "3 per 100 bees in use at USDA-ARS and by clubs; the setting is yours", "Mites"},
+         &above_threshold},
+        {{"mites-recount", "After a treatment the mites are counted again.", "common practice, no source", "Mites"},
+         &recount},
+        {{"mites-count-due", "Mites are counted through the season, more often before the winter bees are raised.",
+          "Mississippi State University Extension (counts by season); the gaps are common practice, no source", "Mites"},
+         &count_due},
+    };
+}
+
+}  // namespace waxtab
