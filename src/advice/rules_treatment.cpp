@@ -126,7 +126,7 @@ Advices too_warm(const HiveView& hive) {
         if (!limit || days_between(end, hive.on()) > 7) continue;
         const auto hot = hottest(hive, t.from, end, limit->celsius);
         if (!hot) continue;
-        Advice a = advise_to(Act::treat, Rank::rest, fmt::format("too warm for {}: look at the label and at the queen", t.substance));
+        Advice a = advise_to(Act::note, Rank::rest, fmt::format("too warm for {}: look at the label and at the queen", t.substance));
         a.by = hive.on();
         how_sure(a, Sureness::likely, "");
         a.reasons.push_back(fmt::format("{} on {}; {}", text_of(hot->it->value), iso(hot->day), limit->what));

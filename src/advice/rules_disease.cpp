@@ -1,0 +1,71 @@
+// A notifiable disease suspected: nothing moves.
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "advice/disease.hpp"
+
+namespace waxtab {
+namespace {
+
+/// Diseases and pests that have to be reported in most countries; which, the keeper's law says.
+constexpr std::string_view notifiable[] = {"foulbrood", "foul brood", "afb", "efb", "tropilaelaps", "small hive beetle"};
+
+bool names_one(std::string_view text) {
+    return std::any_of(std::begin(notifiable), std::end(notifiable), [&](std::string_view n) { return mentions(text, n); });
+}
+
+bool is_disease(const Fact& f) {
+    if (f.manner == "none") return false;
+    return f.kind == Kind::disease && (names_one(f.detail) || names_one(f.text));
+}
+
+/// An inspector's finding, as keepers note it.
+bool lifts(const Fact& f) {
+    if (f.kind == Kind::disease && f.manner == "none") return true;
+    return f.kind == Kind::remark && (mentions(f.text, "all clear") || mentions(f.text, "standstill lifted"));
+}
+
+}  // namespace
+
+std::optional<Seen> suspected_disease(const YardView& yard) {
+    std::optional<Seen> found;
+    for (const Seen& s : yard.all->facts) {
+        if (s.it->yard != yard.id && !std::any_of(yard.hives.begin(), yard.hives.end(), [&](const HiveView* h) { return h->id == s.it->hive; }))
+            continue;
+        if (is_disease(*s.it) && days_between(s.day, yard.all->on) <= 365) found = s;
+        else if (lifts(*s.it)) found.reset();
+    }
+    return found;
+}
+
+namespace {
+
+Advices stand_still(const YardView& yard) {
+    const auto seen = suspected_disease(yard);
+    if (!seen) return {};
+    const std::string name = seen->it->detail.empty() ? seen->it->text : std::string(seen->it->detail);
+    Advice a = advise_to(Act::stand_still, Rank::disease,
+                         fmt::format("call the bee inspector; nothing moves from or to {}", yard.id < 0 ? "the yard" : yard.all->journal.yard_name(yard.id)));
+    a.by = yard.all->on;
+    how_sure(a, seen->it->manner == "confirmed" ? Sureness::certain : Sureness::likely, "a suspicion is enough");
+    a.reasons.push_back(fmt::format("{} {} at {} on {}", name, seen->it->manner.empty() ? "noted" : seen->it->manner,
+                                    seen->it->hive < 0 ? "the yard" : yard.all->journal.hive_name(seen->it->hive), iso(seen->day)));
+    a.reasons.push_back("no frames, supers, colonies or tools in or out until the inspector says so; your law decides");
+    a.reasons.push_back("advice to move boxes or frames here is held back");
+    because(a, seen->fact);
+    return {a};
+}
+
+}  // namespace
+
+std::vector<Rule> disease_rules() {
+    return {
+        {{"notifiable-disease", "Foulbrood or another notifiable disease suspected: all advice that moves frames, supers or colonies from "
+                                "or to that yard stops; call the inspector.",
+          "local law on notifiable bee diseases", "Disease"},
+         &stand_still},
+    };
+}
+
+}  // namespace waxtab
