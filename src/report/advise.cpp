@@ -1,0 +1,170 @@
+#include "report/advise.hpp"
+
+#include <algorithm>
+#include <cstdlib>
+
+#include <fmt/format.h>
+
+#include "report/phrases.hpp"
+#include "text/layout.hpp"
+#include "text/utf8.hpp"
+
+namespace waxtab {
+
+namespace {
+
+constexpr std::string_view inner = "    ";
+
+std::string where_text(const Journal& journal, const History& history, const Advice& advice) {
+    if (advice.hive != no_hive) {
+        const YardId yard = advice.yard != no_yard
+                                ? advice.yard
+                                : history.hives[static_cast<std::size_t>(advice.hive)].yard_on(history.on);
+        const std::string at = yard == no_yard ? std::string{} : " at " + printable(journal.yard_name(yard));
+        return printable(journal.hive_name(advice.hive)) + at + ": ";
+    }
+    return advice.yard == no_yard ? std::string{} : fmt::format("yard {}: ", printable(journal.yard_name(advice.yard)));
+}
+
+std::string by_text(Day by, Day on) {
+    const int days = days_between(on, by);
+    if (days == 0) return fmt::format("by {}, today", iso(by));
+    if (days == 1) return fmt::format("by {}, tomorrow", iso(by));
+    if (days > 0) return fmt::format("by {}, in {}", iso(by), counted(days, "day"));
+    return fmt::format("by {}, {} ago", iso(by), counted(-days, "day"));
+}
+
+/// The journal's own words behind a fact; for a set-up the line of the hive.
+std::string quote(const Journal& journal, FactId fact, HiveId hive) {
+    const Span span = fact != set_up_fact ? journal.facts[fact].span
+                      : hive >= 0         ? journal.hives[static_cast<std::size_t>(hive)].span
+                                          : Span{};
+    return printable(journal.sources.text(span));
+}
+
+std::string because_lines(const Journal& journal, const Advice& advice, const Style& style) {
+    std::vector<std::string> lines;
+    for (const FactId fact : advice.because) {
+        const std::string words = quote(journal, fact, advice.hive);
+        const std::string ref = ref_text(journal, fact, advice.hive, style);
+        if (words.empty() && ref.empty()) continue;
+        std::string line = with_ref(fmt::format("\"{}\"", words), "      ", "       ", ref);
+        if (std::find(lines.begin(), lines.end(), line) == lines.end()) lines.push_back(std::move(line));
+    }
+    return fmt::format("{}", fmt::join(lines, ""));
+}
+
+std::string piece_text(const Journal& journal, const History& history, const Advice& advice, const Style& style) {
+    std::string out = paragraph(where_text(journal, history, advice) + printable(advice.what), "  ", inner);
+    const std::string sure = advice.sureness_words.empty() ? std::string(name_of(advice.sureness))
+                                                           : printable(advice.sureness_words);
+    out += paragraph(advice.by ? by_text(*advice.by, history.on) + "; " + sure : sure, inner, inner);
+    for (const std::string& reason : advice.reasons) out += paragraph(printable(reason), "    - ", "      ");
+    out += because_lines(journal, advice, style);
+    for (const std::string& over : advice.over) out += paragraph("goes before: " + printable(over), inner, "      ");
+    std::vector<std::string> rules{advice.rule};
+    rules.insert(rules.end(), advice.also.begin(), advice.also.end());
+    return out + paragraph(fmt::format("{}: {}", rules.size() == 1 ? "rule" : "rules", fmt::join(rules, ", ")), inner, "      ");
+}
+
+/// How soon a piece of advice is due; also the heading it stands under.
+enum class Urgency { now, soon, later, undated };
+
+Urgency urgency_of(const Journal& journal, const Advice& advice, Day on) {
+    if (!advice.by) return Urgency::undated;
+    const int days = days_between(on, *advice.by);
+    if (days <= 0) return Urgency::now;
+    return days <= journal.settings.visit_interval_days ? Urgency::soon : Urgency::later;
+}
+
+std::string urgency_heading(Urgency urgency, int interval) {
+    switch (urgency) {
+        case Urgency::now: return "Due now";
+        case Urgency::soon: return fmt::format("Within {}", counted(interval, "day"));
+        case Urgency::later: return "Later";
+        case Urgency::undated: break;
+    }
+    return "Without a date";
+}
+
+using Pieces = std::vector<const Advice*>;
+
+std::string pieces_text(const Journal& journal, const History& history, const Pieces& pieces, const Style& style) {
+    std::string out;
+    for (const Urgency urgency : {Urgency::now, Urgency::soon, Urgency::later, Urgency::undated}) {
+        bool headed = false;
+        for (const Advice* piece : pieces) {
+            if (piece->act == Act::todo || urgency_of(journal, *piece, history.on) != urgency) continue;
+            if (!headed) out += '\n' + heading(urgency_heading(urgency, journal.settings.visit_interval_days), style);
+            headed = true;
+            out += '\n' + piece_text(journal, history, *piece, style);
+        }
+    }
+    return out;
+}
+
+std::string todos_text(const Journal& journal, const History& history, const Pieces& pieces, const Style& style) {
+    std::string out;
+    for (const Advice* piece : pieces) {
+        if (piece->act != Act::todo) continue;
+        const std::string due = piece->by ? " (" + by_text(*piece->by, history.on) + ")" : std::string{};
+        out += with_ref(where_text(journal, history, *piece) + printable(piece->what) + due, "  - ", "    ",
+                        refs_text(journal, piece->because, style));
+    }
+    return out.empty() ? out : '\n' + heading("Your own to-dos", style) + '\n' + out;
+}
+
+/// A list of lines under a heading, each said once, in order of first use.
+std::string once_each(std::string_view title, const std::vector<std::string>& lines, const Style& style) {
+    std::string out;
+    for (auto it = lines.begin(); it != lines.end(); ++it)
+        if (!it->empty() && std::find(lines.begin(), it, *it) == it) out += paragraph(printable(*it), "  - ", "    ");
+    return out.empty() ? out : '\n' + heading(title, style) + '\n' + out;
+}
+
+std::string cautions_text(const Pieces& pieces, const Style& style) {
+    std::vector<std::string> lines;
+    for (const Advice* piece : pieces) lines.push_back(piece->caution);
+    return once_each("Take care", lines, style);
+}
+
+std::string sources_text(const Pieces& pieces, const Style& style) {
+    std::vector<std::string> lines;
+    for (const Advice* piece : pieces) {
+        std::vector<std::string> names{piece->rule};
+        names.insert(names.end(), piece->also.begin(), piece->also.end());
+        for (const std::string& name : names) {
+            if (piece->act == Act::todo || name.empty()) continue;
+            std::string_view source = name == piece->rule ? std::string_view(piece->source) : std::string_view{};
+            for (const RuleEntry& entry : rules())
+                if (source.empty() && entry.name == name) source = entry.source;
+            lines.push_back(fmt::format("{}: {}", name, source));
+        }
+    }
+    return once_each("Where the rules come from", lines, style);
+}
+
+}  // namespace
+
+std::string_view name_of(Sureness sureness) {
+    if (sureness == Sureness::certain) return "certain";
+    return sureness == Sureness::likely ? "likely" : "possible";
+}
+
+bool lists(const Selection& selection, const History& history, const Advice& advice) {
+    if (advice.hive != no_hive) return lists(selection, history, advice.hive, history.on);
+    const bool named = std::any_of(advice.hives.begin(), advice.hives.end(), [&](HiveId id) { return selection.has_hive(id); });
+    return selection.has_yard(advice.yard) && (selection.hives.empty() || named);
+}
+
+std::string advise_text(const Journal& journal, const History& history, const std::vector<Advice>& advice,
+                        const Selection& selection, const Style& style) {
+    Pieces pieces;
+    for (const Advice& piece : advice)
+        if (lists(selection, history, piece)) pieces.push_back(&piece);
+    if (pieces.empty()) return fmt::format("Nothing to do on {}, as far as the journal tells.\n", iso(history.on));
+    return heading("Advice for " + iso(history.on), style) + pieces_text(journal, history, pieces, style) +
+           todos_text(journal, history, pieces, style) + cautions_text(pieces, style) + sources_text(pieces, style);
+}
+
+}  // namespace waxtab

@@ -1,0 +1,53 @@
+#include "report/advise.hpp"
+#include "report/json.hpp"
+
+namespace waxtab {
+
+namespace {
+
+Json because_json(const Journal& journal, const Advice& advice, const Style& style) {
+    Json list = Json::array();
+    for (const FactId fact : advice.because) {
+        if (fact == set_up_fact) continue;
+        Json json;
+        if (style.refs) json["at"] = journal.sources.at(journal.facts[fact].span);
+        json["words"] = journal.sources.text(journal.facts[fact].span);
+        list.push_back(std::move(json));
+    }
+    return list;
+}
+
+Json piece_json(const Journal& journal, const Advice& advice, const Style& style) {
+    Json json;
+    json["hive"] = words_json(journal.hive_name(advice.hive));
+    json["yard"] = words_json(journal.yard_name(advice.yard));
+    json["what"] = advice.what;
+    json["by"] = day_json(advice.by);
+    json["todo"] = advice.act == Act::todo;
+    json["sureness"] = name_of(advice.sureness);
+    json["sureness_words"] = words_json(advice.sureness_words);
+    json["rule"] = words_json(advice.rule);
+    json["also"] = advice.also;
+    json["source"] = words_json(advice.source);
+    json["reasons"] = advice.reasons;
+    json["because"] = because_json(journal, advice, style);
+    json["over"] = advice.over;
+    json["caution"] = words_json(advice.caution);
+    if (advice.count > 0) json["supers"] = advice.count;
+    if (!advice.box_kind.empty()) json["box_kind"] = advice.box_kind;
+    return json;
+}
+
+}  // namespace
+
+std::string advise_json(const Journal& journal, const History& history, const std::vector<Advice>& advice,
+                        const Selection& selection, const Style& style) {
+    Json json;
+    json["on"] = iso(history.on);
+    json["advice"] = Json::array();
+    for (const Advice& piece : advice)
+        if (lists(selection, history, piece)) json["advice"].push_back(piece_json(journal, piece, style));
+    return document(json);
+}
+
+}  // namespace waxtab

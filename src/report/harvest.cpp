@@ -1,0 +1,147 @@
+#include "report/harvest.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "report/lot_parts.hpp"
+#include "report/phrases.hpp"
+#include "report/table.hpp"
+#include "report/yields.hpp"
+#include "text/layout.hpp"
+#include "text/utf8.hpp"
+
+namespace waxtab {
+
+namespace {
+
+std::string lots_text(const Journal& journal, const History& history, const Ledger& ledger, const Selection& selection,
+                      const Style& style) {
+    std::string out;
+    for (const Lot& lot : ledger.lots) {
+        if (!lists(selection, history, lot)) continue;
+        out += '\n' + lot_head(journal, lot, style) + shares_table(journal, history, lot, selection, style) +
+               whereabouts(journal, lot, selection, style);
+    }
+    return out;
+}
+
+std::string taken_text(const Yield& yield) {
+    std::vector<std::string> parts;
+    if (yield.supers > 0) parts.push_back(counted(yield.supers, "super"));
+    if (yield.frames > 0) parts.push_back(counted(yield.frames, "frame"));
+    return listed(parts);
+}
+
+std::string yard_text(const Journal& journal, YardId yard) {
+    return yard == no_yard ? "no yard named" : printable(journal.yard_name(yard));
+}
+
+/// Rows of the hives of one season and yard, and their sum with the mean over the hives that gave honey.
+std::string yard_yields(const Journal& journal, const std::vector<Yield>& rows, const Style& style) {
+    Table table;
+    table.column("hive");
+    table.column("honey");
+    table.column("taken");
+    MassRange sum;
+    sum.weighed = true;
+    int supers = 0;
+    for (const Yield& row : rows) {
+        table.row({row.hive == no_hive ? "no hive named" : printable(journal.hive_name(row.hive)),
+                   mass_text(row.honey, style), taken_text(row)});
+        sum = sum_of(sum, row.honey);
+        supers += row.supers;
+    }
+    table.row({"together", mass_text(sum, style), supers > 0 ? counted(supers, "super") : ""});
+    const Mass mean{sum.value.ng / static_cast<std::int64_t>(rows.size())};
+    const std::string words = fmt::format("{} a hive, over the {} that gave honey", mass_text(mean, style),
+                                          counted(static_cast<std::int64_t>(rows.size()), "hive"));
+    return table.text(4) + (rows.size() > 1 ? paragraph(words, "    ", "      ") : std::string{});
+}
+
+std::string yields_text(const Journal& journal, const std::vector<Yield>& yields, const Selection& selection,
+                        const Style& style) {
+    std::string out;
+    for (std::size_t i = 0; i < yields.size();) {
+        const Yield& first = yields[i];
+        std::vector<Yield> rows;
+        for (; i < yields.size() && yields[i].season == first.season && yields[i].yard == first.yard; ++i)
+            if (lists(selection, yields[i])) rows.push_back(yields[i]);
+        if (rows.empty()) continue;
+        out += fmt::format("\n  {}, {}\n", first.season, yard_text(journal, first.yard)) + yard_yields(journal, rows, style);
+    }
+    return out.empty() ? out : '\n' + heading("Yields by season, yard and hive", style) + out;
+}
+
+std::string waiting_text(const Journal& journal, const History& history, const Estimates& estimates,
+                         const Ledger& ledger, const Selection& selection, const Style& style) {
+    Table table;
+    for (const auto head : {"hive", "taken off", "honey in it", "box", ""}) table.column(head);
+    for (const std::size_t i : ledger.waiting) {
+        const Taking& taking = history.takings[i];
+        if (!lists(selection, history, taking.hive, taking.day) || !selection.has_day(taking.day)) continue;
+        const std::string box = taking.box == no_box ? counted(taking.frames, "frame")
+                                                     : printable(history.boxes[static_cast<std::size_t>(taking.box)].kind);
+        table.row({printable(journal.hive_name(taking.hive)), iso(taking.day),
+                   mass_text(honey_of(history, estimates, i), style), box,
+                   ref_text(journal, taking.fact, taking.hive, style)});
+    }
+    if (table.empty()) return {};
+    std::string out = '\n' + heading("Waiting to be extracted", style) + '\n' + table.text(2);
+    if (selection.everything()) out += "  together " + mass_text(ledger.waiting_honey, style) + '\n';
+    return out;
+}
+
+std::string sums_text(const Ledger& ledger, const Style& style) {
+    Table table;
+    table.column("");
+    table.column("", Table::Align::right);
+    const auto add = [&](std::string_view words, Mass mass, bool always) {
+        if (always || mass.ng != 0) table.row({std::string(words), mass_text(mass, style)});
+    };
+    add("opening stock", ledger.opening, false);
+    add("bought in", ledger.bought, false);
+    add("extracted", ledger.extracted, true);
+    add("put into jars", ledger.jarred, false);
+    add("gone out", ledger.gone, false);
+    add("spoiled", ledger.spoiled, false);
+    add("left in jars", ledger.left_in_jars, true);
+    add("left in bulk", ledger.left_in_bulk, true);
+    add("wax", ledger.wax, false);
+    return '\n' + heading("All together", style) + '\n' + table.text(2);
+}
+
+std::string lower_ascii(std::string_view text) {
+    std::string out(text);
+    for (char& c : out) c = static_cast<char>(c >= 'A' && c <= 'Z' ? c + 32 : c);
+    return out;
+}
+
+}  // namespace
+
+bool lists(const Selection& selection, const History& history, const Lot& lot) {
+    if (!selection.has_day(lot.extracted)) return false;
+    if (selection.hives.empty() && selection.yards.empty()) return true;
+    return std::any_of(lot.shares.begin(), lot.shares.end(), [&](const LotShare& share) {
+        return share.hive != no_hive && lists(selection, history, share.hive, lot.extracted);
+    });
+}
+
+const Lot* lot_named(const Ledger& ledger, std::string_view name) {
+    for (const Lot& lot : ledger.lots)
+        if (lower_ascii(lot.name) == lower_ascii(name)) return &lot;
+    return nullptr;
+}
+
+std::string harvest_text(const Journal& journal, const History& history, const Estimates& estimates,
+                         const Ledger& ledger, const Selection& selection, const Style& style) {
+    std::string out = lots_text(journal, history, ledger, selection, style);
+    out += yields_text(journal, yields_of(history, estimates, ledger), selection, style);
+    out += waiting_text(journal, history, estimates, ledger, selection, style);
+    if (out.empty() && ledger.opening.ng == 0 && ledger.bought.ng == 0)
+        return fmt::format("No honey taken off by {}.\n", iso(ledger.on));
+    if (selection.everything()) out += sums_text(ledger, style);
+    return heading("Honey ledger on " + iso(ledger.on), style) + out;
+}
+
+}  // namespace waxtab

@@ -1,0 +1,101 @@
+#include "report/lot_parts.hpp"
+
+#include <fmt/format.h>
+
+#include "report/phrases.hpp"
+#include "report/table.hpp"
+#include "text/layout.hpp"
+#include "text/utf8.hpp"
+
+namespace waxtab {
+
+namespace {
+
+/// `454 g` where the size is whole grams of less than a kilogram or the report is in kilograms, else `1.00 lb`.
+std::string size_text(Mass size, const Style& style) {
+    if (style.mass == MassUnit::kilogram && size < Mass::grams(1000)) return fmt::format("{} g", size.whole_grams());
+    return mass_text(size, style);
+}
+
+std::string part_of(Mass part, Mass whole) {
+    if (whole.ng <= 0) return {};
+    return fmt::format("{:.0f}%", 100.0 * part.kilograms() / whole.kilograms());
+}
+
+std::string boxes_text(const History& history, const LotShare& share) {
+    int supers = 0, frames = 0;
+    for (const std::size_t taking : share.takings) {
+        supers += history.takings[taking].box != no_box;
+        frames += history.takings[taking].frames;
+    }
+    std::vector<std::string> parts;
+    if (supers > 0) parts.push_back(counted(supers, "super"));
+    if (frames > 0) parts.push_back(counted(frames, "frame"));
+    return listed(parts);
+}
+
+std::string going_text(const Going& going, const Style& style) {
+    std::string text = going.jars > 0 ? fmt::format("{} of {} ({})", counted(going.jars, "jar"), size_text(going.size, style),
+                                                    mass_text(going.honey, style))
+                                      : mass_text(going.honey, style) + " in bulk";
+    if (!going.how.empty()) text += fmt::format(", {}", going.how);
+    if (!going.to.empty()) text += " to " + printable(going.to);
+    return text;
+}
+
+std::string flows_text(const Lot& lot, const Style& style) {
+    std::vector<std::string> parts;
+    const auto add = [&](Mass mass, std::string_view words) {
+        if (mass.ng != 0) parts.push_back(fmt::format("{} {}", mass_text(mass, style), words));
+    };
+    add(lot.drained, "drained from cappings");
+    add(lot.blended_in, "blended in");
+    add(lot.blended_out, "blended into other lots");
+    std::vector<std::string> names;
+    for (const std::string& name : lot.blended_from) names.push_back(printable(name));
+    std::string text = fmt::format("{}", fmt::join(parts, ", "));
+    if (!names.empty()) text += fmt::format("{}blended from {}", text.empty() ? "" : "; ", listed(names));
+    return text;
+}
+
+}  // namespace
+
+std::string lot_head(const Journal& journal, const Lot& lot, const Style& style) {
+    std::string text = fmt::format("Lot {}, extracted {}: {}, {}", printable(lot.name), iso(lot.extracted),
+                                   mass_text(lot.weight, style), lot.weight.weighed ? "weighed" : "estimated");
+    if (lot.name_made) text += " (named after its day)";
+    if (lot.moisture_permille) text += fmt::format("; moisture {:.1f}%", static_cast<double>(*lot.moisture_permille) / 10.0);
+    if (lot.fermenting) text += "; fermenting";
+    return with_ref(text, "", "  ", refs_text(journal, lot.because, style));
+}
+
+std::string shares_table(const Journal& journal, const History& history, const Lot& lot, const Selection& selection,
+                         const Style& style) {
+    Table table;
+    for (const auto head : {"hive", "honey", "part", "from", "taken"}) table.column(head);
+    for (const LotShare& share : lot.shares) {
+        if (!selection.has_hive(share.hive)) continue;
+        const std::string hive = share.hive == no_hive ? "no hive named" : printable(journal.hive_name(share.hive));
+        table.row({hive, mass_text(share.honey, style), part_of(share.honey.value, lot.weight.value),
+                   boxes_text(history, share), refs_text(journal, share.because, style)});
+    }
+    return table.text(2);
+}
+
+std::string whereabouts(const Journal& journal, const Lot& lot, const Selection& selection, const Style& style) {
+    std::string out;
+    const std::string flows = flows_text(lot, style);
+    if (!flows.empty()) out += paragraph(flows, "  ", "    ");
+    for (const JarRow& row : lot.jars) {
+        const std::string text = fmt::format("jars of {}: {} filled, {} out, {} left", size_text(row.size, style),
+                                             row.filled, row.out, row.left);
+        out += with_ref(text, "  ", "    ", refs_text(journal, row.because, style));
+    }
+    for (const Going& going : lot.goings)
+        if (selection.has_day(going.day))
+            out += with_ref(iso(going.day) + "  " + going_text(going, style), "  ", "    ",
+                            ref_text(journal, going.fact, no_hive, style));
+    return out + paragraph(fmt::format("left in bulk: {}", mass_text(lot.bulk, style)), "  ", "    ");
+}
+
+}  // namespace waxtab

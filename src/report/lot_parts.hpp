@@ -1,0 +1,17 @@
+#pragma once
+#include <string>
+
+#include "ledger/ledger.hpp"
+#include "report/style.hpp"
+
+namespace waxtab {
+
+/// `A, extracted 2026-07-12: 82.00 kg, weighed; moisture 17.8%`, with its references.
+std::string lot_head(const Journal& journal, const Lot& lot, const Style& style);
+/// A table of hives with their part of the lot.
+std::string shares_table(const Journal& journal, const History& history, const Lot& lot, const Selection& selection,
+                         const Style& style);
+/// Jars filled, out and left; what went out, day by day; what is left in jars and in bulk.
+std::string whereabouts(const Journal& journal, const Lot& lot, const Selection& selection, const Style& style);
+
+}  // namespace waxtab

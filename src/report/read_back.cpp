@@ -1,0 +1,114 @@
+#include <algorithm>
+#include <map>
+
+#include <fmt/format.h>
+
+#include "report/lines.hpp"
+#include "report/phrases.hpp"
+#include "text/layout.hpp"
+#include "text/utf8.hpp"
+
+namespace waxtab {
+
+namespace {
+
+constexpr std::string_view under = "            ";
+constexpr std::string_view under_more = "                ";
+
+/// The fact as the long form, its day only where it is not the day it was noted.
+std::string fact_words(const Journal& journal, const Fact& fact) {
+    return fact.happened == fact.noted ? words_of(journal, fact, true) : printable(long_form(journal, fact));
+}
+
+std::string fact_line(const Journal& journal, const Fact& fact) {
+    std::string out = paragraph(fact_words(journal, fact), under, under_more);
+    for (const std::string& assumed : assumptions(journal, fact))
+        out += paragraph("assumed: " + printable(assumed), under_more, under_more);
+    return out;
+}
+
+/// The words that name an outcome that is not plain facts; empty for those.
+std::string_view outcome_words(Reading::Outcome outcome) {
+    switch (outcome) {
+        case Reading::Outcome::facts: return {};
+        case Reading::Outcome::heading: return "day";
+        case Reading::Outcome::set_up: return "set-up";
+        case Reading::Outcome::remark: return "remark";
+        case Reading::Outcome::todo: return "to do";
+        case Reading::Outcome::put_out: return "not counted";
+        case Reading::Outcome::ambiguous: return "two readings, kept as a remark";
+    }
+    return {};
+}
+
+std::string reading_line(const Journal& journal, const Reading& reading) {
+    const bool whole = reading.outcome == Reading::Outcome::heading || reading.outcome == Reading::Outcome::set_up;
+    std::string words(outcome_words(reading.outcome));
+    if (!whole) words += fmt::format(": {}", printable(journal.sources.text(reading.span)));
+    if (!reading.because.empty()) words += fmt::format("  (because of '{}')", printable(reading.because));
+    std::string out = reading.outcome == Reading::Outcome::facts ? std::string{} : paragraph(words, under, under_more);
+    const bool words_only = reading.outcome == Reading::Outcome::remark || reading.outcome == Reading::Outcome::todo;
+    if (words_only) return out;
+    for (const std::uint32_t id : reading.facts) out += fact_line(journal, journal.facts[id]);
+    return out;
+}
+
+/// A line may be shown when nothing is left out, or when a fact of it is listed.
+bool shows(const Journal& journal, Day on, const Selection& selection, const std::vector<const Reading*>& readings) {
+    if (selection.everything()) return true;
+    for (const Reading* reading : readings)
+        for (const std::uint32_t id : reading->facts)
+            if (journal.facts[id].noted <= on && lists(selection, journal.facts[id])) return true;
+    return false;
+}
+
+bool blank_or_comment(std::string_view line) {
+    const std::size_t first = line.find_first_not_of(" \t");
+    return first == line.npos || line[first] == '#';
+}
+
+std::string written_line(const Source& source, std::uint32_t line) {
+    const std::string text = printable(expand_tabs(source.line(line)));
+    const std::size_t indent = text.find_first_not_of(' ');
+    if (indent == text.npos) return fmt::format("{:>5} |\n", line);
+    const std::string blanks(std::min(indent, page_width / 2), ' ');
+    return paragraph(text, fmt::format("{:>5} | {}", line, blanks), "      | " + blanks);
+}
+
+using ReadingsByLine = std::map<std::uint32_t, std::vector<const Reading*>>;
+
+std::string file_text(const Journal& journal, std::uint32_t file, ReadingsByLine& by_line, Day on,
+                      const Selection& selection) {
+    const Source& source = journal.sources[file];
+    std::string out;
+    for (std::uint32_t line = 1; line <= source.line_count(); ++line) {
+        const auto& readings = by_line[line];
+        if (!shows(journal, on, selection, readings)) continue;
+        out += written_line(source, line);
+        for (const Reading* reading : readings) out += reading_line(journal, *reading);
+        if (readings.empty() && !blank_or_comment(source.line(line))) out += std::string(under) + "nothing understood\n";
+    }
+    return out;
+}
+
+}  // namespace
+
+std::string read_back(const Journal& journal, Day on, const Selection& selection, const Style& style) {
+    std::vector<ReadingsByLine> by_file(journal.sources.size());
+    for (const Reading& reading : journal.readings) {
+        if (!reading.span.known()) continue;
+        const std::uint32_t line = journal.sources[reading.span.file].place(reading.span.begin).line;
+        by_file[reading.span.file][line].push_back(&reading);
+    }
+    std::string out;
+    for (std::uint32_t file = 0; file < journal.sources.size(); ++file) {
+        const std::string text = file_text(journal, file, by_file[file], on, selection);
+        if (text.empty()) continue;
+        if (!out.empty()) out += '\n';
+        if (style.refs) out += heading(printable(journal.sources[file].name()), style);
+        out += text;
+    }
+    return out;
+}
+
+}  // namespace waxtab

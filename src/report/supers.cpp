@@ -1,0 +1,133 @@
+#include "report/supers.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "report/phrases.hpp"
+#include "report/table.hpp"
+#include "text/layout.hpp"
+#include "text/utf8.hpp"
+
+namespace waxtab {
+
+namespace {
+
+const Box& box_of(const History& history, const SuperEstimate& super) {
+    return history.boxes[static_cast<std::size_t>(super.box)];
+}
+
+/// Supers of a hive from the top down, as they stand.
+std::vector<const SuperEstimate*> supers_of(const Estimates& estimates, HiveId hive) {
+    std::vector<const SuperEstimate*> supers;
+    for (const SuperEstimate& super : estimates.supers)
+        if (super.hive == hive) supers.push_back(&super);
+    std::reverse(supers.begin(), supers.end());
+    return supers;
+}
+
+std::string name_text(const Box& box, int place) {
+    return box.label.empty() ? fmt::format("{}", place) : fmt::format("{} \"{}\"", place, printable(box.label));
+}
+
+std::string supers_table(const History& history, const std::vector<const SuperEstimate*>& supers, const Style& style) {
+    Table table;
+    for (const auto head : {"super", "full", "capped", "honey in it", "holds", "seen"}) table.column(head);
+    for (const SuperEstimate* s : supers) {
+        const std::string holds = text_of(Mass::from_kilograms(s->capacity_kg.value), style.mass);
+        table.row({name_text(box_of(history, *s), s->place), share_text(s->full), share_text(s->capped),
+                   kg_text(s->kg, style), holds, s->last_seen ? iso(*s->last_seen) : "never"});
+    }
+    return table.text(2);
+}
+
+std::string rate_line(const HiveEstimate& hive, const Style& style) {
+    std::string text = (hive.no_room ? "gains at least " : "gains ") + rate_text(hive.kg_per_day, style);
+    text += fmt::format("; room for {}: {}", kg_text(hive.room_kg, style), days_text(hive.days_of_room));
+    text += hive.from_own_visits ? "" : "; judged by its neighbours and the time of year";
+    if (hive.no_room) text += "; it had no room when last seen";
+    return paragraph(text, "  ", "    ");
+}
+
+std::string ripe_lines(const std::vector<const SuperEstimate*>& supers) {
+    std::string out;
+    for (const SuperEstimate* s : supers) {
+        if (!s->ripe_likely) continue;
+        std::string text = fmt::format("super {} fit to take, by its capping, about {}", s->place, iso(*s->ripe_likely));
+        if (s->ripe_early && s->ripe_late) text += fmt::format(" ({} to {})", iso(*s->ripe_early), iso(*s->ripe_late));
+        out += paragraph(text, "  ", "    ");
+    }
+    return out;
+}
+
+/// The last few references, with the number of those left out.
+std::string recent_refs(const Journal& journal, const std::vector<FactId>& facts, const Style& style) {
+    constexpr std::size_t most = 4;
+    if (facts.size() <= most) return refs_text(journal, facts, style);
+    const std::vector<FactId> last(facts.end() - most, facts.end());
+    return fmt::format("{} and {} earlier", refs_text(journal, last, style), facts.size() - most);
+}
+
+std::string because_line(const Journal& journal, const HiveEstimate* hive,
+                         const std::vector<const SuperEstimate*>& supers, const Style& style) {
+    if (!style.refs) return {};
+    std::vector<std::string> parts;
+    for (const SuperEstimate* s : supers)
+        if (!s->because.empty())
+            parts.push_back(fmt::format("super {} on {}", s->place, recent_refs(journal, s->because, style)));
+    if (hive && !hive->because.empty())
+        parts.push_back("the gain on " + recent_refs(journal, hive->because, style));
+    return parts.empty() ? std::string{} : paragraph(fmt::format("resting: {}", fmt::join(parts, "; ")), "  ", "    ");
+}
+
+std::string assumed_line(const History& history, const std::vector<const SuperEstimate*>& supers) {
+    std::vector<std::string> parts;
+    for (const SuperEstimate* s : supers) {
+        const Box& box = box_of(history, *s);
+        if (box.kind_assumed) parts.push_back(fmt::format("super {} is a {}", s->place, printable(box.kind)));
+        if (box.comb_assumed) parts.push_back(fmt::format("super {} went on with {} comb", s->place, comb_text(box.comb)));
+    }
+    return parts.empty() ? std::string{} : paragraph(fmt::format("assumed: {}", fmt::join(parts, "; ")), "  ", "    ");
+}
+
+std::string hive_text(const Journal& journal, const History& history, const Estimates& estimates, HiveId id,
+                      const Style& style) {
+    const HiveEstimate* hive = estimates.hive(id);
+    const auto supers = supers_of(estimates, id);
+    std::string out = heading(printable(journal.hive_name(id)), style);
+    if (hive && !supers.empty()) out += rate_line(*hive, style);
+    if (supers.empty()) return out + "  no super on\n";
+    out += supers_table(history, supers, style);
+    return out + ripe_lines(supers) + because_line(journal, hive, supers, style) + assumed_line(history, supers);
+}
+
+/// Living hives that are listed and stand in `yard` now.
+std::vector<HiveId> hives_in(const History& history, YardId yard, const Selection& selection) {
+    std::vector<HiveId> ids;
+    for (const HiveHistory& hive : history.hives)
+        if (hive.alive && hive.yard_on(history.on) == yard && lists(selection, history, hive.hive, history.on))
+            ids.push_back(hive.hive);
+    return ids;
+}
+
+}  // namespace
+
+std::string supers_text(const Journal& journal, const History& history, const Estimates& estimates,
+                        const Selection& selection, const Style& style) {
+    std::string out;
+    for (YardId yard = no_yard; yard < static_cast<YardId>(journal.yards.size()); ++yard) {
+        const auto ids = hives_in(history, yard, selection);
+        if (ids.empty()) continue;
+        const std::string name = yard == no_yard ? "no yard named" : printable(journal.yard_name(yard));
+        out += '\n' + heading(fmt::format("Yard {}, {}", name, counted(static_cast<std::int64_t>(ids.size()), "hive")), style);
+        for (const HiveId id : ids) out += '\n' + hive_text(journal, history, estimates, id, style);
+    }
+    if (out.empty()) return fmt::format("No living hive to show on {}.\n", iso(estimates.on));
+    const std::string head = fmt::format(
+        "Supers on {}. Supers are numbered from the brood up; in 8 cases of 10 the truth lies in the range.",
+        iso(estimates.on));
+    out = paragraph(head, "", "") + out;
+    return estimates.keeper.words.empty() ? out : out + '\n' + paragraph(printable(estimates.keeper.words), "", "");
+}
+
+}  // namespace waxtab
