@@ -48,7 +48,7 @@ struct Box {
     Role role = Role::super;
     std::string kind;                ///< name of its BoxKind
     int frames = 0;                  ///< frames in it
-    Comb comb = Comb::drawn;         ///< what it was put on with
+    Comb comb = Comb::drawn;         ///< what it was last put on with
     std::string label;
     bool kind_assumed = false, comb_assumed = false;
     std::vector<BoxStay> stays;      ///< in time order; the last is open while the box is on a hive
@@ -78,8 +78,10 @@ struct Taking {
     std::vector<FactId> weighings;   ///< the facts behind the three
     /// Empty or taken off for other reasons: not a harvest.
     bool harvest = true;
-    /// The super went back or to the shed unextracted.
+    /// The super went back on unextracted.
     std::optional<Day> returned;
+    /// The fact (extracted, combs packed) by which its honey went into a lot; none while it waits.
+    std::optional<FactId> extracted;
 };
 
 /// One line of a hive's story, for the timeline.
@@ -90,20 +92,22 @@ struct Event {
     std::vector<BoxId> boxes;        ///< all of them, where several
 };
 
+/// Feed given: `to` is set by the feeder coming off, running empty or by the next feed.
 struct Feeding { Day from{}; std::optional<Day> to; FactId fact = 0; };
 /// A treatment on a hive; `to` unset while strips are in.
 struct Treating { Day from{}; std::optional<Day> to; FactId fact = 0; std::string substance; std::optional<int> meant_days; };
 
 struct HiveHistory {
     HiveId hive = no_hive;
+    /// False before the fact that brought it into being, and after its end.
     bool alive = true;
-    std::optional<Day> born;         ///< unset: from before the first dated fact
+    std::optional<Day> born;         ///< unset: from before the first dated fact, or not yet
     std::optional<Day> ended;
     FactId end_fact = set_up_fact;
     HiveId mother = no_hive;         ///< hive it was split or swarmed from
     HiveId united_into = no_hive;
     std::vector<std::pair<Day, YardId>> yards;  ///< where it stood from when; first may be Day{} (from the start)
-    std::vector<Standing> stack;     ///< as of the day stood on, floor up
+    std::vector<Standing> stack;     ///< as of the day stood on, floor up; a dead hive's stands till taken away
     std::vector<Event> events;       ///< every fact about this hive, in order of effect
     std::vector<Feeding> feedings;
     std::vector<Treating> treatings;
@@ -121,7 +125,7 @@ struct History {
     std::vector<HiveHistory> hives;  ///< parallel to Journal::hives
     std::vector<Box> boxes;
     std::vector<Taking> takings;     ///< in order of effect
-    std::vector<ShedRow> shed;
+    std::vector<ShedRow> shed;       ///< `what`: super, brood box, excluder, escape board, frame
     bool shed_said = false;
     /// Facts about a yard (flow, bloom, weather, temperature) and about honey and words, in order.
     std::vector<std::vector<FactId>> yard_facts;  ///< parallel to Journal::yards
