@@ -63,8 +63,8 @@ struct HiveView {
     /// The last fact that `wanted` holds for and that is at most `days` old.
     template <class Wanted>
     std::optional<Seen> last(int days, Wanted wanted) const {
-        for (auto s = facts.rbegin(); s != facts.rend(); ++s)
-            if (days_between(s->day, on()) <= days && wanted(*s->it)) return *s;
+        for (auto s = facts.rbegin(); s != facts.rend() && days_between(s->day, on()) <= days; ++s)
+            if (wanted(*s->it)) return *s;
         return std::nullopt;
     }
     std::optional<Seen> last(int days, Kind kind) const;

@@ -29,14 +29,17 @@ bool lifts(const Fact& f) {
 }  // namespace
 
 std::optional<Seen> suspected_disease(const YardView& yard) {
-    std::optional<Seen> found;
-    for (const Seen& s : yard.all->facts) {
-        if (s.it->yard != yard.id && !std::any_of(yard.hives.begin(), yard.hives.end(), [&](const HiveView* h) { return h->id == s.it->hive; }))
-            continue;
-        if (is_disease(*s.it) && days_between(s.day, yard.all->on) <= 365) found = s;
-        else if (lifts(*s.it)) found.reset();
-    }
-    return found;
+    std::optional<Seen> found, lifted;
+    const auto walk = [&](const std::vector<Seen>& facts) {
+        for (const Seen& s : facts) {
+            if (is_disease(*s.it) && (!found || s.fact > found->fact)) found = s;
+            if (lifts(*s.it) && (!lifted || s.fact > lifted->fact)) lifted = s;
+        }
+    };
+    walk(yard.facts);
+    for (const HiveView* h : yard.hives) walk(h->facts);
+    if (!found || days_between(found->day, yard.all->on) > 365) return std::nullopt;
+    return lifted && lifted->fact > found->fact ? std::nullopt : found;
 }
 
 namespace {

@@ -54,7 +54,7 @@ bool half_done(const SuperView& s) { return s.full() >= 0.1 && s.full() < 0.7 &&
 Advices sort_unfinished(const YardView& yard) {
     const Context& c = *yard.all;
     if (!c.late() || c.phase() != Phase::during || !yard.flow.fading()) return {};
-    Advice a = advise_to(Act::note, Rank::rest, "give unfinished supers to the hives most likely to finish them");
+    Advice a = advise_to(Act::take_empty, Rank::rest, "give unfinished supers to the hives most likely to finish them");
     for (const HiveView* h : yard.hives)
         if (std::any_of(h->supers.begin(), h->supers.end(), half_done)) a.hives.push_back(h->id);
     if (a.hives.size() < 2) return {};
@@ -88,7 +88,7 @@ std::optional<Day> flow_over_on(const HiveView& hive) {
 Advices season_over(const HiveView& hive) {
     if (hive.all->phase() != Phase::after || hive.supers.empty() || hive.all->days_after_season() > 45) return {};
     if (std::all_of(hive.supers.begin(), hive.supers.end(), untouched)) return {};
-    Advice a = advise_to(Act::note, Rank::rest, "decide about the supers still on: off for honey now, or left as winter stores");
+    Advice a = advise_to(Act::take_empty, Rank::rest, "decide about the supers still on: off for honey now, or left as winter stores");
     a.by = hive.next_visit();
     how_sure(a, Sureness::likely, "");
     a.reasons.push_back(fmt::format("your honey season ended {} ago; robbing makes it harder by the week",

@@ -52,7 +52,7 @@ Advices above_threshold(const HiveView& hive) {
 }
 
 /// Days after a treatment's end at which a count tells whether it worked; common practice, no source.
-constexpr int recount_from = 7, recount_to = 21, recount_drop = 45;
+constexpr int recount_from = 7, recount_to = 21, recount_drop = 30;
 
 Advices recount(const HiveView& hive) {
     const Treating* t = last_treating(hive);

@@ -1,0 +1,105 @@
+// Honey in lots and jars: what is not to be jarred, blended or sold before something is settled.
+#include <fmt/format.h>
+
+#include "advice/rule.hpp"
+#include "handbook/moisture.hpp"
+
+namespace waxtab {
+namespace {
+
+constexpr std::string_view infants = "no honey to infants under 12 months";
+
+bool any_left(const Lot& lot) {
+    if (lot.bulk.ng > 0) return true;
+    for (const JarRow& row : lot.jars)
+        if (row.left > 0) return true;
+    return false;
+}
+
+Advice about(std::string what) {
+    Advice a = advise_to(Act::jar, Rank::law_and_food, std::move(what));
+    a.caution = infants;
+    return a;
+}
+
+Advices fermenting(const Context& c) {
+    Advices out;
+    for (const Lot& lot : c.ledger.lots) {
+        if (!lot.fermenting || !any_left(lot)) continue;
+        Advice a = about(fmt::format("keep lot {} out of jars and blends: it ferments", lot.name));
+        how_sure(a, Sureness::certain, "");
+        a.reasons.push_back("honey sold as such has not begun to ferment; the yeast of a blend is not blended away");
+        for (const Seen& s : c.facts)
+            if (s.it->kind == Kind::fermenting && s.it->lot == lot.name) because(a, s.fact);
+        out.push_back(std::move(a));
+    }
+    return out;
+}
+
+std::string limit_words(double percent) {
+    std::string out;
+    for (const auto& answer : handbook::limit_answers(percent, false))
+        out += fmt::format("{}{} {}", out.empty() ? "" : ", ", answer.limit->name, answer.met ? "met" : "missed");
+    return out;
+}
+
+Advices wet_lot(const Context& c) {
+    Advices out;
+    for (const Lot& lot : c.ledger.lots) {
+        if (lot.fermenting || !lot.moisture_permille || !any_left(lot)) continue;
+        if (*lot.moisture_permille <= c.settings().moisture_limit_permille) continue;
+        const double percent = static_cast<double>(*lot.moisture_permille) / 10.0;
+        Advice a = about(percent > 20.0 ? fmt::format("keep lot {} out of jars for sale: {}% water", lot.name, decimal(percent))
+                                        : fmt::format("use lot {} soon: {}% water keeps badly", lot.name, decimal(percent)));
+        how_sure(a, percent > 20.0 ? Sureness::certain : Sureness::likely, std::string(handbook::words(handbook::fermentation(percent))));
+        a.reasons.push_back(limit_words(percent));
+        because(a, lot.moisture_facts);
+        out.push_back(std::move(a));
+    }
+    return out;
+}
+
+Advices concerns(const Context& c) {
+    Advices out;
+    for (const Lot& lot : c.ledger.lots) {
+        if (lot.concerns.empty() || !any_left(lot)) continue;
+        Advice a = about(fmt::format("clear lot {} with label and law before any of it is sold", lot.name));
+        how_sure(a, Sureness::certain, "");
+        a.reasons.push_back(fmt::format("{} overlapped the supers it came from",
+                                        counted(static_cast<int>(lot.concerns.size()), "feed or treatment note")));
+        because(a, lot.concerns);
+        out.push_back(std::move(a));
+    }
+    return out;
+}
+
+Advices to_whom(const Context& c) {
+    Advice a = about("note which business the honey went to");
+    a.caution.clear();
+    for (const Seen& s : c.facts)
+        if (s.it->kind == Kind::gone_out && s.it->detail == "sold" && s.it->manner == "business" && s.it->text.empty()) because(a, s.fact);
+    if (a.because.empty()) return {};
+    how_sure(a, Sureness::certain, "");
+    a.reasons.push_back("who sells food keeps which businesses got it; private buyers need not be named");
+    return {a};
+}
+
+}  // namespace
+
+std::vector<Rule> lot_rules() {
+    return {
+        {{"lot-ferments", "A lot noted as fermenting is never jarred or blended.", "Codex STAN 12-1981; Directive 2001/110/EC", "Honey"},
+         &fermenting},
+        {{"lot-wet", "A lot above your moisture limit: what the four limits say, and how it keeps.",
+          "Directive 2001/110/EC (20 %), US grades 50 FR 15861 (18.6 %), DLR Westpfalz (17.5 %), Lochhead's bands, A Practical Manual of "
+          "Beekeeping", "Honey"},
+         &wet_lot},
+        {{"lot-concerns", "A lot whose supers overlapped a feed or treatment is cleared by the keeper before it is sold.",
+          "Codex STAN 12-1981; Reg. (EU) 2019/6 art. 108", "Honey"},
+         &concerns},
+        {{"sold-to-whom", "For honey sold to a business its name is noted.", "Reg. (EC) 178/2002 art. 18", "Honey"},
+         &to_whom},
+    };
+}
+
+}  // namespace waxtab

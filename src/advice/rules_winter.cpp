@@ -1,0 +1,228 @@
+// Stores: enough for winter in the keeper's climate, hunger in spring and between flows, colonies too small.
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "advice/rule.hpp"
+#include "handbook/boxes.hpp"
+#include "handbook/winter.hpp"
+
+namespace waxtab {
+namespace {
+
+// ---- what is there --------------------------------------------------------------------------
+
+/// Bees and brood in a colony going into winter, kg; from memory.
+constexpr Range bees_kg{1.5, 2.5, 4.0};
+/// One full brood frame where the box kind gives no figure, kg. Sources: BBKA News 216 (2 and 3 kg), Aumeier (2.2 kg).
+constexpr Range frame_kg{1.8, 2.3, 3.2};
+
+Range scale(const Range& r, double by) { return {r.low * by, r.value * by, r.high * by}; }
+
+Range brood_frame_kg(const HiveView& hive) {
+    const auto boxes = hive.all->history.brood_boxes_on(hive.id);
+    if (boxes.empty()) return frame_kg;
+    const Box& box = hive.all->history.boxes[static_cast<std::size_t>(boxes.front())];
+    const BoxKind* kind = hive.all->kind(box);
+    if (!kind || kind->full_kg <= 0 || kind->frames <= 0) return frame_kg;
+    return scale({kind->full_low_kg, kind->full_kg, kind->full_high_kg}, 1.0 / kind->frames);
+}
+
+Range tare_kg(const HiveView& hive) {
+    Range sum = bees_kg;
+    for (const Standing& s : hive.history->stack) {
+        if (s.what != StackPart::What::box) continue;
+        const BoxKind* kind = hive.all->kind(hive.all->history.boxes[static_cast<std::size_t>(s.box)]);
+        if (!kind) continue;
+        sum = {sum.low + kind->tare_low_kg, sum.value + kind->tare_kg, sum.high + kind->tare_high_kg};
+    }
+    return sum;
+}
+
+struct Stores { Range kg; Seen seen; std::string words; };
+
+std::optional<Stores> stores_noted(const HiveView& hive, int days) {
+    const auto seen = hive.last(days, [](const Fact& f) {
+        return (f.kind == Kind::stores || f.kind == Kind::hive_weight) && f.value.said();
+    });
+    if (!seen) return std::nullopt;
+    const Measure& m = seen->it->value;
+    const double amount = static_cast<double>(m.amount);
+    if (m.dimension == Dimension::count)
+        return Stores{scale(brood_frame_kg(hive), amount / 1000.0), *seen, text_of(m) + " of stores"};
+    if (m.dimension != Dimension::mass) return std::nullopt;
+    const double kg = amount * 1e-12;
+    if (seen->it->kind == Kind::stores) return Stores{{kg, kg, kg}, *seen, text_of(m) + " of stores"};
+    const Range tare = tare_kg(hive);
+    return Stores{{std::max(0.0, kg - tare.high), std::max(0.0, kg - tare.value), std::max(0.0, kg - tare.low)}, *seen,
+                  text_of(m) + " on the scale"};
+}
+
+handbook::Syrup syrup_kind(std::string_view detail) {
+    if (detail == "thin syrup") return handbook::Syrup::thin;
+    return detail == "syrup 3:2" ? handbook::Syrup::three_to_two : handbook::Syrup::thick;
+}
+
+/// Stores that came of what was fed since.
+double fed_kg_since(const HiveView& hive, Day day, std::vector<FactId>& facts) {
+    double kg = 0;
+    for (const Seen& s : hive.facts) {
+        if (s.it->kind != Kind::feed || s.day < day || !s.it->value.said()) continue;
+        const double amount = static_cast<double>(s.it->value.amount) * (s.it->value.dimension == Dimension::mass ? 1e-12 : 1e-9);
+        kg += s.it->value.dimension == Dimension::volume ? handbook::stores_from_syrup(amount, syrup_kind(s.it->detail)) : amount;
+        facts.push_back(s.fact);
+    }
+    return kg;
+}
+
+// ---- winter -----------------------------------------------------------------------------------
+
+bool autumn(const Context& c) {
+    if (c.phase() == Phase::during) return c.season_days_left() <= 14;
+    return c.phase() == Phase::after && c.days_after_season() <= 75;
+}
+
+bool northern(const Settings& s) { return s.season_to_month >= 6 && s.season_to_month <= 11; }
+
+/// The day feeding should be done by: the end of September, mid-October in the north; half a year on in the south.
+Day feeding_done(const Context& c) {
+    const Settings& s = c.settings();
+    const auto& ends = handbook::feeding_ends[s.climate == "cold" ? 3 : 0];
+    const auto year = date::year_month_day{c.on}.year();
+    const int month = northern(s) ? ends.month : ends.month - 6;
+    return Day{date::year_month_day{year, date::month{static_cast<unsigned>(month)}, date::day{static_cast<unsigned>(ends.day)}}};
+}
+
+std::string supers_off_first(const HiveView& hive) {
+    return hive.supers.empty() ? "" : ", the honey supers off first";
+}
+
+void say_need(Advice& a, const HiveView& hive, const Stores& have, double fed, const handbook::WinterStores& need) {
+    const MassUnit unit = hive.settings().mass;
+    a.reasons.push_back(fmt::format("{} on {}: {}{}", have.words, iso(have.seen.day), kg_words(have.kg, unit),
+                                    fed > 0 ? fmt::format(", and {} from what was fed since", kg_words({fed, fed, fed}, unit)) : ""));
+    a.reasons.push_back(fmt::format("a {} climate asks for {}{}", need.climate, kg_words({need.kg.low, need.kg.typical, need.kg.high}, unit),
+                                    hive.settings().climate.empty() ? " (climate not set: middle taken)" : ""));
+}
+
+Advices winter_stores(const HiveView& hive) {
+    if (!autumn(*hive.all)) return {};
+    const auto have = stores_noted(hive, 35);
+    if (!have) return {};
+    const Settings& s = hive.settings();
+    const auto need = handbook::winter_stores(s.climate.empty() ? "middle" : s.climate);
+    if (!need) return {};
+    std::vector<FactId> feeds;
+    const double fed = fed_kg_since(hive, have->seen.day, feeds);
+    const double lacks = need->kg.typical - have->kg.value - fed;
+    if (lacks <= 0.5) return {};
+    const Day done = feeding_done(*hive.all);
+    const bool in_time = hive.on() <= done;
+    const double sugar = handbook::sugar_for_stores(lacks, handbook::Syrup::thick);
+    const MassUnit unit = s.mass;
+    Advice a = advise_to(Act::feed, Rank::rest,
+                         in_time ? fmt::format("feed thick syrup of about {} of sugar{}", kg_words({sugar, sugar, sugar}, unit), supers_off_first(hive))
+                                 : fmt::format("feed fondant, too late for syrup{}", supers_off_first(hive)));
+    a.by = in_time ? done : hive.on();
+    const double least = std::max(0.0, need->kg.low - have->kg.high - fed), most = need->kg.high - have->kg.low - fed;
+    how_sure(a, least > 0 ? Sureness::likely : Sureness::possible, fmt::format("short of stores by {}", kg_words({least, lacks, most}, unit)));
+    say_need(a, hive, *have, fed, *need);
+    a.reasons.push_back("1 kg of sugar gives 0.9 kg (thin) to 1.1 kg (thick syrup) of stores; no syrup below 13 C");
+    because(a, have->seen.fact);
+    because(a, feeds);
+    return {a};
+}
+
+Advices weigh_for_winter(const YardView& yard) {
+    const Context& c = *yard.all;
+    if (!autumn(c) || c.on > feeding_done(c)) return {};
+    Advice a = advise_to(Act::note, Rank::rest, "weigh or count the winter stores and note them");
+    for (const HiveView* h : yard.hives)
+        if (!h->last(35, Kind::stores) && !stores_noted(*h, 35)) a.hives.push_back(h->id);
+    if (a.hives.empty()) return {};
+    a.by = std::max(c.on, feeding_done(c) - date::days{14});
+    how_sure(a, Sureness::certain, "");
+    std::vector<std::string> names;
+    for (HiveId h : a.hives) names.emplace_back(c.journal.hive_name(h));
+    a.reasons.push_back(fmt::format("no stores noted for five weeks at {}; feeding should be done by {}", listed(names), iso(feeding_done(c))));
+    return {a};
+}
+
+// ---- hunger -----------------------------------------------------------------------------------
+
+bool cold_lately(const HiveView& hive) {
+    const auto& facts = hive.all->yard(hive.yard).facts;
+    for (auto s = facts.rbegin(); s != facts.rend() && days_between(s->day, hive.on()) <= 7; ++s)
+        if (s->it->kind == Kind::temperature) return static_cast<double>(s->it->value.amount) / 1000.0 < handbook::no_syrup_below_celsius;
+    return false;
+}
+
+Advices hunger(const HiveView& hive) {
+    const auto stores = hive.last(14, Kind::stores);
+    if (!stores || !is_one_of(stores->it->detail, {"none", "light"})) return {};
+    for (const Seen& s : hive.facts)
+        if (s.it->kind == Kind::feed && s.day >= stores->day) return {};
+    const bool none = stores->it->detail == "none";
+    Advice a = advise_to(Act::feed, Rank::rest, fmt::format("feed {}{}", cold_lately(hive) ? "fondant" : "syrup", supers_off_first(hive)));
+    a.by = none ? hive.on() : std::min(hive.next_visit(), hive.on() + date::days{3});
+    how_sure(a, none ? Sureness::certain : Sureness::likely, "");
+    a.reasons.push_back(fmt::format("stores noted as {} on {}", stores->it->detail, iso(stores->day)));
+    if (!hive.supers.empty()) a.reasons.push_back("what is fed under honey supers ends up in them");
+    because(a, stores->fact);
+    return {a};
+}
+
+Advices spring_stores(const YardView& yard) {
+    const Context& c = *yard.all;
+    if (c.phase() != Phase::before) return {};
+    const auto month = static_cast<unsigned>(date::year_month_day{c.on}.month());
+    const bool spring = northern(c.settings()) ? month == 3 : month == 9;
+    if (!spring) return {};
+    Advice a = advise_to(Act::note, Rank::rest, "heft the hives: hunger month");
+    for (const HiveView* h : yard.hives)
+        if (!h->last(21, Kind::stores) && !h->last(21, Kind::hive_weight)) a.hives.push_back(h->id);
+    if (a.hives.empty()) return {};
+    a.by = c.on + date::days{7};
+    how_sure(a, Sureness::likely, "");
+    a.reasons.push_back("with brood a hive uses 2-4 kg a month, without 1; no stores noted for three weeks");
+    return {a};
+}
+
+Advices small_colony(const HiveView& hive) {
+    if (!autumn(*hive.all)) return {};
+    const auto bees = hive.last(30, [](const Fact& f) { return f.kind == Kind::bees && f.value.dimension == Dimension::count; });
+    if (!bees || bees->it->value.amount >= handbook::unite_below_frames * 1000) return {};
+    Advice a = advise_to(Act::unite, Rank::rest, "consider uniting it with a healthy colony");
+    a.by = feeding_done(*hive.all);
+    how_sure(a, Sureness::possible, "");
+    a.reasons.push_back(fmt::format("{} of bees on {}, fewer than {}; unite no sick colony", text_of(bees->it->value), iso(bees->day),
+                                    handbook::unite_below_frames));
+    because(a, bees->fact);
+    return {a};
+}
+
+}  // namespace
+
+std::vector<Rule> winter_rules() {
+    return {
+        {{"winter-stores", "Stores are compared with what your climate asks for; feeding is done by the end of September, mid-October in "
+                           "the north.",
+          "BBKA News 216 (2013); honeybeesuite.com; Bienen & Natur; dates: norfolkbeekeepers.org.uk, USDA overwintering text; sugar: "
+          "Curth, Hohenheim (1981)", "Winter and stores"},
+         &winter_stores},
+        {{"winter-stores-unknown", "Before the feeding ends, every hive's stores are weighed or counted.",
+          "as winter-stores; basicbeekeeping, lesson 119", "Winter and stores"},
+         &weigh_for_winter},
+        {{"hunger", "Light or no stores: feed now, the honey supers off first.", "BBKA and National Bee Unit starvation alerts; common practice",
+          "Winter and stores"},
+         &hunger},
+        {{"spring-hunger", "March is the hunger month: heft the hives.", "bees-online.at (Feb 2021); Bienen & Natur (use with brood)",
+          "Winter and stores"},
+         &spring_stores},
+        {{"small-colony", "Fewer than six frames of bees before winter: think about uniting.", "honey.org.au (Queensland)",
+          "Winter and stores"},
+         &small_colony},
+    };
+}
+
+}  // namespace waxtab
