@@ -28,21 +28,37 @@ struct SuperEstimate {
     std::optional<Day> ripe_early, ripe_likely, ripe_late;
 };
 
+/// So far ahead gains are foreseen, days.
+inline constexpr int forecast_days = 45;
+
 /// A hive on the day stood on.
 struct HiveEstimate {
     HiveId hive = no_hive;
     Range kg_per_day;           ///< filling rate of its supers; negative in a dearth
     Range room_kg;              ///< honey that still finds room in its supers
-    /// Days until the room runs out at this rate; high is +infinity when it may never.
+    /// Days until the room runs out: with 1, 5 and 9 chances in 10; +infinity for what is not foreseen
+    /// within `forecast_days`, and all three where no super is on or nothing is being gained.
     Range days_of_room;
-    /// Probability that room runs out within `days` days, 0..1.
+    /// Probability that room runs out within `days` days, 0..1; 0 where no super is on.
     double chance_full_within(int days) const;
+    /// The same if so many kilograms of room were added today.
+    double chance_full_within(int days, double added_room_kg) const;
     /// Mean and standard deviation of the gain over the coming days, kilograms; index 0 is one day.
     std::vector<double> gain_mean, gain_sd;
     double room_mean = 0, room_sd = 0;
+    /// Standard deviation of gain less room over the coming days, kilograms; as long as `gain_mean`.
+    std::vector<double> shortfall_sd;
     bool from_own_visits = false;   ///< else from its neighbours and the usual for the time
     bool no_room = false;           ///< the last reading said full: the rate is a lower bound
     std::vector<FactId> because;
+};
+
+/// The flow of a yard on the day stood on.
+struct YardEstimate {
+    YardId yard = no_yard;
+    Range kg_per_day;           ///< what its mean hive gains; negative in a dearth
+    Range usual_kg_per_day;     ///< what is normal there at this time of year
+    std::vector<FactId> because;    ///< the last notes on flow, bloom and weather
 };
 
 /// What a box is estimated to have held when it was taken off, for the ledger.
@@ -66,6 +82,11 @@ struct Estimates {
     std::vector<HiveEstimate> hives;    ///< living hives, in journal order
     std::vector<TakingEstimate> takings;///< parallel to History::takings
     KeeperCalibration keeper;
+    std::vector<YardEstimate> yards;    ///< yards with hives, in journal order
+    /// Days by which capping follows storing, as learned.
+    double capping_lag_days = 0;
+    /// Where the numbers of the model come from, in words: learned from so many visits, or the usual ones.
+    std::string settings;
 
     const SuperEstimate* super(BoxId box) const;
     const HiveEstimate* hive(HiveId hive) const;
