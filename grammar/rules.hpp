@@ -62,7 +62,7 @@ struct quantity    : p::seq<p::sor<number_range, p::seq<number, p::opt<at_least>
 struct numerator   : digits {};
 struct denominator : digits {};
 struct whole       : p::seq<digits, p::plus<p::blank>, p::at<digits, p::one<'/'>, digits>> {};
-struct slash       : p::seq<p::opt<whole>, numerator, p::one<'/'>, denominator, p::not_at<p::one<'/'>, p::digit>, p::opt<gap, unit>> {};
+struct slash       : p::seq<p::opt<whole>, numerator, p::one<'/'>, denominator, p::opt<gap, unit>> {};
 struct ratio       : p::seq<p::digit, p::one<':'>, p::digit, p::not_at<p::digit>> {};
 struct hour_minute : p::seq<p::rep_min_max<1, 2, p::digit>, p::one<':'>, p::rep<2, p::digit>, p::not_at<p::digit>, p::opt<gap, p::istring<'a', 'm'>>, p::opt<gap, p::istring<'p', 'm'>>> {};
 struct iso_date    : p::seq<p::rep<4, p::digit>, p::one<'-'>, p::rep<2, p::digit>, p::one<'-'>, p::rep<2, p::digit>, p::not_at<p::digit>> {};
@@ -70,7 +70,8 @@ struct ordinal     : p::seq<digits, p::sor<TAO_PEGTL_ISTRING("st"), TAO_PEGTL_IS
 // Sizes that look like numbers: 14x12.
 struct size_name   : p::seq<digits, p::one<'x', 'X'>, digits, word_end> {};
 
-struct quoted      : p::seq<p::one<'"'>, p::until<p::one<'"'>>> {};
+// "words"; a quote mark inside is written twice
+struct quoted      : p::seq<p::one<'"'>, p::star<p::sor<p::string<'"', '"'>, p::not_one<'"'>>>, p::one<'"'>> {};
 struct word        : p::seq<letter, p::star<p::sor<letter, p::digit, p::seq<p::one<'\''>, p::at<letter>>>>> {};
 struct arrow       : p::string<'-', '>'> {};
 struct symbol      : p::utf8::any {};

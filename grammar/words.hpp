@@ -354,7 +354,7 @@ inline constexpr Word words[] = {
     {"fermenting", Class::state, "fermenting|ferments|started to ferment|frothing"},
     {"section", Class::thing, "section"},
     {"piece", Class::thing, "piece|chunk|comb piece"},
-    {"to the shop", Class::state, "business"},
+    
 
     // Colours of queens (the five of the international year code and others met)
     {"white", Class::colour, "white"}, {"yellow", Class::colour, "yellow"}, {"red", Class::colour, "red"},
@@ -367,6 +367,15 @@ inline constexpr Word words[] = {
     {"8", Class::count, "eight", 8}, {"9", Class::count, "nine", 9}, {"10", Class::count, "ten", 10}, {"11", Class::count, "eleven", 11},
     {"12", Class::count, "twelve|a dozen|dozen", 12},
     {"first", Class::which, "first", 1}, {"second", Class::which, "second", 2}, {"third", Class::which, "third", 3}, {"fourth", Class::which, "fourth", 4},
+
+    // Pairs that mean something of their own
+    {"to shed", Class::state, "to the shed|to shed|into the shed|back to the shed|into store|into storage|to store"},
+    {"from shed", Class::state, "from the shed|from shed|out of the shed"},
+    {"no excluder", Class::state, "no excluder|without excluder|without an excluder|no queen excluder"},
+    {"under box", Class::state, "under the box"},
+    {"old queen", Class::thing, "old queen|with the old queen|with old queen"},
+    {"newspaper", Class::thing, "newspaper|through newspaper|with newspaper|newspaper method"},
+    {"above excluder", Class::state, "above the queen excluder"},
 
     // Force
     {"about", Class::about, "about|approx|approximately|roughly|around|ca|c|circa|ish|or so|say|nearly enough|call it|estimated|est|guess"},

@@ -1,4 +1,5 @@
 #include "facts/items.hpp"
+#include "facts/headings.hpp"
 
 #include <algorithm>
 #include <array>
@@ -124,17 +125,6 @@ bool Itemiser::lot() {
     return true;
 }
 
-constexpr std::array<std::string_view, 12> month_names = {"january", "february", "march", "april", "may", "june",
-                                                          "july", "august", "september", "october", "november", "december"};
-
-/// Month number of a name or its first three letters, 0 if it is none.
-unsigned month_of(std::string_view word) {
-    if (word == "sept") return 9;
-    for (unsigned m = 0; m < 12; ++m)
-        if (word.size() >= 3 && (word == month_names[m] || word == month_names[m].substr(0, 3))) return m + 1;
-    return 0;
-}
-
 /// The latest such day not after `noted`.
 std::optional<Day> latest(unsigned day, unsigned month, Day noted) {
     const date::year_month_day now{noted};
@@ -169,7 +159,7 @@ bool Itemiser::day() {
     std::optional<Day> found;
     std::size_t length = 0;
     const Day noted = context_.noted;
-    const auto month_word = [&](std::size_t i) { const Token* m = token(i); return m && m->type == Token::Type::word ? month_of(m->text) : 0u; };
+    const auto month_word = [&](std::size_t i) { const Token* m = token(i); return m && m->type == Token::Type::word ? month_number(m->text) : 0u; };
     const auto small = [&](std::size_t i) -> unsigned {
         const Token* n = token(i);
         if (!n || (n->type != Token::Type::ordinal && n->type != Token::Type::number)) return 0;

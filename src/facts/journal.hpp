@@ -94,9 +94,14 @@ struct JournalFile {
 Journal read_journal(std::vector<JournalFile> files, Day today);
 
 /// The long form of a fact, itself valid notation, without the trailing comment of assumptions:
-/// `2026-06-03 mill h3 top 70% capped`.
+/// `2026-06-03 mill h3 top 70% capped`. What a set-up line brought (what is in the shed) has no date.
 std::string long_form(const Journal& journal, const Fact& fact);
+/// The long form without date and yard: `h3 top 70% capped`.
+std::string short_form(const Journal& journal, const Fact& fact);
 /// What was assumed for a fact, in words: `on top (not said)`; empty when nothing was.
 std::vector<std::string> assumptions(const Journal& journal, const Fact& fact);
+
+/// The set-up of a journal as set-up lines that read back to the same; printed before the facts.
+std::vector<std::string> set_up_lines(const Journal& journal);
 
 }  // namespace waxtab

@@ -57,6 +57,7 @@ Plain plain(std::string_view line, std::uint32_t offset) {
 /// What the rules fill in while one line is read.
 struct Builder {
     const Plain* plain = nullptr;
+    std::string_view line;
     std::vector<Token> tokens;
     std::string number, high;
     bool at_least = false, comma = false;
@@ -67,10 +68,32 @@ struct Builder {
 
     void clear() {
         const Plain* keep = plain;
+        const std::string_view keep_line = line;
         std::vector<Token> kept = std::move(tokens);
         *this = Builder{};
         plain = keep;
+        line = keep_line;
         tokens = std::move(kept);
+    }
+    /// The words between quotes as they were written, doubled quote marks made single.
+    std::string written_between(std::uint32_t begin, std::uint32_t end) const {
+        std::string_view raw = line.substr(begin - plain->origin.front(), end - begin);
+        std::string out;
+        const auto mark = [](std::string_view s) -> std::size_t {
+            if (s.starts_with('"')) return 1;
+            if (s.starts_with("\xC2\xAB") || s.starts_with("\xC2\xBB")) return 2;
+            return s.starts_with("\xE2\x80\x9C") || s.starts_with("\xE2\x80\x9D") || s.starts_with("\xE2\x80\x9E") ? 3 : 0;
+        };
+        raw.remove_prefix(mark(raw));
+        while (!raw.empty()) {
+            const std::size_t m = mark(raw);
+            if (m && raw.size() == m) break;
+            const std::size_t step = m ? m : 1;
+            out.append(raw.substr(0, step));
+            raw.remove_prefix(step);
+            if (m && mark(raw)) raw.remove_prefix(mark(raw));
+        }
+        return out;
     }
     template <typename Input>
     Token& push(const Input& in, Token::Type type) {
@@ -240,8 +263,7 @@ template <> struct action<g::word> : action<g::size_name> {};
 template <> struct action<g::quoted> {
     template <typename Input> static void apply(const Input& in, Builder& b) {
         Token& t = b.push(in, Token::Type::quoted);
-        const std::string whole = in.string();
-        t.text = whole.substr(1, whole.size() - 2);
+        t.text = b.written_between(t.begin, t.end);
         b.clear();
     }
 };
@@ -274,6 +296,7 @@ std::vector<Token> tokenise(std::string_view line, std::uint32_t offset) {
     const Plain text = plain(line, offset);
     Builder builder;
     builder.plain = &text;
+    builder.line = line;
     using Input = tao::pegtl::memory_input<tao::pegtl::tracking_mode::lazy, tao::pegtl::eol::lf_crlf, const char*>;
     Input in(text.text.data(), text.text.data() + text.text.size(), "");
     tao::pegtl::parse<g::line, action>(in, builder);

@@ -1,0 +1,329 @@
+#include "facts/chunk.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace waxtab {
+
+using grammar::Class;
+using What = Item::What;
+
+namespace {
+
+using Items = std::vector<Item>;
+
+const grammar::Word* table_word(std::string_view term, Class klass) {
+    const auto found = std::find_if(std::begin(grammar::words), std::end(grammar::words),
+                                    [&](const grammar::Word& w) { return w.term == term && w.klass == klass; });
+    return found == std::end(grammar::words) ? nullptr : &*found;
+}
+
+bool is_count(const Item& i) { return i.what == What::value && i.value.dimension == Dimension::count; }
+bool is_mass(const Item& i) { return i.what == What::value && i.value.dimension == Dimension::mass; }
+
+/// Removes items [from, from + n) after widening the item before or after to cover their text.
+void absorb(Items& items, std::size_t into, std::size_t from, std::size_t n) {
+    for (std::size_t k = from; k < from + n; ++k) {
+        items[into].begin = std::min(items[into].begin, items[k].begin);
+        items[into].end = std::max(items[into].end, items[k].end);
+    }
+    items.erase(items.begin() + static_cast<std::ptrdiff_t>(from), items.begin() + static_cast<std::ptrdiff_t>(from + n));
+}
+
+void widen(Measure& m) {
+    m.about = true;
+    if (m.dimension == Dimension::share && m.low == m.high) {
+        m.low = std::max<std::int64_t>(0, m.amount - 100);
+        m.high = std::min<std::int64_t>(1000, m.amount + 100);
+    } else if (m.low == m.high) {
+        m.low = m.amount - m.amount / 10;
+        m.high = m.amount + m.amount / 10;
+    }
+}
+
+void bind_about(Items& items, std::size_t i) {
+    const bool least = items[i].is("at least");
+    const auto apply = [&](Item& item) {
+        item.about = true;
+        if (item.what != What::value) return;
+        if (least) item.value.high = item.value.dimension == Dimension::share ? 1000 : INT64_MAX;
+        else widen(item.value);
+    };
+    const auto takes = [](const Item& item) {
+        return item.what == What::value || item.what == What::slash || item.has(Class::amount) || item.has(Class::count);
+    };
+    if (i + 1 < items.size() && takes(items[i + 1])) apply(items[i + 1]);
+    else if (i > 0 && takes(items[i - 1])) apply(items[i - 1]);
+    else { items[i].loose = true; return; }
+    items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+}
+
+void about_words(Items& items) {
+    for (std::size_t i = items.size(); i-- > 0;)
+        if (items[i].has(Class::about) && items[i].words.size() == 1) bind_about(items, i);
+}
+
+void number_words(Items& items) {
+    for (Item& item : items) {
+        const grammar::Word* w = item.word(Class::count);
+        if (!w || item.what != What::term) continue;
+        item.what = What::value;
+        item.value = measure(std::to_string(w->number), Unit::piece).value();
+        if (item.about) widen(item.value);
+        item.words.clear();
+    }
+}
+
+/// Frames in words after a share: `7 of 10 frames`, `7/10 frames`.
+void shares_of_frames(Items& items) {
+    for (std::size_t i = 0; i + 2 < items.size(); ++i) {
+        if (!is_count(items[i]) || !(items[i + 1].is("of") || items[i + 1].is("from"))) continue;
+        std::size_t m = i + 2;
+        if (m < items.size() && items[m].idle() && m + 1 < items.size()) ++m;
+        if (!is_count(items[m]) || items[m].value.amount % 1000 != 0) continue;
+        const auto of = static_cast<int>(items[m].value.amount / 1000);
+        if (of <= 0) continue;
+        const Measure n = items[i].value;
+        Item& item = items[i];
+        item.value = share_of(n.amount, of, Unit::of_frames);
+        item.value.low = (n.low + of / 2) / of;
+        item.value.high = (n.high + of / 2) / of;
+        item.value.about = n.about;
+        absorb(items, i, i + 1, m - i);
+    }
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        const bool share = (items[i].what == What::value && items[i].value.unit == Unit::of_frames) || items[i].what == What::slash;
+        if (!share || !items[i + 1].is("frame")) continue;
+        if (items[i].what == What::slash) {
+            if (items[i].m <= 0) continue;
+            items[i].what = What::value;
+            items[i].value = share_of(static_cast<std::int64_t>(items[i].n) * 1000, items[i].m, Unit::of_frames);
+        }
+        absorb(items, i, i + 1, 1);
+    }
+}
+
+bool times_sign(const Item& i) { return i.what == What::unknown && i.text == "x"; }
+
+void make_jars(Items& items, std::size_t i, std::size_t mass, std::size_t length) {
+    Item& item = items[i];
+    item.what = What::jars;
+    item.count = static_cast<int>(item.value.amount / 1000);
+    item.value = mass ? items[mass].value : Measure{};
+    absorb(items, i, i + 1, length - 1);
+}
+
+/// `40 x 454 g`, `40 454 g jars`, `24 jars of 1 lb`, `24 jars`.
+void jars(Items& items) {
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        if (!is_count(items[i]) || items[i].value.amount % 1000 != 0) continue;
+        const auto at = [&](std::size_t k) -> const Item* { return i + k < items.size() ? &items[i + k] : nullptr; };
+        const auto jar = [&](std::size_t k) { return at(k) && at(k)->is("jar"); };
+        const auto mass = [&](std::size_t k) { return at(k) && is_mass(*at(k)); };
+        if (times_sign(*at(1)) && mass(2)) make_jars(items, i, i + 2, jar(3) ? 4 : 3);
+        else if (times_sign(*at(1)) && jar(2)) make_jars(items, i, 0, 3);
+        else if (mass(1) && jar(2)) make_jars(items, i, i + 1, 3);
+        else if (jar(1) && at(2) && at(2)->is("of") && mass(3)) make_jars(items, i, i + 3, 4);
+        else if (jar(1) && mass(2)) make_jars(items, i, i + 2, 3);
+        else if (jar(1)) make_jars(items, i, 0, 2);
+    }
+}
+
+bool is_super(const Item& i) { return i.what == What::term && (i.is("super") || i.is("box")); }
+
+void make_box(Item& item, BoxChoice choice) {
+    item.what = What::box;
+    item.box = std::move(choice);
+    item.words.clear();
+}
+
+/// Which box a word such as top or both picks.
+std::optional<BoxChoice> choice_of(const Item& which) {
+    if (which.is("top")) return BoxChoice{BoxChoice::By::top, Role::super, 0, {}};
+    if (which.is("bottom")) return BoxChoice{BoxChoice::By::bottom, Role::super, 0, {}};
+    if (which.is("middle")) return BoxChoice{BoxChoice::By::middle, Role::super, 0, {}};
+    if (which.is("both") || which.is("all")) return BoxChoice{BoxChoice::By::all, Role::super, 0, {}};
+    const grammar::Word* w = which.word(Class::which);
+    const int n = which.text == "ordinal" ? which.count : w && w->number > 0 ? w->number : 0;
+    if (n > 0 && n < 30) return BoxChoice{BoxChoice::By::number, Role::super, static_cast<std::uint8_t>(n), {}};
+    return {};
+}
+
+bool picks(const Item& i) { return i.what == What::term && (i.has(Class::which) || i.text == "ordinal"); }
+
+/// A new super whose ordinal was said is still just a super; so is a second brood box.
+void boxes(Items& items) {
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        if (!picks(items[i])) continue;
+        const auto choice = choice_of(items[i]);
+        if (!choice) continue;
+        std::size_t next = i + 1;
+        // top 2 supers
+        if (is_count(items[next]) && next + 1 < items.size() && is_super(items[next + 1]) && choice->by == BoxChoice::By::top) {
+            const auto n = static_cast<std::uint8_t>(items[next].value.amount / 1000);
+            make_box(items[i], {BoxChoice::By::top_n, Role::super, n, {}});
+            absorb(items, i, i + 1, 2);
+            continue;
+        }
+        // top and bottom supers
+        if (next + 1 < items.size() && items[next].has(Class::link) && picks(items[next + 1])) {
+            const auto second = choice_of(items[next + 1]);
+            const bool noun = next + 2 < items.size() && (is_super(items[next + 2]) || items[next + 2].is("brood box"));
+            if (second && second->by != choice->by) {
+                const bool brood = noun && items[next + 2].is("brood box");
+                make_box(items[i], *choice);
+                items[i].box2 = *second;
+                if (brood) items[i].box.role = items[i].box2.role = Role::brood;
+                absorb(items, i, i + 1, noun ? 3 : 2);
+            }
+            continue;
+        }
+        while (next + 1 < items.size() && (items[next].has(Class::filler) || (items[next].has(Class::box_kind) && (is_super(items[next + 1]) )))) ++next;
+        if (is_super(items[next])) {
+            make_box(items[i], *choice);
+            absorb(items, i, i + 1, next - i);
+        } else if (items[next].is("brood box")) {
+            items[next].begin = items[i].begin;
+            items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+        }
+    }
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        if (!is_super(items[i]) || items[i].counted) continue;
+        const Item& next = items[i + 1];
+        const bool followed = i + 2 < items.size() && (countable(items[i + 2]) || times_sign(items[i + 2]));
+        const bool bare = is_count(next) && next.value.unit == Unit::piece && next.value.low == next.value.high && next.value.amount % 1000 == 0 && !followed;
+        if (bare && next.value.amount > 0 && next.value.amount < 10'000) {
+            const auto n = static_cast<std::uint8_t>(next.value.amount / 1000);
+            make_box(items[i], {BoxChoice::By::number, Role::super, n, {}});
+            absorb(items, i, i + 1, 1);
+        } else if (next.what == What::quoted) {
+            make_box(items[i], {BoxChoice::By::label, Role::super, 0, next.text});
+            absorb(items, i, i + 1, 1);
+        }
+    }
+}
+
+bool adjective(const Item& i) {
+    return i.what == What::term && (i.has(Class::state) || i.has(Class::colour) || i.has(Class::combing) || i.has(Class::box_kind) ||
+                                    i.has(Class::filler) || i.has(Class::amount));
+}
+
+/// What a number may count only when nothing better follows: `3 capped`, `8 drawn`, `9 medium`.
+bool second_choice(const Item& i) {
+    return i.what == What::term && (i.is("capped") || i.is("full") || i.has(Class::combing) || i.has(Class::box_kind) || i.is("uncapped"));
+}
+
+void counts(Items& items) {
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        if (!is_count(items[i]) || items[i].value.unit != Unit::piece || items[i].text == "x") continue;
+        std::size_t noun = i + 1;
+        while (noun < items.size() && noun < i + 4 && !countable(items[noun]) && adjective(items[noun])) ++noun;
+        if (noun >= items.size() || !countable(items[noun])) {
+            noun = i + 1;
+            if (!second_choice(items[noun])) continue;
+        }
+        if (items[noun].counted) continue;
+        items[noun].counted = true;
+        items[noun].count_value = items[i].value;
+        items[noun].count = static_cast<int>(std::min<std::int64_t>(items[i].value.amount / 1000, 1'000'000));
+        items[noun].begin = std::min(items[noun].begin, items[i].begin);
+        items[noun].about = items[i].about;
+        items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+    }
+    // QC x3, drawn 9
+    for (std::size_t i = 1; i < items.size(); ++i) {
+        if (!is_count(items[i]) || items[i - 1].counted) continue;
+        const bool times = items[i].text == "x" && countable(items[i - 1]);
+        const bool comb = items[i - 1].has(Class::combing) && items[i].value.unit == Unit::piece;
+        if (!times && !comb) continue;
+        Item& noun = items[i - 1];
+        noun.counted = true;
+        noun.count_value = items[i].value;
+        noun.count = static_cast<int>(items[i].value.amount / 1000);
+        absorb(items, i - 1, i, 1);
+        --i;
+    }
+}
+
+bool drops_before_hives(const Item& i) {
+    return i.is("on") || i.is("at") || i.is("in") || i.is("off") || i.is("of") || i.is("from") || i.is("to");
+}
+
+/// Prepositions before hives and yards become their role.
+void roles(Items& items) {
+    const auto has_done = [&](std::size_t but) {
+        for (std::size_t k = 0; k < items.size(); ++k)
+            if (k != but && (items[k].has(Class::done) || items[k].what == What::sign)) return true;
+        return false;
+    };
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        Item& next = items[i + 1];
+        if (next.what == What::lot && items[i].is("into")) {
+            next.role = Item::Role::into;
+            absorb(items, i + 1, i, 1);
+            continue;
+        }
+        const bool place = next.what == What::hives || next.what == What::yard || next.what == What::new_name;
+        if (!place) continue;
+        if (items[i].is("from")) next.role = Item::Role::from;
+        else if (items[i].is("into")) next.role = Item::Role::into;
+        else if (items[i].is("to")) next.role = Item::Role::to;
+        else if (items[i].is("with")) next.role = Item::Role::with;
+        else {
+            if (drops_before_hives(items[i]) && has_done(i)) items[i].loose = true;
+            continue;
+        }
+        next.begin = items[i].begin;
+        items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+    }
+}
+
+void rename(Item& item, std::string_view term, Class klass) {
+    item.words.clear();
+    if (const grammar::Word* w = table_word(term, klass)) item.words.push_back(w);
+}
+
+/// Pairs with a meaning of their own: to the shed, no excluder, under the top super.
+void pairs(Items& items) {
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        std::size_t next = i + 1;
+        while (next + 1 < items.size() && items[next].has(Class::filler) && items[next].words.size() == 1) ++next;
+        const auto join = [&](std::string_view term) {
+            rename(items[i], term, Class::state);
+            absorb(items, i, i + 1, next - i);
+        };
+        if (items[i].is("to") && items[next].is("shed")) join("to shed");
+        else if (items[i].is("from") && items[next].is("shed")) join("from shed");
+        else if (items[i].has(Class::negation) && items[next].is("excluder") && !items[next].counted) join("no excluder");
+        else if (items[i].is("under") && (items[next].what == What::box || is_super(items[next]))) {
+            const BoxChoice below = items[next].what == What::box ? items[next].box : BoxChoice{BoxChoice::By::sole, Role::super, 0, {}};
+            join("under box");
+            items[i].box = below;
+        }
+    }
+}
+
+}  // namespace
+
+bool countable(const Item& item) {
+    static constexpr std::array<std::string_view, 33> nouns = {
+        "super", "box", "brood box", "frame", "frames of bees", "frames of brood", "frames of stores", "seam", "cup", "charged cup",
+        "queen cell", "open cell", "sealed cell", "charged cell", "swarm cell", "supersedure cell", "emergency cell", "sting", "strip",
+        "pad", "tray", "mite", "section", "piece", "excluder", "escape board", "brood in all stages", "feeder", "outside frames", "patty",
+        "drone brood", "ripe cell", "tub"};
+    if (item.what != What::term) return false;
+    return std::any_of(nouns.begin(), nouns.end(), [&](std::string_view n) { return item.is(n); });
+}
+
+void chunk(std::vector<Item>& items, const ItemContext&) {
+    about_words(items);
+    number_words(items);
+    shares_of_frames(items);
+    jars(items);
+    boxes(items);
+    counts(items);
+    roles(items);
+    pairs(items);
+}
+
+}  // namespace waxtab

@@ -1,0 +1,503 @@
+#include "facts/line_reader.hpp"
+
+#include <algorithm>
+#include <array>
+
+#include <fmt/format.h>
+
+#include "facts/chunk.hpp"
+
+namespace waxtab {
+
+using grammar::Class;
+using What = Item::What;
+
+namespace {
+
+bool stop(const Item& i, std::string_view text) { return i.what == What::stop && i.text == text; }
+bool clause_end(const Item& i) { return i.what == What::stop && (i.text == "," || i.text == "(" || i.text == ")" || i.text == "-" || i.text == "/"); }
+bool sentence_end(const Item& i) { return i.what == What::stop && (i.text == "." || i.text == ";" || i.text == "!"); }
+
+/// Words that put an event out of force without asking for anything to be done.
+bool wishful(std::string_view surface) {
+    static constexpr std::array<std::string_view, 24> words = {"could", "might", "may", "would", "could have", "might have", "may have", "must have",
+        "should have", "was going to", "were going to", "meant to", "forgot", "forgot to", "wish", "expect", "expecting", "hope", "hoping",
+        "waiting for", "wait", "considering", "ready for", "soon"};
+    return std::find(words.begin(), words.end(), surface) != words.end();
+}
+
+bool eventful(const std::vector<Item>& items) {
+    return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::sign || i.has(Class::done); });
+}
+
+bool smells_of_data(const Item& i, const Lexicon& lexicon) {
+    if (i.what == What::value || i.what == What::slash || i.what == What::ratio || i.what == What::sign || i.what == What::jars) return true;
+    if (i.counted) return true;
+    return i.what == What::unknown && !lexicon.nearest(i.text).empty();
+}
+
+/// A share or a strength may be said with a maybe; an event may not.
+bool soft(Kind kind) {
+    return kind == Kind::full || kind == Kind::capped || kind == Kind::drawn || kind == Kind::bees || kind == Kind::brood || kind == Kind::stores ||
+           kind == Kind::hive_weight || kind == Kind::box_weight || kind == Kind::strength;
+}
+
+bool needs_hive(const Candidate& c) {
+    return !c.about_yard && !c.about_honey && !c.about_shed;
+}
+
+bool takes_box_from_before(Kind kind) {
+    return kind == Kind::full || kind == Kind::capped || kind == Kind::drawn || kind == Kind::shakes_out || kind == Kind::no_change;
+}
+
+}  // namespace
+
+Span LineReader::span(const std::vector<Item>& items) const {
+    std::size_t first = 0, last = items.size();
+    while (first + 1 < last && items[first].what == What::stop) ++first;
+    while (last > first + 1 && items[last - 1].what == What::stop) --last;
+    return items.empty() ? Span{} : Span{file_, items[first].begin, items[last - 1].end};
+}
+
+void LineReader::put(RawFact raw, Reading reading) {
+    reading.span = reading.span.known() ? reading.span : raw.fact.span;
+    journal_.readings.push_back(std::move(reading));
+    raw.reading = journal_.readings.size() - 1;
+    raw.fact.noted = context_->noted;
+    if (raw.fact.happened == Day{}) raw.fact.happened = context_->noted;
+    raw.fact.minute = raw.fact.happened == context_->noted ? context_->minute : std::int16_t{-1};
+    if (raw.fact.yard == no_yard) raw.fact.yard = context_->yard;
+    if (context_->year_assumed) raw.fact.assumed |= assumed_year;
+    if (raw.fact.kind == Kind::super_on || raw.fact.kind == Kind::brood_box_on) {
+        if (raw.fact.box_kind.empty()) raw.fact.assumed |= assumed_box_kind;
+        if (raw.fact.placing == Placing::unsaid && raw.fact.kind == Kind::super_on) raw.fact.assumed |= assumed_placing;
+        if (raw.fact.comb == Comb::unsaid) raw.fact.assumed |= assumed_comb;
+    }
+    out_->push_back(std::move(raw));
+}
+
+/// The words of a remark or to-do: without the quotes, without the word todo itself.
+std::string LineReader::words_kept(const std::vector<Item>& items, Span where) const {
+    std::size_t first = 0;
+    const auto surface = [&](const Item& i) { return lower(journal_.sources.text({file_, i.begin, i.end})); };
+    const bool todo = items.size() > 1 && (surface(items[0]) == "todo" || surface(items[0]) == "to do" || surface(items[0]) == "to-do");
+    if (todo) first = 1;
+    while (todo && first + 1 < items.size() && items[first].what == What::stop) ++first;
+    if (items.size() == first + 1 && items[first].what == What::quoted) return items[first].text;
+    return std::string(journal_.sources.text({file_, std::max(where.begin, items[first].begin), where.end}));
+}
+
+/// Keeps a stretch of the line word for word, as a remark or a to-do.
+void LineReader::keep_words(const std::vector<Item>& items, Kind kind, Reading::Outcome outcome, std::string because) {
+    const Span where = span(items);
+    if (!where.known()) return;
+    RawFact raw;
+    raw.fact.kind = kind;
+    raw.fact.span = where;
+    raw.fact.text = words_kept(items, where);
+    raw.hives = subject_.hives, raw.all = subject_.all, raw.but = subject_.but, raw.rest = subject_.rest, raw.both = subject_.both;
+    Reading reading;
+    reading.outcome = outcome;
+    reading.because = std::move(because);
+    put(std::move(raw), std::move(reading));
+}
+
+/// `all`, `both`, `the rest`, `all but h4`, at the head of a line or at the end of a clause.
+bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
+    if (items.empty()) return false;
+    const auto surface = [&](const Item& i) { return lower(journal_.sources.text({file_, i.begin, i.end})); };
+    const auto group = [&](const Item& i) {
+        const std::string s = surface(i);
+        return i.what == What::term && (s == "all" || s == "both" || s == "the rest" || s == "the others" || s == "rest" || s == "others" || s == "everyone" || s == "everybody" || s == "every" || s == "each" || s == "all but" || s == "all bar" || s == "all except" || s == "all exc" || s == "the lot");
+    };
+    const auto names_hives = [&](const Item& i) {
+        const std::string s = surface(i);
+        return s == "hives" || s == "colonies" || s == "hive" || s == "colony" || s == "of them" || s == "three" || s == "two" || s == "four" || s == "five" || s == "six";
+    };
+    std::size_t at = items.size();
+    if (at_head && group(items.front())) {
+        const bool boxes = items.size() > 1 && (items[1].is("super") || items[1].is("box") || items[1].is("frame") || items[1].is("brood box") || items[1].is("capped") || items[1].is("drawn") || items[1].has(Class::amount) || items[1].is("queen cell"));
+        if (!boxes) at = 0;
+    }
+    if (at == items.size())
+        for (std::size_t i = 1; i < items.size(); ++i) {
+            if (!group(items[i])) continue;
+            const bool ends = i + 1 == items.size() || (i + 2 == items.size() && items[i + 1].what == What::value && items[i + 1].value.unit == Unit::piece);
+            const bool named = i + 1 < items.size() && (names_hives(items[i + 1]) || items[i + 1].what == What::hives);
+            if (ends || named || items[i].is("all but")) at = i;
+        }
+    if (at == items.size()) return false;
+    const std::string s = surface(items[at]);
+    std::size_t end = at + 1;
+    Subject found;
+    found.both = s == "both";
+    found.rest = s.find("rest") != s.npos || s.find("other") != s.npos;
+    found.all = !found.both && !found.rest;
+    while (end < items.size() && (names_hives(items[end]) || (items[end].what == What::value && items[end].value.unit == Unit::piece && (end + 1 == items.size() || stop(items[end + 1], ":"))))) ++end;
+    bool but = items[at].is("all but") && s != "the rest";
+    if (end < items.size() && items[end].is("all but")) but = true, ++end;
+    if (but && end < items.size() && items[end].what == What::hives) {
+        found.but = items[end].hives;
+        ++end;
+    } else if (but && end < items.size() && surface(items[end]) == "nuc") {
+        for (std::size_t h = 0; h < journal_.hives.size(); ++h)
+            if (journal_.hives[h].nucleus) found.but.push_back(static_cast<HiveId>(h));
+        ++end;
+    } else if (but) {
+        return false;
+    }
+    // "treat all" leaves nothing dangling; a preposition before it goes with it.
+    if (at > 0 && (items[at - 1].is("on") || items[at - 1].is("to") || items[at - 1].is("of") || items[at - 1].is("in")) && at > 1) --at;
+    subject_ = found;
+    items.erase(items.begin() + static_cast<std::ptrdiff_t>(at), items.begin() + static_cast<std::ptrdiff_t>(end));
+    return true;
+}
+
+/// Takes the hives a line begins with off it.
+void LineReader::head(std::vector<Item>& items, const std::vector<Token>& tokens) {
+    while (!items.empty() && items.front().what == What::stop && (items.front().text == "-" || items.front().text == "*")) items.erase(items.begin());
+    if (items.empty()) return;
+    const auto drop_marks = [&] {
+        while (!items.empty() && items.front().what == What::stop && items.front().text != "(") items.erase(items.begin());
+    };
+    Item& first = items.front();
+    if (first.what == What::term && first.has(Class::filler) && items.size() > 1 && items[1].what == What::hives) items.erase(items.begin());
+    Item& lead = items.front();
+    if (lead.what == What::hives) {
+        subject_.hives = lead.hives;
+        subject_.unknown = lead.unknown_hives;
+        if (!lead.unknown_hives.empty()) complain_about(subject_, {lead});
+        items.erase(items.begin());
+        drop_marks();
+        return;
+    }
+    // 2: BIAS on 7
+    const bool marked = items.size() > 1 && items[1].what == What::stop && (items[1].text == ":" || items[1].text == "-");
+    if (marked && lead.what == What::value && lead.value.unit == Unit::piece) {
+        const HiveId id = lexicon_.hive(tokens.front().text);
+        if (id != no_hive) {
+            subject_.hives = {id};
+            items.erase(items.begin());
+            drop_marks();
+        }
+        return;
+    }
+    if (marked && lead.what == What::unknown) {
+        // A name before a colon is a hive nobody set up.
+        subject_.unknown = {std::string(journal_.sources.text({file_, lead.begin, lead.end}))};
+        complain_about(subject_, {lead});
+        items.erase(items.begin());
+        drop_marks();
+        return;
+    }
+    if (marked && lead.what == What::yard) {
+        context_->yard = lead.yard;
+        items.erase(items.begin());
+        drop_marks();
+        return;
+    }
+    if (take_all(items, true)) drop_marks();
+}
+
+void LineReader::complain_about(const Subject& subject, const std::vector<Item>& items) {
+    for (const std::string& name : subject.unknown) {
+        const std::string near = lexicon_.nearest_hive(lower(name));
+        Diagnostic d{"unknown-hive", Severity::error, span(items), fmt::format("there is no hive '{}'", name), "not set up", {}, {}};
+        d.hint = near.empty() ? fmt::format("set it up, for example `hive {} at mill: deep`, or say how it came: hived, split, bought", name)
+                              : fmt::format("did you mean '{}'? else set it up, for example `hive {} at mill: deep`", near, name);
+        journal_.diagnostics.push_back(std::move(d));
+    }
+    complained_ = true;
+}
+
+LineReader::Subject LineReader::take_subject(std::vector<Item>& items) {
+    Subject found;
+    for (std::size_t i = 0; i < items.size();) {
+        if (items[i].what != What::hives || items[i].role != Item::Role::none) { ++i; continue; }
+        found.hives.insert(found.hives.end(), items[i].hives.begin(), items[i].hives.end());
+        found.unknown.insert(found.unknown.end(), items[i].unknown_hives.begin(), items[i].unknown_hives.end());
+        if (!items[i].unknown_hives.empty()) complain_about(Subject{{}, false, false, false, {}, items[i].unknown_hives}, {items[i]});
+        items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+    }
+    return found;
+}
+
+bool LineReader::only_hives(const std::vector<Item>& items) const {
+    bool any = false;
+    for (const Item& i : items) {
+        if (i.what == What::hives) any = true;
+        else if (!i.idle() && !i.has(Class::preposition) && !i.is("on")) return false;
+    }
+    return any;
+}
+
+void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, LineContext& context, std::vector<RawFact>& out) {
+    file_ = file, context_ = &context, out_ = &out;
+    subject_ = {};
+    subject_.hives = context.hives, subject_.all = context.all, subject_.but = context.but;
+    box_ = {};
+    complained_ = false;
+    first_of_line_ = out.size();
+    std::vector<Item> items = itemise(tokens, item_context());
+    head(items, tokens);
+    const bool nothing_else = std::all_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::stop; });
+    if (nothing_else) {
+        context.hives = subject_.hives, context.all = subject_.all, context.but = subject_.but;
+        return;
+    }
+    std::vector<Item> part;
+    for (Item& item : items) {
+        if (!sentence_end(item)) { part.push_back(std::move(item)); continue; }
+        sentence(std::move(part));
+        part.clear();
+    }
+    sentence(std::move(part));
+}
+
+/// The plan, condition or bare imperative that governs a clause, if any.
+bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::size_t at, std::string& because, bool& todo) const {
+    const std::vector<Item>& items = clauses[at];
+    bool first_word = true;
+    for (const Item& i : items) {
+        if (i.what == What::stop) continue;
+        const std::string surface = lower(journal_.sources.text({file_, i.begin, i.end}));
+        if (i.has(Class::plan) || i.has(Class::condition)) {
+            because = surface;
+            const bool negated = std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::negation); });
+            todo = !wishful(surface) && !(negated && (surface.starts_with("need") || surface == "will"));
+            return true;
+        }
+        if (first_word && i.has(Class::order)) {
+            because = surface;
+            todo = true;
+            return true;
+        }
+        if (!i.has(Class::filler) && !i.has(Class::link)) first_word = false;
+    }
+    return false;
+}
+
+void LineReader::sentence(std::vector<Item> items) {
+    std::vector<std::vector<Item>> clauses(1);
+    for (Item& item : items) {
+        if (clause_end(item)) {
+            if (!clauses.back().empty()) clauses.emplace_back();
+            continue;
+        }
+        clauses.back().push_back(std::move(item));
+    }
+    if (clauses.back().empty()) clauses.pop_back();
+    for (std::size_t c = 0; c < clauses.size(); ++c) {
+        std::string because;
+        bool todo = false;
+        if (!governed(clauses, c, because, todo)) {
+            clause(std::move(clauses[c]));
+            continue;
+        }
+        // It governs to the end of its sentence.
+        std::vector<Item> rest;
+        for (std::size_t k = c; k < clauses.size(); ++k) rest.insert(rest.end(), clauses[k].begin(), clauses[k].end());
+        std::vector<Item> copy = rest;
+        if (!subject_.said()) {
+            // "check h3 on Sunday": the hive named in it is what it is about.
+            chunk(copy, item_context());
+            Subject s = take_subject(copy);
+            if (s.said()) subject_ = s;
+        }
+        keep_words(rest, todo ? Kind::todo : Kind::remark, eventful(rest) ? Reading::Outcome::put_out : todo ? Reading::Outcome::todo : Reading::Outcome::remark, because);
+        return;
+    }
+}
+
+/// Every way of cutting the items into readings, fewest pieces first; two solutions at most.
+std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& items) {
+    const std::size_t n = items.size();
+    if (n > 24) return {};
+    struct Best {
+        std::size_t pieces = 99;
+        std::vector<Solution> ways;
+    };
+    std::vector<Best> best(n + 1);
+    best[0] = {0, {Solution{}}};
+    const ItemContext context = item_context();
+    for (std::size_t j = 1; j <= n; ++j) {
+        for (std::size_t i = 0; i < j; ++i) {
+            if (best[i].pieces > 4 || j - i > 14) continue;
+            std::size_t from = i;
+            bool linked = false;
+            while (from < j && (items[from].has(Class::link) || stop(items[from], ":"))) linked = linked || items[from].has(Class::link), ++from;
+            const std::vector<Item> part(items.begin() + static_cast<std::ptrdiff_t>(from), items.begin() + static_cast<std::ptrdiff_t>(j));
+            const bool idle = std::all_of(part.begin(), part.end(), [](const Item& k) { return k.idle(); });
+            if (idle) {
+                if (best[i].pieces < best[j].pieces) best[j] = best[i];
+                continue;
+            }
+            std::vector<Candidate> found = matcher_.read(part, text(), context);
+            if (found.empty() && linked && i > 0) {
+                // added a super and an excluder: the verb goes on
+                for (std::size_t v = i; v-- > 0;) {
+                    if (!items[v].has(Class::done) && items[v].what != What::sign) continue;
+                    std::vector<Item> with_verb = part;
+                    with_verb.insert(with_verb.begin(), items[v]);
+                    found = matcher_.read(with_verb, text(), context);
+                    break;
+                }
+            }
+            if (found.empty() || best[i].pieces + 1 > best[j].pieces) continue;
+            if (best[i].pieces + 1 < best[j].pieces) best[j] = {best[i].pieces + 1, {}};
+            for (const Solution& before : best[i].ways)
+                for (const Candidate& c : found) {
+                    Solution s = before;
+                    s.candidates.push_back(c);
+                    s.spans.push_back(span(part));
+                    const bool seen = std::any_of(best[j].ways.begin(), best[j].ways.end(), [&](const Solution& o) {
+                        return std::equal(o.candidates.begin(), o.candidates.end(), s.candidates.begin(), s.candidates.end(),
+                                          [](const Candidate& a, const Candidate& b) { return same_content(a.fact, b.fact) && a.swap == b.swap; });
+                    });
+                    if (!seen && best[j].ways.size() < 3) best[j].ways.push_back(std::move(s));
+                }
+        }
+    }
+    return best[n].pieces == 99 ? std::vector<Solution>{} : best[n].ways;
+}
+
+void LineReader::take(const Solution& solution, std::optional<Day> happened) {
+    for (std::size_t k = 0; k < solution.candidates.size(); ++k) {
+        const Candidate& c = solution.candidates[k];
+        RawFact raw;
+        raw.fact = c.fact;
+        raw.swap = c.swap;
+        raw.fact.span = solution.spans[k];
+        if (happened) raw.fact.happened = *happened;
+        if (raw.fact.box.by != BoxChoice::By::unsaid && raw.fact.box.role == Role::super) box_ = raw.fact.box;
+        else if (takes_box_from_before(raw.fact.kind)) raw.fact.box = box_;
+        if (c.hive_named && raw.fact.hive != no_hive) {
+            raw.hives = {raw.fact.hive};
+        } else if (c.hive_named) {
+            raw.hives = {raw.fact.other};
+            raw.fact.other = subject_.hives.size() == 1 && subject_.hives.front() != raw.hives.front() ? subject_.hives.front() : no_hive;
+        } else if (needs_hive(c) || c.about_honey) {
+            raw.hives = subject_.hives, raw.all = subject_.all, raw.but = subject_.but, raw.rest = subject_.rest, raw.both = subject_.both;
+        }
+        if (needs_hive(c) && !c.hive_named && !subject_.said()) {
+            const Span where = solution.spans[k];
+            if (!complained_)
+                journal_.diagnostics.push_back({"no-hive", Severity::error, where, fmt::format("'{}': at which hive?", journal_.sources.text(where)), "no hive named",
+                                                "begin the line with the hive, for example `h3 " + std::string(journal_.sources.text(where)) + "`", {}});
+            complained_ = true;
+        }
+        if (needs_hive(c) && raw.hives.empty() && !raw.all && !raw.rest && !raw.both) {
+            raw.fact = Fact{};
+            raw.fact.kind = Kind::remark;
+            raw.fact.detail = "flagged";
+            raw.fact.span = solution.spans[k];
+            raw.fact.text = std::string(journal_.sources.text(raw.fact.span));
+            put(std::move(raw), Reading{});
+            continue;
+        }
+        Reading reading;
+        reading.outcome = Reading::Outcome::facts;
+        put(std::move(raw), std::move(reading));
+    }
+}
+
+void LineReader::unread(const std::vector<Item>& items) {
+    const Span where = span(items);
+    const bool negated = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation); });
+    const bool flagged = std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_); });
+    keep_words(items, Kind::remark, negated && eventful(items) ? Reading::Outcome::put_out : Reading::Outcome::remark, negated && eventful(items) ? "not" : "");
+    if (!flagged) return;
+    out_->back().fact.detail = "flagged";
+    Diagnostic d{"not-understood", Severity::warning, where, fmt::format("not understood: '{}'", journal_.sources.text(where)), "kept as a remark",
+                 "say it in the words of `waxtab words`, or put it in quotes if it is only a remark", {}};
+    for (const Item& i : items) {
+        if (i.what != What::unknown) continue;
+        const std::string near = lexicon_.nearest(i.text);
+        if (near.empty()) continue;
+        d.span = {file_, i.begin, i.end};
+        d.code = "unknown-word";
+        d.label = fmt::format("did you mean '{}'?", near);
+        d.hint = fmt::format("write '{}', or put the remark in quotes", near);
+        break;
+    }
+    journal_.diagnostics.push_back(std::move(d));
+}
+
+void LineReader::clause(std::vector<Item> items) {
+    while (!items.empty() && items.front().what == What::stop) items.erase(items.begin());
+    if (items.empty()) return;
+    const std::vector<Item> written = items;
+    if (items.size() == 1 && items.front().what == What::quoted) return keep_words(items, Kind::remark, Reading::Outcome::remark, "");
+    if (only_hives(items)) {
+        // "put clearer boards on, hives 2, 5 and 9": the hives of what was just said
+        Subject late;
+        for (const Item& i : items)
+            if (i.what == What::hives) late.hives.insert(late.hives.end(), i.hives.begin(), i.hives.end()), late.unknown = i.unknown_hives;
+        if (!subject_.said()) subject_ = late;
+        return;
+    }
+    std::string doubt;
+    std::optional<Day> happened;
+    bool since = false;
+    for (std::size_t i = 0; i < items.size();) {
+        const bool question = stop(items[i], "?");
+        if (question || (items[i].has(Class::doubt) && items[i].words.size() == 1)) {
+            doubt = question ? "?" : lower(journal_.sources.text({file_, items[i].begin, items[i].end}));
+            items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+        } else if (items[i].what == What::day && !std::any_of(items.begin(), items.end(), [](const Item& k) { return k.is("best before"); })) {
+            happened = items[i].day;
+            since = since || items[i].since;
+            items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+        } else {
+            ++i;
+        }
+    }
+    take_all(items, false);
+    chunk(items, item_context());
+    std::vector<Item> without = items;
+    const Subject own = take_subject(without);
+    const Subject before = subject_;
+    if (own.said() && !subject_.said()) subject_ = own;
+    std::vector<Solution> ways = own.said() && before.said() ? solve(items) : solve(without);
+    if (ways.empty() && own.said() && before.said() && before.hives != own.hives) {
+        // A line about one hive that goes on to speak of another.
+        subject_ = own;
+        ways = solve(without);
+    }
+    if (ways.empty() && !subject_.said()) {
+        // took 2 supers from h3: the hive after from or to is the one spoken of
+        std::vector<Item> demoted;
+        Subject from;
+        for (const Item& i : without) {
+            if (i.what == What::hives && from.hives.empty()) from.hives = i.hives, from.unknown = i.unknown_hives;
+            else demoted.push_back(i);
+        }
+        if (from.said()) subject_ = from, ways = solve(demoted);
+    }
+    const auto events = [&] { return std::any_of(ways.front().candidates.begin(), ways.front().candidates.end(), [](const Candidate& c) { return is_event(c.fact.kind); }); };
+    if (ways.size() == 1 && !doubt.empty()) {
+        const bool all_soft = std::all_of(ways.front().candidates.begin(), ways.front().candidates.end(), [](const Candidate& c) { return soft(c.fact.kind); });
+        if (!all_soft) return keep_words(written, Kind::remark, Reading::Outcome::put_out, doubt);
+        for (Candidate& c : ways.front().candidates) c.fact.value.about = true;
+    }
+    if (ways.size() == 1 && since && events()) return keep_words(written, Kind::remark, Reading::Outcome::put_out, "since");
+    if (ways.size() == 1) return take(ways.front(), happened);
+    if (ways.empty()) return unread(written);
+    keep_words(written, Kind::remark, Reading::Outcome::ambiguous, "");
+    out_->back().fact.detail = "flagged";
+    Diagnostic d{"two-readings", Severity::error, span(written), fmt::format("'{}' can be read in two ways", journal_.sources.text(span(written))), "which one?", {}, {}};
+    const auto say = [&](const Solution& s) {
+        std::string said;
+        for (const Candidate& c : s.candidates) {
+            Fact f = c.fact;
+            if (f.hive == no_hive && subject_.hives.size() == 1 && needs_hive(c)) f.hive = subject_.hives.front();
+            f.happened = f.noted = context_->noted;
+            said += (said.empty() ? "" : ", ") + short_form(journal_, f);
+        }
+        return said;
+    };
+    d.hint = fmt::format("write `{}` or `{}`", say(ways[0]), say(ways[1]));
+    journal_.diagnostics.push_back(std::move(d));
+}
+
+}  // namespace waxtab

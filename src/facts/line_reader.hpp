@@ -1,0 +1,85 @@
+#pragma once
+#include <string>
+#include <vector>
+
+#include "facts/journal.hpp"
+#include "facts/match.hpp"
+
+namespace waxtab {
+
+/// Where a line stands: the visit it belongs to and the hives its heading line named.
+struct LineContext {
+    Day noted{};
+    std::int16_t minute = -1;
+    bool year_assumed = false;
+    YardId yard = no_yard;
+    std::vector<HiveId> hives;         ///< of a hive line that indented lines follow
+    bool all = false;                  ///< `all:`; resolved when the facts are put in order
+    std::vector<HiveId> but;
+    bool dated = false;                ///< a good heading stands above
+};
+
+/// A hive fact said of several hives at once, before it is spread.
+struct RawFact {
+    Fact fact;
+    std::vector<HiveId> hives;         ///< empty for facts about the yard or honey
+    bool all = false, rest = false, both = false;
+    std::vector<HiveId> but;
+    bool swap = false;                 ///< hive and other change places when spread
+    std::size_t reading = 0;           ///< index into Journal::readings
+};
+
+/// Reads one line of a visit (heading and set-up taken off).
+class LineReader {
+public:
+    LineReader(Journal& journal, const Lexicon& lexicon, Matcher& matcher) : journal_(journal), lexicon_(lexicon), matcher_(matcher) {}
+
+    /// Reads the tokens of a line; facts go to `out`, remarks and to-dos too; diagnostics to the journal.
+    /// A line that only names hives changes `context.hives` for the indented lines below.
+    void read(const std::vector<Token>& tokens, std::uint32_t file, LineContext& context, std::vector<RawFact>& out);
+
+private:
+    struct Solution {
+        std::vector<Candidate> candidates;
+        std::vector<Span> spans;
+    };
+    struct Subject {
+        std::vector<HiveId> hives;
+        bool all = false, rest = false, both = false;
+        std::vector<HiveId> but;
+        std::vector<std::string> unknown;
+        bool said() const { return all || rest || both || !hives.empty() || !unknown.empty(); }
+    };
+
+    void head(std::vector<Item>& items, const std::vector<Token>& tokens);
+    void sentence(std::vector<Item> items);
+    void clause(std::vector<Item> items);
+    bool governed(const std::vector<std::vector<Item>>& clauses, std::size_t at, std::string& because, bool& todo) const;
+    std::string words_kept(const std::vector<Item>& items, Span where) const;
+    void keep_words(const std::vector<Item>& items, Kind kind, Reading::Outcome outcome, std::string because);
+    void unread(const std::vector<Item>& items);
+    std::vector<Solution> solve(const std::vector<Item>& items);
+    void take(const Solution& solution, std::optional<Day> happened);
+    void put(RawFact raw, Reading reading);
+    bool take_all(std::vector<Item>& items, bool at_head);
+    Subject take_subject(std::vector<Item>& items);
+    bool only_hives(const std::vector<Item>& items) const;
+    void complain_about(const Subject& subject, const std::vector<Item>& items);
+    Span span(const std::vector<Item>& items) const;
+    std::string_view text() const { return journal_.sources[file_].text(); }
+    ItemContext item_context() const { return {&lexicon_, &journal_.settings, context_->noted}; }
+
+    Journal& journal_;
+    const Lexicon& lexicon_;
+    Matcher& matcher_;
+    // Of the line being read:
+    std::uint32_t file_ = 0;
+    LineContext* context_ = nullptr;
+    std::vector<RawFact>* out_ = nullptr;
+    Subject subject_;
+    BoxChoice box_;
+    bool complained_ = false;
+    std::size_t first_of_line_ = 0;
+};
+
+}  // namespace waxtab

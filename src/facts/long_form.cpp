@@ -1,0 +1,400 @@
+// Facts written back as the notation writes them. Every form here is one the table of readings reads
+// to the same fact; a test holds the two together.
+#include <array>
+
+#include <fmt/format.h>
+
+#include "facts/journal.hpp"
+
+namespace waxtab {
+
+namespace {
+
+/// Free words in quotes; quote marks inside are doubled.
+std::string quoted(std::string_view text) {
+    std::string out = "\"";
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const std::string_view rest = text.substr(i);
+        const std::size_t smart = rest.starts_with("\xE2\x80\x9C") || rest.starts_with("\xE2\x80\x9D") || rest.starts_with("\xE2\x80\x9E") ? 3
+                                  : rest.starts_with("\xC2\xAB") || rest.starts_with("\xC2\xBB") ? 2 : 0;
+        if (smart) out.append(rest.substr(0, smart)).append(rest.substr(0, smart)), i += smart - 1;
+        else if (text[i] == '"') out += "\"\"";
+        else out += text[i];
+    }
+    return out + '"';
+}
+
+/// Builds a line word by word.
+class Words {
+public:
+    Words& operator()(std::string_view word) {
+        if (word.empty()) return *this;
+        if (!text_.empty() && text_.back() != '+' && text_.back() != '-') text_ += ' ';
+        text_ += word;
+        return *this;
+    }
+    std::string text() && { return std::move(text_); }
+
+private:
+    std::string text_;
+};
+
+std::string plural(int n, std::string_view noun) { return n < 0 ? std::string(noun) : n == 1 ? fmt::format("1 {}", noun) : fmt::format("{} {}s", n, noun); }
+
+std::string box_words(const BoxChoice& b) {
+    switch (b.by) {
+        case BoxChoice::By::unsaid: return {};
+        case BoxChoice::By::sole: return "super";
+        case BoxChoice::By::top: return "top super";
+        case BoxChoice::By::bottom: return "bottom super";
+        case BoxChoice::By::middle: return "middle super";
+        case BoxChoice::By::number: return fmt::format("super {}", static_cast<int>(b.number));
+        case BoxChoice::By::label: return "super " + quoted(b.label);
+        case BoxChoice::By::all: return "all supers";
+        case BoxChoice::By::top_n: return fmt::format("top {} supers", static_cast<int>(b.number));
+    }
+    return {};
+}
+
+/// As before a share: `top 70% capped`.
+std::string short_box(const BoxChoice& b) {
+    if (b.by == BoxChoice::By::top) return "top";
+    if (b.by == BoxChoice::By::bottom) return "bottom";
+    return box_words(b);
+}
+
+std::string comb_words(const Fact& f) {
+    static constexpr std::array<std::string_view, 8> names = {"", "drawn", "foundation", "wet", "starter strips", "cut comb", "sections", "mixed"};
+    const std::string_view name = names[static_cast<std::size_t>(f.comb)];
+    if (f.frames <= 0) return std::string(name);
+    if (name.empty()) return fmt::format("{} frames", f.frames);
+    return name.find(' ') == name.npos ? fmt::format("{}{}", name, f.frames) : fmt::format("{} {} frames", name, f.frames);
+}
+
+std::string_view place_words(Placing p) {
+    static constexpr std::array<std::string_view, 4> names = {"", "over", "under", "between"};
+    return names[static_cast<std::size_t>(p)];
+}
+
+/// A share as said: `70%`, `7 of 9 frames`, `half`.
+std::string share_words(const Measure& m) {
+    if (m.dimension == Dimension::count) return number_text(m) + (m.unit == Unit::frame || m.unit == Unit::piece ? " frames" : "");
+    const bool at_least = m.low == m.amount && m.high > m.amount && m.unit != Unit::fraction;
+    if (m.unit == Unit::fraction) {
+        static constexpr std::pair<int, std::string_view> words[] = {{0, "empty"}, {100, "started"}, {250, "a quarter"}, {333, "a third"}, {500, "half"},
+            {667, "two thirds"}, {750, "mostly"}, {900, "nearly"}, {1000, "fully"}};
+        for (const auto& [amount, word] : words)
+            if (m.amount == amount && !(amount == 750 && m.low == 680)) return std::string(m.about ? "about " : "") + std::string(word);
+        if (m.amount == 750) return m.about ? "about three quarters" : "three quarters";
+    }
+    std::string text = text_of(m);
+    if (m.unit == Unit::of_frames && m.of > 0) text += " frames";
+    if (m.low < m.amount && m.amount < m.high && m.about && m.amount - m.low == m.high - m.amount && m.high - m.amount == 100) text = "about " + number_text(m) + (m.unit == Unit::percent ? "%" : "");
+    if (m.about && text.find("about") == text.npos) text = "about " + text;
+    return at_least ? "at least " + text : text;
+}
+
+std::string full_words(const Fact& f) {
+    Words w;
+    w(short_box(f.box));
+    if (f.value.of == -1) return std::move(w("all but")(number_text(f.value))("frames")("full")).text();
+    if (f.value.unit == Unit::fraction && f.value.amount == 1000) return std::move(w(f.value.about ? "about" : "")("full")).text();
+    if (f.value.unit == Unit::fraction && f.value.amount == 900) return std::move(w(f.value.about ? "about" : "")("nearly full")).text();
+    w(share_words(f.value));
+    const bool word = f.value.unit == Unit::fraction;
+    return std::move((f.assumed & assumed_full) || word ? w : w("full")).text();
+}
+
+std::string state_words(const Fact& f, std::string_view state) {
+    Words w;
+    w(short_box(f.box));
+    if (state == "capped" && f.value.unit == Unit::fraction && f.value.amount == 0) return std::move(w("uncapped")).text();
+    if (state == "capped" && f.value.unit == Unit::fraction && f.value.amount == 100 && f.value.low == 20) return std::move(w("starting to cap")).text();
+    if (state == "drawn" && f.value.unit == Unit::fraction && f.value.amount == 0) return std::move(w("not drawn")).text();
+    return std::move(w(share_words(f.value))(state)).text();
+}
+
+std::string jars_words(const Fact& f) {
+    if (f.count < 0) return text_of(f.value);
+    return f.value.said() ? fmt::format("{} x {}", f.count, text_of(f.value)) : plural(f.count, "jar");
+}
+
+std::string lot_words(const Fact& f) { return f.lot.empty() ? std::string{} : "lot " + f.lot; }
+std::string free_words(std::string_view preposition, const std::string& text) { return text.empty() ? std::string{} : fmt::format("{} {}", preposition, quoted(text)); }
+
+std::string off_words(const Fact& f) {
+    Words w;
+    w("-");
+    w(f.count > 0 && (f.box.by == BoxChoice::By::sole || f.box.by == BoxChoice::By::top_n || f.box.by == BoxChoice::By::unsaid)
+          ? (f.box_kind.empty() ? plural(f.count, "super") : fmt::format("{} {}s", f.count, f.box_kind))
+          : f.box.by == BoxChoice::By::unsaid ? std::string(f.box_kind.empty() ? "super" : f.box_kind) : box_words(f.box));
+    if (f.value.said()) w(text_of(f.value));
+    if (f.manner == "honey") w(f.value.said() ? "net" : "full");
+    if (f.manner == "empty") w("empty");
+    if (f.detail == "shed") w("to shed");
+    return std::move(w).text();
+}
+
+std::string on_words(const Fact& f, std::string_view noun) {
+    Words w;
+    w("+");
+    w(f.count > 0 ? plural(f.count, noun) : std::string(noun))(f.box_kind)(comb_words(f))(place_words(f.placing));
+    if (f.box.by == BoxChoice::By::label) w(quoted(f.box.label));
+    return std::move(w).text();
+}
+
+std::string feed_words(const Fact& f) {
+    Words w;
+    w("fed");
+    if (f.value.said()) w((f.assumed & assumed_unit) ? number_text(f.value) + " gal" : text_of(f.value));
+    if (f.detail == "syrup 3:2") w("syrup")("3:2");
+    else w(f.detail);
+    return std::move(w(f.manner)).text();
+}
+
+std::string cells_words(const Fact& f) {
+    if (f.count == 0) return "no queen cells";
+    Words w;
+    if (f.count > 0) w(std::to_string(f.count));
+    const bool many = f.count != 1;
+    if (!f.manner.empty()) {
+        w(f.manner)(many ? "cells" : "cell");
+        if (f.detail == "sealed") w("capped");
+        else if (!f.detail.empty()) w(f.detail);
+        return std::move(w).text();
+    }
+    if (f.detail == "open" || f.detail == "sealed" || f.detail == "charged") return std::move(w(f.detail)(many ? "queen cells" : "queen cell")).text();
+    return std::move(w(many ? "queen cells" : "queen cell")(f.detail)).text();
+}
+
+std::string mites_words(const Fact& f) {
+    Words w;
+    w(f.detail);
+    if (f.value.dimension == Dimension::share) return std::move(w("mites")(text_of(f.value))).text();
+    if (f.count >= 0 && f.value.said()) return std::move(w(fmt::format("{}/{}", f.count, number_text(f.value)))).text();
+    if (f.count == 0) w("no mites");
+    else w(plural(f.count, "mite"));
+    if (f.second.said()) w("in")(text_of(f.second));
+    return std::move(w).text();
+}
+
+std::string queen_words(const Fact& f) {
+    static constexpr std::pair<std::string_view, std::string_view> forms[] = {
+        {"seen", "queen seen"}, {"not seen", "queen not seen"}, {"right", "queenright"}, {"absent", "queenless"}, {"virgin", "virgin seen"},
+        {"laying", "queen laying"}, {"not laying", "not laying"}, {"new", "new queen seen"}, {"failing", "queen failing"},
+        {"drone layer", "drone layer"}, {"laying workers", "laying workers"}, {"emerged", "queen emerged"}, {"superseded", "superseded"}};
+    for (const auto& [detail, form] : forms)
+        if (f.detail == detail) return std::move(Words{}(form)(f.text)).text();
+    return "queen";
+}
+
+std::string flow_words(const Fact& f) {
+    static constexpr std::pair<std::string_view, std::string_view> forms[] = {{"none", "no flow"}, {"heavy", "flow heavy"}, {"light", "flow light"},
+        {"medium", "flow fair"}, {"on", "flow on"}, {"starting", "flow beginning"}, {"ending", "flow ending"}, {"over", "flow over"}};
+    for (const auto& [detail, form] : forms)
+        if (f.detail == detail) return std::move(Words{}(form)(f.text)).text();
+    return "flow on";
+}
+
+std::string bloom_words(const Fact& f) {
+    static constexpr std::pair<std::string_view, std::string_view> forms[] = {{"on", "in bloom"}, {"start", "just opening"}, {"peak", "at its peak"},
+        {"bud", "in bud"}, {"ending", "nearly over"}, {"end", "over"}};
+    for (const auto& [detail, form] : forms)
+        if (f.detail == detail) return std::move(Words{}(f.text)(form)).text();
+    return f.text;
+}
+
+std::string stores_words(const Fact& f) {
+    if (f.value.said()) return f.value.dimension == Dimension::mass ? "stores " + text_of(f.value) : number_text(f.value) + " frames of stores";
+    if (f.detail == "none") return "starving";
+    if (f.detail == "plenty") return "plenty of stores";
+    return "stores " + std::string(f.detail);
+}
+
+std::string moved_frames(const Journal& j, const Fact& f) {
+    Words w;
+    w("moved");
+    const std::string n = f.count > 0 ? std::to_string(f.count) : std::string{};
+    if (f.detail == "brood") w(n)(f.count == 1 ? "frame of brood" : "frames of brood");
+    else w(n)(f.count == 1 ? "frame of" : "frames of")(f.detail);
+    return std::move(w("to")(j.hive_name(f.other))).text();
+}
+
+std::string treatment_words(const Fact& f, std::string_view way) {
+    Words w;
+    if (way.empty()) {
+        w("treated")(f.detail.empty() ? free_words("with", f.text) : std::string(f.detail));
+        if (f.value.said()) w(text_of(f.value));
+        return std::move(w).text();
+    }
+    w(f.detail);
+    w(f.count > 0 ? plural(f.count, "strip") : std::string("strips"))(way);
+    if (f.second.said()) w("for")(text_of(f.second));
+    return std::move(w).text();
+}
+
+/// What a fact of one hive, yard or lot says, without the hive.
+std::string said(const Journal& j, const Fact& f) {
+    const auto words = [](auto... parts) {
+        Words w;
+        (w(parts), ...);
+        return std::move(w).text();
+    };
+    const auto amount = [&](std::string_view noun) { return fmt::format("{} {}", number_text(f.value), noun); };
+    const std::string other(j.hive_name(f.other));
+    switch (f.kind) {
+        case Kind::super_on: return on_words(f, "super");
+        case Kind::super_off: return off_words(f);
+        case Kind::brood_box_on: return on_words(f, "brood box");
+        case Kind::brood_box_off: return words("-", "brood box");
+        case Kind::excluder_on: return "excluder on";
+        case Kind::excluder_off: return "excluder off";
+        case Kind::escape_on: return words("escape board on", f.box.by == BoxChoice::By::unsaid ? "" : "under " + box_words(f.box));
+        case Kind::escape_off: return "escape board off";
+        case Kind::entrance_on: return "upper entrance opened";
+        case Kind::entrance_off: return "upper entrance closed";
+        case Kind::feeder_on: return "feeder on";
+        case Kind::feeder_off: return "feeder off";
+        case Kind::boxes_swapped: return words("swapped", box_words(f.box), "and", box_words(f.box2));
+        case Kind::brood_reversed: return "reversed brood boxes";
+        case Kind::super_lifted: return words("moved", box_words(f.box), place_words(f.placing));
+        case Kind::super_moved: return words("moved", box_words(f.box), "to", other, place_words(f.placing), f.manner == "empty" ? "empty" : f.manner == "honey" ? "full" : "");
+        case Kind::frames_moved: return moved_frames(j, f);
+        case Kind::frames_off: return words("took", number_text(f.value), f.value.amount == 1000 ? "frame" : "frames", "honey", f.second.said() ? text_of(f.second) : "", box_words(f.box));
+        case Kind::box_labelled: return words(box_words(f.box), "labelled", quoted(f.text));
+        case Kind::super_count: return f.count == 0 ? "no supers" : plural(f.count, "super");
+        case Kind::brood_box_count: return f.count == 1 ? "1 brood box" : fmt::format("{} brood boxes", f.count);
+        case Kind::hive_moved: return words("moved to", j.yard_name(f.yard));
+        case Kind::hive_renamed: return words("renamed", quoted(f.text));
+        case Kind::hive_sold: return words("sold", free_words("to", f.text));
+        case Kind::hive_dead: return "dead";
+        case Kind::hive_ended: return "shook out";
+        case Kind::hive_united: return words("united with", other);
+        case Kind::hive_split: return words("split into", other, f.count > 0 ? plural(f.count, "frame") : "", f.detail == "old queen" ? "old queen" : "");
+        case Kind::nuc_made: return words("made a nuc into", other, f.count > 0 ? plural(f.count, "frame") : "");
+        case Kind::swarm_hived: return words("swarm hived as", j.hive_name(f.hive), f.value.said() ? text_of(f.value) : "");
+        case Kind::hive_bought: return words("bought", free_words("from", f.text));
+        case Kind::swarmed: return f.detail == "cast" ? "cast swarmed" : "swarmed";
+        case Kind::full: return full_words(f);
+        case Kind::capped: return state_words(f, "capped");
+        case Kind::drawn: return state_words(f, "drawn");
+        case Kind::shakes_out: return words(short_box(f.box), f.detail == "yes" ? "nectar shakes out" : "does not shake out");
+        case Kind::no_change: return words(short_box(f.box), "no change");
+        case Kind::hive_weight: return words("weighs", text_of(f.value));
+        case Kind::box_weight: return words(box_words(f.box), text_of(f.value), f.detail);
+        case Kind::bees: return f.value.unit == Unit::seam ? amount(f.value.amount == 1000 ? "seam" : "seams") : amount("frames of bees");
+        case Kind::brood:
+            if (f.detail == "none") return "no brood";
+            if (f.detail == "all stages") return f.value.said() ? "BIAS on " + number_text(f.value) : "brood in all stages";
+            return amount("frames of brood");
+        case Kind::eggs: return f.detail == "none" ? "no eggs" : "eggs seen";
+        case Kind::larvae: return f.detail == "none" ? "no larvae" : "larvae seen";
+        case Kind::sealed_brood: return f.detail == "none" ? "no sealed brood" : f.value.said() ? "sealed brood on " + number_text(f.value) + " frames" : "sealed brood seen";
+        case Kind::pattern: return words("pattern", f.detail);
+        case Kind::crowding: return f.detail == "packed" ? "brood box packed" : f.detail == "backfilled" ? "brood nest backfilled" : std::string(f.detail);
+        case Kind::strength: return std::string(f.detail);
+        case Kind::temper: return f.value.said() ? "temper " + number_text(f.value) : "temper " + std::string(f.detail);
+        case Kind::stings: return plural(f.count, "sting");
+        case Kind::stores: return stores_words(f);
+        case Kind::pollen: return f.detail == "none" ? "no pollen" : f.detail == "plenty" ? "plenty of pollen" : words("pollen coming in", f.text);
+        case Kind::super_brood: return words("brood in", box_words(f.box));
+        case Kind::queen: return queen_words(f);
+        case Kind::queen_marked: return words("queen marked", f.detail);
+        case Kind::queen_clipped: return "queen clipped";
+        case Kind::queen_introduced: return words("requeened", f.detail, f.manner, free_words("from", f.text));
+        case Kind::queen_mother: return words("mother", other);
+        case Kind::cups: return f.count == 0 ? "no queen cups" : f.detail == "charged" ? plural(f.count, "charged cup") : words(plural(f.count, "queen cup"), f.detail);
+        case Kind::queen_cells: return cells_words(f);
+        case Kind::cells_removed: return words("knocked down", f.count > 0 ? std::to_string(f.count) : "", f.detail, f.count == 1 ? "queen cell" : "queen cells");
+        case Kind::cells_left: return words("left", f.count >= 0 ? std::to_string(f.count) : "", f.detail, f.count == 1 ? "queen cell" : "queen cells");
+        case Kind::feed: return feed_words(f);
+        case Kind::feeder_state: return words("feeder", share_words(f.value));
+        case Kind::treatment: return treatment_words(f, "");
+        case Kind::treatment_on: return treatment_words(f, "in");
+        case Kind::treatment_off: return treatment_words(f, "out");
+        case Kind::mites: return mites_words(f);
+        case Kind::pest: return words(f.manner == "none" ? "no" : "", f.detail);
+        case Kind::disease: return words(f.manner == "none" ? "no" : "", f.detail, f.manner == "none" ? "" : f.manner);
+        case Kind::inspected: return "inspected";
+        case Kind::weather: return f.text;
+        case Kind::temperature: return (f.assumed & assumed_unit) ? number_text(f.value) + " degrees" : text_of(f.value);
+        case Kind::flow: return flow_words(f);
+        case Kind::bloom: return bloom_words(f);
+        case Kind::opening_stock: return words("opening stock", jars_words(f), lot_words(f));
+        case Kind::bought_in: return words("bought in", jars_words(f), f.count < 0 ? "honey" : "", lot_words(f), free_words("from", f.text));
+        case Kind::extracted: {
+            Words w;
+            w("extracted");
+            if (f.value.said()) w(text_of(f.value));
+            if (f.count > 0) w(plural(f.count, "super"));
+            w(lot_words(f));
+            for (std::size_t i = 0; i < f.hives.size(); ++i) w(i ? "" : "from")(j.hive_name(f.hives[i]));
+            return std::move(w).text();
+        }
+        case Kind::moisture: return words("moisture", text_of(f.value), box_words(f.box), lot_words(f));
+        case Kind::honey_index: return words("refractive index", number_text(f.value), f.second.said() ? "at " + text_of(f.second) : "", box_words(f.box), lot_words(f));
+        case Kind::drained: return words("drained", text_of(f.value), lot_words(f));
+        case Kind::blended: {
+            Words w;
+            w(f.lots.size() == 1 ? "blended lot" : "blended lots");
+            for (std::size_t i = 0; i < f.lots.size(); ++i) w(i ? "and" : "")(f.lots[i]);
+            w("into lot")(f.lot);
+            if (f.value.said()) w(text_of(f.value));
+            return std::move(w).text();
+        }
+        case Kind::bulk_moved: return words("moved", text_of(f.value), lot_words(f));
+        case Kind::jars: return words("filled", jars_words(f), lot_words(f));
+        case Kind::combs_packed: return words(plural(f.count, "section"), "packed", f.value.said() ? text_of(f.value) : "", lot_words(f));
+        case Kind::gone_out: {
+            const std::string_view verb = f.detail == "given" ? "gave away" : f.detail == "own use" ? "kept" : f.detail == "spoiled" ? "spoiled" : "sold";
+            return words(verb, jars_words(f), lot_words(f), free_words("to", f.text));
+        }
+        case Kind::come_back: return words("returned", jars_words(f), lot_words(f), free_words("from", f.text));
+        case Kind::stocktake: return words("stocktake", jars_words(f), lot_words(f));
+        case Kind::wax: return words(text_of(f.value), "wax");
+        case Kind::best_before: return words("best before", f.text, lot_words(f));
+        case Kind::fermenting: return words(lot_words(f), "fermenting");
+        case Kind::sections_done: return words("sections", text_of(f.value), "filled");
+        case Kind::shed: return words("shed:", f.detail.empty() ? plural(f.count, "super") : plural(f.count, f.detail), f.box_kind, comb_words(f));
+        case Kind::shed_in: return words("+", plural(f.count, "super"), f.box_kind, comb_words(f), "to shed");
+        case Kind::shed_out: return words("-", plural(f.count, "super"), f.box_kind, comb_words(f), "from shed");
+        case Kind::todo: return "todo " + quoted(f.text);
+        case Kind::frames_swapped: case Kind::weight_change: case Kind::remark: return quoted(f.text);
+    }
+    return {};
+}
+
+}  // namespace
+
+std::string short_form(const Journal& journal, const Fact& fact) {
+    std::string text;
+    const bool own_name = fact.kind == Kind::swarm_hived;
+    if (fact.hive != no_hive && !own_name) text = std::string(journal.hive_name(fact.hive)) + ' ';
+    text += said(journal, fact);
+    if (own_name && fact.other != no_hive) text += " from " + std::string(journal.hive_name(fact.other));
+    return text;
+}
+
+std::string long_form(const Journal& journal, const Fact& fact) {
+    if (fact.noted == Day{}) return short_form(journal, fact);
+    std::string text = iso(fact.noted);
+    if (fact.minute >= 0) text += fmt::format(" {:02}:{:02}", fact.minute / 60, fact.minute % 60);
+    // A move names the yard it goes to; the heading's yard is the hive's own until then.
+    if (fact.yard != no_yard && fact.kind != Kind::hive_moved) text += ' ' + std::string(journal.yard_name(fact.yard));
+    text += ' ' + short_form(journal, fact);
+    if (fact.happened != fact.noted) text += " on " + iso(fact.happened);
+    return text;
+}
+
+std::vector<std::string> assumptions(const Journal& journal, const Fact& fact) {
+    std::vector<std::string> out;
+    const Settings& s = journal.settings;
+    if (fact.assumed & assumed_box_kind) out.push_back((fact.kind == Kind::brood_box_on ? s.brood_kind : s.super_kind) + " (box kind not said)");
+    if (fact.assumed & assumed_comb) out.push_back("drawn comb (not said)");
+    if (fact.assumed & assumed_placing) out.push_back(s.new_supers == Placing::under ? "under (place not said)" : "on top (place not said)");
+    if (fact.assumed & assumed_full) out.push_back("how full (not said of what)");
+    if (fact.assumed & assumed_unit) out.push_back(fact.kind == Kind::temperature ? (s.temperature == Unit::fahrenheit ? "Fahrenheit (not said)" : "Celsius (not said)") : (s.gallon == Unit::imperial_gallon ? "imperial gallons (not said)" : "US gallons (not said)"));
+    return out;
+}
+
+}  // namespace waxtab
