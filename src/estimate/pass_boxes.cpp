@@ -172,10 +172,7 @@ void Pass::extracted(const TapeEntry& e) {
     bool judged = true;
     for (auto& [index, taken] : taken_) {
         const Taking& taking = history_.takings[index];
-        const int waited = days_between(taking.day, e.day);
-        if (!taking.harvest || taking.returned || taken.in_lot || waited < 0 || waited > 30) continue;
-        if (fact.hive != no_hive && taking.hive != fact.hive) continue;
-        if (!fact.hives.empty() && std::find(fact.hives.begin(), fact.hives.end(), taking.hive) == fact.hives.end()) continue;
+        if (taking.extracted != static_cast<FactId>(e.index) || taken.in_lot) continue;
         members.push_back(index);
         judged = judged && taken.judged && taking.box != no_box;
         weighing.parts.push_back(part_of(taken));
