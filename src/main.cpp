@@ -1,3 +1,13 @@
-#include "cli/cli.hpp"
+#include <iostream>
+#include <string>
+#include <vector>
 
-int main(int argc, char** argv) { return waxtab::cli::run(argc, argv); }
+#include "cli/run.hpp"
+#include "cli/system.hpp"
+
+int main(int argc, char** argv) {
+    std::ios::sync_with_stdio(false);
+    const waxtab::DiskFiles files;
+    waxtab::Io io{std::cin, std::cout, std::cerr, files, waxtab::local_today(), waxtab::may_colour()};
+    return waxtab::run({argv + (argc > 0), argv + argc}, io);
+}

@@ -59,15 +59,13 @@ std::string yard_yields(const Journal& journal, const std::vector<Yield>& rows, 
     return table.text(4) + (rows.size() > 1 ? paragraph(words, "    ", "      ") : std::string{});
 }
 
-std::string yields_text(const Journal& journal, const std::vector<Yield>& yields, const Selection& selection,
-                        const Style& style) {
+std::string yields_text(const Journal& journal, const std::vector<Yield>& yields, const Style& style) {
     std::string out;
     for (std::size_t i = 0; i < yields.size();) {
         const Yield& first = yields[i];
         std::vector<Yield> rows;
         for (; i < yields.size() && yields[i].season == first.season && yields[i].yard == first.yard; ++i)
-            if (lists(selection, yields[i])) rows.push_back(yields[i]);
-        if (rows.empty()) continue;
+            rows.push_back(yields[i]);
         out += fmt::format("\n  {}, {}\n", first.season, yard_text(journal, first.yard)) + yard_yields(journal, rows, style);
     }
     return out.empty() ? out : '\n' + heading("Yields by season, yard and hive", style) + out;
@@ -102,19 +100,22 @@ std::string sums_text(const Ledger& ledger, const Style& style) {
     add("opening stock", ledger.opening, false);
     add("bought in", ledger.bought, false);
     add("extracted", ledger.extracted, true);
-    add("put into jars", ledger.jarred, false);
-    add("gone out", ledger.gone, false);
+    add("drained from cappings", ledger.drained, false);
+    add("booked by stocktakes", ledger.adjusted, false);
+    add("more than the books had", ledger.beyond, false);
+    add("gone out", ledger.gone, true);
     add("spoiled", ledger.spoiled, false);
-    add("left in jars", ledger.left_in_jars, true);
+    add("left in jars and combs", ledger.left_in_jars, true);
     add("left in bulk", ledger.left_in_bulk, true);
-    add("wax", ledger.wax, false);
+    add("wax, beside the honey", ledger.wax, false);
     return '\n' + heading("All together", style) + '\n' + table.text(2);
 }
 
-std::string lower_ascii(std::string_view text) {
-    std::string out(text);
-    for (char& c : out) c = static_cast<char>(c >= 'A' && c <= 'Z' ? c + 32 : c);
-    return out;
+std::string assumptions_text(const Journal& journal, const Ledger& ledger, const Style& style) {
+    std::string out;
+    for (const LedgerAssumption& assumed : ledger.assumptions)
+        out += with_ref(printable(assumed.text), "  - ", "    ", ref_text(journal, assumed.fact, no_hive, style));
+    return out.empty() ? out : '\n' + heading("Assumed", style) + '\n' + out;
 }
 
 }  // namespace
@@ -127,20 +128,14 @@ bool lists(const Selection& selection, const History& history, const Lot& lot) {
     });
 }
 
-const Lot* lot_named(const Ledger& ledger, std::string_view name) {
-    for (const Lot& lot : ledger.lots)
-        if (lower_ascii(lot.name) == lower_ascii(name)) return &lot;
-    return nullptr;
-}
-
 std::string harvest_text(const Journal& journal, const History& history, const Estimates& estimates,
                          const Ledger& ledger, const Selection& selection, const Style& style) {
     std::string out = lots_text(journal, history, ledger, selection, style);
-    out += yields_text(journal, yields_of(history, estimates, ledger), selection, style);
+    out += yields_text(journal, yields_of(ledger, selection), style);
     out += waiting_text(journal, history, estimates, ledger, selection, style);
     if (out.empty() && ledger.opening.ng == 0 && ledger.bought.ng == 0)
         return fmt::format("No honey taken off by {}.\n", iso(ledger.on));
-    if (selection.everything()) out += sums_text(ledger, style);
+    if (selection.everything()) out += sums_text(ledger, style) + assumptions_text(journal, ledger, style);
     return heading("Honey ledger on " + iso(ledger.on), style) + out;
 }
 

@@ -23,9 +23,6 @@ std::string trace_text(const Journal& journal, const History& history, const Est
 std::string trace_json(const Journal& journal, const History& history, const Estimates& estimates, const Lot& lot,
                        const Style& style);
 
-/// The lot of that name; letter case does not matter. Null when there is none.
-const Lot* lot_named(const Ledger& ledger, std::string_view name);
-
 /// A lot that is listed: extracted on a listed day, from a listed hive or yard.
 bool lists(const Selection& selection, const History& history, const Lot& lot);
 

@@ -38,8 +38,12 @@ Json share_json(const Journal& journal, const LotShare& share, const Style& styl
 Json jars_json(const Journal& journal, const JarRow& row, const Style& style) {
     Json json;
     json["size"] = mass_json(row.size, style);
+    json["comb"] = row.comb;
     json["filled"] = row.filled;
+    json["adjusted"] = row.adjusted;
+    json["beyond"] = row.beyond;
     json["out"] = row.out;
+    json["spoiled"] = row.spoiled;
     json["left"] = row.left;
     if (style.refs) json["at"] = at_json(journal, row.because);
     return json;
@@ -53,6 +57,9 @@ Json going_json(const Journal& journal, const Going& going, const Style& style) 
     json["honey"] = mass_json(going.honey, style);
     json["how"] = words_json(going.how);
     json["to"] = words_json(going.to);
+    json["business"] = going.business;
+    if (going.lot_assumed) json["lot_assumed"] = true;
+    if (!going.may_be.empty()) json["may_be"] = going.may_be;
     if (style.refs) json["at"] = at_json(journal, {going.fact});
     return json;
 }
@@ -61,7 +68,13 @@ void add_masses(Json& json, const Lot& lot, const Style& style) {
     json["drained"] = mass_json(lot.drained, style);
     json["blended_in"] = mass_json(lot.blended_in, style);
     json["blended_out"] = mass_json(lot.blended_out, style);
-    json["in_jars"] = mass_json(lot.in_jars, style);
+    json["opening"] = mass_json(lot.opening, style);
+    json["bought"] = mass_json(lot.bought, style);
+    json["harvested"] = mass_json(lot.harvested, style);
+    json["beyond"] = mass_json(lot.beyond, style);
+    json["adjusted"] = mass_json(lot.adjusted, style);
+    json["spoiled"] = mass_json(lot.spoiled, style);
+    json["put_in_jars"] = mass_json(lot.in_jars, style);
     json["bulk_gone"] = mass_json(lot.bulk_gone, style);
     json["bulk"] = mass_json(lot.bulk, style);
 }
@@ -74,6 +87,8 @@ Json lot_json(const Journal& journal, const Lot& lot, const Selection& selection
     json["weight"] = mass_json(lot.weight, style);
     json["moisture"] = lot.moisture_permille ? rounded(static_cast<double>(*lot.moisture_permille) / 10.0, 1) : Json(nullptr);
     json["fermenting"] = lot.fermenting;
+    json["best_before"] = words_json(lot.best_before);
+    json["bought_from"] = words_json(lot.bought_from);
     json["blended_from"] = lot.blended_from;
     json["shares"] = Json::array();
     for (const LotShare& share : lot.shares)
@@ -96,6 +111,7 @@ Json yield_json(const Journal& journal, const Yield& yield, const Style& style) 
     json["honey"] = mass_json(yield.honey, style);
     json["supers"] = yield.supers;
     json["frames"] = yield.frames;
+    if (style.refs) json["at"] = at_json(journal, yield.because);
     return json;
 }
 
@@ -109,6 +125,9 @@ Json sums_json(const Ledger& ledger, const Style& style) {
     json["spoiled"] = mass_json(ledger.spoiled, style);
     json["left_in_jars"] = mass_json(ledger.left_in_jars, style);
     json["left_in_bulk"] = mass_json(ledger.left_in_bulk, style);
+    json["drained"] = mass_json(ledger.drained, style);
+    json["beyond"] = mass_json(ledger.beyond, style);
+    json["adjusted"] = mass_json(ledger.adjusted, style);
     json["wax"] = mass_json(ledger.wax, style);
     json["waiting"] = mass_json(ledger.waiting_honey, style);
     return json;
@@ -125,8 +144,7 @@ std::string harvest_json(const Journal& journal, const History& history, const E
     for (const Lot& lot : ledger.lots)
         if (lists(selection, history, lot)) json["lots"].push_back(lot_json(journal, lot, selection, style));
     json["yields"] = Json::array();
-    for (const Yield& yield : yields_of(history, estimates, ledger))
-        if (lists(selection, yield)) json["yields"].push_back(yield_json(journal, yield, style));
+    for (const Yield& yield : yields_of(ledger, selection)) json["yields"].push_back(yield_json(journal, yield, style));
     json["waiting"] = Json::array();
     for (const std::size_t i : ledger.waiting)
         if (lists(selection, history, history.takings[i].hive, history.takings[i].day))

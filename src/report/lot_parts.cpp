@@ -11,12 +11,6 @@ namespace waxtab {
 
 namespace {
 
-/// `454 g` where the size is whole grams of less than a kilogram or the report is in kilograms, else `1.00 lb`.
-std::string size_text(Mass size, const Style& style) {
-    if (style.mass == MassUnit::kilogram && size < Mass::grams(1000)) return fmt::format("{} g", size.whole_grams());
-    return mass_text(size, style);
-}
-
 std::string part_of(Mass part, Mass whole) {
     if (whole.ng <= 0) return {};
     return fmt::format("{:.0f}%", 100.0 * part.kilograms() / whole.kilograms());
@@ -34,13 +28,32 @@ std::string boxes_text(const History& history, const LotShare& share) {
     return listed(parts);
 }
 
-std::string going_text(const Going& going, const Style& style) {
-    std::string text = going.jars > 0 ? fmt::format("{} of {} ({})", counted(going.jars, "jar"), size_text(going.size, style),
+std::string going_text(const Going& going, const JarRow* row, const Style& style) {
+    const std::string_view thing = row && row->comb ? "piece" : "jar";
+    std::string text = going.jars > 0 ? fmt::format("{} of {} ({})", counted(going.jars, thing), jar_text(going.size),
                                                     mass_text(going.honey, style))
                                       : mass_text(going.honey, style) + " in bulk";
     if (!going.how.empty()) text += fmt::format(", {}", going.how);
     if (!going.to.empty()) text += " to " + printable(going.to);
-    return text;
+    if (going.lot_assumed) text += "; lot not said";
+    std::vector<std::string> others;
+    for (const std::string& lot : going.may_be) others.push_back(printable(lot));
+    return others.empty() ? text : text + ", may be of " + listed(others);
+}
+
+const JarRow* row_of(const Lot& lot, Mass size) {
+    for (const JarRow& row : lot.jars)
+        if (row.size == size) return &row;
+    return nullptr;
+}
+
+std::string jars_text(const JarRow& row) {
+    std::string text = fmt::format("{} of {}: {} filled", row.comb ? "pieces of comb" : "jars", jar_text(row.size), row.filled);
+    if (row.adjusted != 0) text += fmt::format(", {:+} by stocktake", row.adjusted);
+    if (row.beyond != 0) text += fmt::format(", {} more than the books had", row.beyond);
+    text += fmt::format(", {} out", row.out);
+    if (row.spoiled != 0) text += fmt::format(" ({} of them spoiled)", row.spoiled);
+    return text + fmt::format(", {} left", row.left);
 }
 
 std::string flows_text(const Lot& lot, const Style& style) {
@@ -48,7 +61,12 @@ std::string flows_text(const Lot& lot, const Style& style) {
     const auto add = [&](Mass mass, std::string_view words) {
         if (mass.ng != 0) parts.push_back(fmt::format("{} {}", mass_text(mass, style), words));
     };
+    add(lot.opening, "there at the start");
+    add(lot.bought, "bought in");
     add(lot.drained, "drained from cappings");
+    add(lot.adjusted, "booked by stocktake");
+    add(lot.beyond, "more than the books had");
+    add(lot.spoiled, "of bulk spoiled");
     add(lot.blended_in, "blended in");
     add(lot.blended_out, "blended into other lots");
     std::vector<std::string> names;
@@ -86,14 +104,11 @@ std::string whereabouts(const Journal& journal, const Lot& lot, const Selection&
     std::string out;
     const std::string flows = flows_text(lot, style);
     if (!flows.empty()) out += paragraph(flows, "  ", "    ");
-    for (const JarRow& row : lot.jars) {
-        const std::string text = fmt::format("jars of {}: {} filled, {} out, {} left", size_text(row.size, style),
-                                             row.filled, row.out, row.left);
-        out += with_ref(text, "  ", "    ", refs_text(journal, row.because, style));
-    }
+    for (const JarRow& row : lot.jars)
+        out += with_ref(jars_text(row), "  ", "    ", refs_text(journal, row.because, style));
     for (const Going& going : lot.goings)
         if (selection.has_day(going.day))
-            out += with_ref(iso(going.day) + "  " + going_text(going, style), "  ", "    ",
+            out += with_ref(going_text(going, row_of(lot, going.size), style), "  " + iso(going.day) + "  ", "    ",
                             ref_text(journal, going.fact, no_hive, style));
     return out + paragraph(fmt::format("left in bulk: {}", mass_text(lot.bulk, style)), "  ", "    ");
 }

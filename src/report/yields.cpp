@@ -9,26 +9,19 @@ namespace {
 
 using Key = std::tuple<int, YardId, HiveId>;
 
-Key key_of(const History& history, HiveId hive, Day day) {
-    const int season = static_cast<int>(date::year_month_day{day}.year());
-    const YardId yard = hive < 0 ? no_yard : history.hives[static_cast<std::size_t>(hive)].yard_on(day);
-    return {season, yard, hive};
+Key key_of(const Harvest& harvest) {
+    return {static_cast<int>(date::year_month_day{harvest.day}.year()), harvest.yard, harvest.hive};
 }
 
-void count_boxes(Yield& yield, const Taking& taking) {
-    yield.supers += taking.box != no_box;
-    yield.frames += taking.frames;
+bool is_listed(const Selection& selection, const Harvest& harvest) {
+    return selection.has_hive(harvest.hive) && selection.has_yard(harvest.yard) && selection.has_day(harvest.day);
 }
 
-/// The row of a key; a new one starts as weighed, holding nothing.
-Yield& row(std::map<Key, Yield>& rows, const Key& key) {
-    const auto [it, is_new] = rows.try_emplace(key);
-    Yield& yield = it->second;
-    if (is_new) {
-        std::tie(yield.season, yield.yard, yield.hive) = key;
-        yield.honey.weighed = true;
-    }
-    return yield;
+void add(Yield& yield, const Harvest& harvest) {
+    yield.honey = sum_of(yield.honey, harvest.honey);
+    yield.supers += harvest.supers;
+    yield.frames += harvest.frames;
+    yield.because.insert(yield.because.end(), harvest.because.begin(), harvest.because.end());
 }
 
 }  // namespace
@@ -45,33 +38,21 @@ MassRange honey_of(const History& history, const Estimates& estimates, std::size
     return {Mass::from_kilograms(kg.low), Mass::from_kilograms(kg.value), Mass::from_kilograms(kg.high), false};
 }
 
-std::vector<Yield> yields_of(const History& history, const Estimates& estimates, const Ledger& ledger) {
+std::vector<Yield> yields_of(const Ledger& ledger, const Selection& selection) {
     std::map<Key, Yield> rows;
-    for (const Lot& lot : ledger.lots) {
-        for (const LotShare& share : lot.shares) {
-            const Day day = share.takings.empty() ? lot.extracted : history.takings[share.takings.back()].day;
-            Yield& yield = row(rows, key_of(history, share.hive, day));
-            yield.honey = sum_of(yield.honey, share.honey);
-            for (const std::size_t taking : share.takings) count_boxes(yield, history.takings[taking]);
-        }
-    }
-    for (const std::size_t taking : ledger.waiting) {
-        const Taking& t = history.takings[taking];
-        Yield& yield = row(rows, key_of(history, t.hive, t.day));
-        yield.honey = sum_of(yield.honey, honey_of(history, estimates, taking));
-        count_boxes(yield, t);
+    for (const Harvest& harvest : ledger.harvests) {
+        if (!is_listed(selection, harvest)) continue;
+        const auto [it, is_new] = rows.try_emplace(key_of(harvest));
+        // A sum of nothing is exact: it becomes an estimate with the first estimated part.
+        if (is_new) it->second.honey.weighed = true;
+        add(it->second, harvest);
     }
     std::vector<Yield> yields;
-    for (const auto& [key, yield] : rows) yields.push_back(yield);
+    for (auto& [key, yield] : rows) {
+        std::tie(yield.season, yield.yard, yield.hive) = key;
+        yields.push_back(std::move(yield));
+    }
     return yields;
-}
-
-bool lists(const Selection& selection, const Yield& yield) {
-    if (!selection.has_hive(yield.hive) || !selection.has_yard(yield.yard)) return false;
-    const auto year = [](const std::optional<Day>& day, int none) {
-        return day ? static_cast<int>(date::year_month_day{*day}.year()) : none;
-    };
-    return year(selection.since, yield.season) <= yield.season && yield.season <= year(selection.until, yield.season);
 }
 
 }  // namespace waxtab

@@ -1,0 +1,116 @@
+#include <fmt/format.h>
+
+#include "cli/options.hpp"
+#include "text/layout.hpp"
+
+namespace waxtab {
+
+namespace {
+
+constexpr std::string_view example =
+    "    hive h3 at mill: deep, excluder, super drawn9\n"
+    "\n"
+    "    2026-06-03 mill\n"
+    "    h3 top 70% capped, no queen cells\n"
+    "    +super h3 drawn9\n";
+
+/// What a command is for, as a paragraph or two, and a line to try.
+struct Teaching {
+    Command command;
+    std::string_view words;
+    std::string_view try_it;
+};
+
+constexpr Teaching teachings[] = {
+    {Command::check,
+     "Reads the journal as a careful colleague would and says what cannot be right: an unknown hive, a super taken "
+     "off that was never on, a date that does not exist, a number without its unit. Each message names file, line "
+     "and column, shows the words and says what to write instead. Exit status 0 when all is well, 1 when there are "
+     "errors; warnings alone are no errors.",
+     "waxtab check\n  waxtab check --explain unknown-hive"},
+    {Command::lines,
+     "Prints every fact that was understood on one dated line of its own. The lines are valid notation themselves, "
+     "made for grep, awk and diff; what was assumed stands behind the '#'. Without a filter the set-up lines come "
+     "first, so that the output is a whole journal again. --read-back shows each line as you wrote it and under it what "
+     "was understood, remarks and to-dos included.",
+     "waxtab lines | grep ' h3 '\n  waxtab lines --read-back mill.hive\n  waxtab lines --json | jq 'select(.kind == "
+     "\"full\")'"},
+    {Command::timeline,
+     "Shows for every hive what stands on it now, drawn as it stands, each box with the day it went on, and below it what "
+     "happened day by day.",
+     "waxtab timeline --hive h3 --since 2026-06-01"},
+    {Command::supers,
+     "Estimates for every super how full and how capped it is and how much honey is in it, and for every hive how "
+     "fast it gains and how many days of room it has. Each figure comes with the range that holds in 8 cases of 10 "
+     "and with the journal lines it rests on.",
+     "waxtab supers --yard mill"},
+    {Command::advise,
+     "Says what to do at which hive, by when, how sure that is, and because of which lines of the journal and which "
+     "rule. The most urgent comes first, your own to-dos and the usual cautions last.",
+     "waxtab advise --yard mill"},
+    {Command::harvest,
+     "Keeps the honey ledger: supers taken off, extracted lots and the hives they came from, jars, what went out, "
+     "what is left in bulk, yields by hive, yard and season. --lot shows the way of one lot from the hives to the "
+     "buyers.",
+     "waxtab harvest --since 2026-01-01\n  waxtab harvest --lot A"},
+};
+
+const Teaching& teaching_of(Command command) {
+    for (const Teaching& teaching : teachings)
+        if (teaching.command == command) return teaching;
+    return teachings[0];
+}
+
+std::string command_list() {
+    std::string out;
+    for (const CommandEntry& entry : commands())
+        out += paragraph(entry.answers, "  " + pad_right(entry.name, 10), std::string(12, ' '));
+    return out;
+}
+
+}  // namespace
+
+const std::vector<CommandEntry>& commands() {
+    static const std::vector<CommandEntry> entries = {
+        {Command::check, "check", "what is wrong with the journal, line by line"},
+        {Command::lines, "lines", "every fact on a line of its own, for grep, notebooks and databases"},
+        {Command::timeline, "timeline", "what stands on each hive and what happened to it"},
+        {Command::supers, "supers", "how full each super is, how fast each hive fills, days of room left"},
+        {Command::advise, "advise", "what to do at which hive, by when, and why"},
+        {Command::harvest, "harvest", "the honey ledger: from hives through lots to jars"},
+    };
+    return entries;
+}
+
+std::string_view name_of(Command command) {
+    for (const CommandEntry& entry : commands())
+        if (entry.command == command) return entry.name;
+    return {};
+}
+
+std::string help_page() {
+    std::string out = paragraph(
+        "waxtab reads a beekeeper's journal, plain dated notes in files ending in .hive, and answers questions about "
+        "hives, supers and honey. It keeps nothing and changes nothing: the journal is all there is.", "", "");
+    out += "\nA journal can be as short as this. Write it to spring.hive with any editor:\n\n" + std::string(example);
+    out += "\nThen, in the same folder:\n\n"
+           "    waxtab check                    is all of it understood?\n"
+           "    waxtab lines --read-back        how was each line understood?\n"
+           "    waxtab supers --on 2026-06-10   how full will they be?\n"
+           "    waxtab advise --on 2026-06-10   what should be done, by when?\n"
+           "\nUse: waxtab COMMAND [OPTIONS] [FILES OR FOLDERS]\n\nCommands:\n" + command_list();
+    out += '\n' + paragraph(
+        "Files and folders that are named together make one journal; with none named it is every *.hive in the "
+        "current folder and below. 'waxtab COMMAND --help' tells more about a command and its options.", "", "");
+    return out + "\nExit status: 0 answered (check: no errors), 1 check found errors, 2 wrong use\nor unreadable file.\n";
+}
+
+std::string help_page(Command command, const std::string& options) {
+    const Teaching& teaching = teaching_of(command);
+    std::string out = fmt::format("Use: waxtab {} [OPTIONS] [FILES OR FOLDERS]\n\n", name_of(command));
+    out += paragraph(teaching.words, "", "");
+    out += fmt::format("\nTry:\n  {}\n", teaching.try_it);
+    return out + "\nA journal to try it on:\n\n" + std::string(example) + "\nOptions:\n" + options;
+}
+
+}  // namespace waxtab

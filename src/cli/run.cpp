@@ -1,0 +1,77 @@
+#include "cli/run.hpp"
+
+#include <ostream>
+
+#include <fmt/format.h>
+
+#include "cli/answer.hpp"
+#include "cli/gather.hpp"
+#include "cli/options.hpp"
+#include "diagnostics/catalogue.hpp"
+#include "diagnostics/render.hpp"
+#include "report/phrases.hpp"
+#include "text/utf8.hpp"
+
+namespace waxtab {
+
+namespace {
+
+constexpr int fine = 0, found_errors = 1, wrong_use = 2;
+
+void complain(Io& io, std::string_view words) { io.err << "waxtab: error: " << printable(words) << '\n'; }
+
+/// Writes the answer; a full disk or a closed pipe must not pass for success.
+int write(Io& io, std::string_view text, int status) {
+    io.out << text << std::flush;
+    if (io.out) return status;
+    complain(io, "the output could not be written");
+    return wrong_use;
+}
+
+int explain(const Options& options, Io& io) {
+    const CatalogueEntry* entry = catalogue_entry(options.explain);
+    if (entry) return write(io, catalogue_text(*entry), fine);
+    std::vector<std::string> codes;
+    for (const CatalogueEntry& known : catalogue()) codes.emplace_back(known.code);
+    const std::string near = nearest(options.explain, codes);
+    complain(io, fmt::format("there is no code '{}'{}", options.explain,
+                             near.empty() ? "" : fmt::format("; did you mean '{}'?", near)));
+    return wrong_use;
+}
+
+int check(const Options& options, const Whole& whole, Io& io) {
+    const Diagnostics diagnostics = whole.diagnostics();
+    const int status = tally(diagnostics).errors > 0 ? found_errors : fine;
+    return write(io, check_text(options, whole, diagnostics, io.colour && !options.json), status);
+}
+
+int other(const Options& options, const Whole& whole, Io& io) {
+    const Answer said = answer(options, whole, io.colour);
+    if (!said.refusal.empty()) return complain(io, said.refusal), wrong_use;
+    const int errors = tally(whole.diagnostics()).errors;
+    if (errors > 0)
+        io.err << fmt::format("waxtab: {} in the journal; 'waxtab check' shows {}\n", counted(errors, "error"),
+                              errors == 1 ? "it" : "them");
+    return write(io, said.text, fine);
+}
+
+}  // namespace
+
+int run(const std::vector<std::string>& arguments, Io& io) {
+    const auto read = read_arguments(arguments);
+    if (const auto* ending = std::get_if<Ending>(&read)) {
+        if (ending->status == fine) return write(io, ending->text, fine);
+        io.err << ending->text;
+        return ending->status;
+    }
+    const Options& options = std::get<Options>(read);
+    if (!options.explain.empty()) return explain(options, io);
+    Gathered gathered = gather(options.paths, io);
+    for (const std::string& problem : gathered.problems) complain(io, problem);
+    if (gathered.files.empty()) return wrong_use;
+    const auto whole = whole_of(std::move(gathered.files), options.on.value_or(io.today));
+    const int status = options.command == Command::check ? check(options, *whole, io) : other(options, *whole, io);
+    return gathered.problems.empty() ? status : wrong_use;
+}
+
+}  // namespace waxtab
