@@ -12,14 +12,14 @@ namespace waxtab {
 /// (HOBOS, EFSA MUST-B, USDA Santa Rita) for their order of magnitude.
 struct Parameters {
     /// Yard flow about its normal: s.d. at the height of the season (kg/day) and days of memory.
-    double flow_sd = 0.7, flow_days = 10;
+    double flow_sd = 0.7, flow_days = 12;
     /// A hive against its yard: s.d. (kg/day) and days of memory.
     double hive_sd = 0.35, hive_days = 30;
     /// The yard's normal against the usual: s.d. (kg/day) and days of memory.
-    double level_sd = 0.20, level_days = 120;
+    double level_sd = 0.25, level_days = 90;
     /// Normal flow at the height of the season and in a dearth, kg/day. Dearth: 0.1-0.3 used a day
     /// on summer days without gain (HOBOS and Flakkebjerg hives); less of it shows in supers.
-    double normal_peak = 0.45, normal_dearth = -0.08;
+    double normal_peak = 0.30, normal_dearth = -0.08;
     /// Wobble of a hive's stores, kg per square root of a day.
     double wobble = 0.20;
     /// Spread of how a hive's gain is shared among its supers: 0 exactly by room, 1 all to one.
