@@ -73,9 +73,9 @@ inline constexpr Word words[] = {
     {"drawn", Class::combing, "drawn|drawn comb|drawn out|built out|drawn frame"},
     {"foundation", Class::combing, "foundation|fdn|fndn|fdns|undrawn|new foundation|wax foundation|all foundation|all fdn|foundation only"},
     {"wet", Class::combing, "wet|wet comb|wets|sticky|stickies|wet from extracting|wet from the extractor"},
-    {"strips", Class::combing, "starter strips|starter strip|foundationless"},
+    {"strips", Class::combing, "starter strips|starter strip|foundationless|strips|thin strips"},
     {"cut comb", Class::combing, "cut comb|comb honey|thin foundation|thin fdn|cut-comb"},
-    {"sections", Class::combing, "sections|section rack|rack of sections|section crate|rounds"},
+    {"sections", Class::combing, "sections|section|section rack|rack of sections|section crate|crate of sections|rounds|rack|section super"},
     {"mixed", Class::combing, "mixed|half drawn half foundation|checkerboarded|drawn and foundation|mixed comb"},
 
     // Where
@@ -106,7 +106,7 @@ inline constexpr Word words[] = {
     {"moved up", Class::done, "moved up|lifted up|put on top"},
     {"moved down", Class::done, "moved down"},
     {"cleared", Class::done, "cleared"},
-    {"returned", Class::done, "returned|put back|back on|went back|gave back|back"},
+    {"returned", Class::done, "returned|put back|back on|went back|gave back|back|came back|come back|brought back"},
     {"labelled", Class::done, "labelled|labeled|painted|numbered|marked as"},
     {"weighed", Class::done, "weighed|weighs|weighing|hefted|weight"},
     {"extracted", Class::done, "extracted|spun|spun out|pressed|crushed|crushed and strained"},
@@ -234,8 +234,8 @@ inline constexpr Word words[] = {
     {"swarm cell", Class::thing, "swarm cell"},
     {"supersedure cell", Class::thing, "supersedure cell|supercedure cell|supersedure qc"},
     {"emergency cell", Class::thing, "emergency cell|walk away cell|emergency qc"},
-    {"cells removed", Class::done, "knocked down|taken down|removed cells|destroyed|cut out|scraped off|culled|squashed|torn down by me|cut|knocked off|broke down"},
-    {"left", Class::done, "left|down to|kept one"},
+    {"cells removed", Class::done, "knocked down|knocked them down|knocked it down|knocked both down|took down|taken down|removed cells|destroyed|cut out|scraped off|culled|squashed|torn down by me|cut|knocked off|broke down"},
+    {"left", Class::done, "left|kept one|one left"},
     {"torn down", Class::state, "torn down"},
     {"superseding", Class::state, "superseding|supercedure|supersedure"},
 
@@ -382,7 +382,8 @@ inline constexpr Word words[] = {
     {"at least", Class::about, "at least|more than|over half|upwards of"},
     {"maybe", Class::doubt, "maybe|perhaps|possibly|i think|think|probably|looks like|look like|looks as if|seems|seem|seems to|pretty sure|likely|not sure|i guess|guess|apparently|presumably|i reckon|reckon|could have|might have|may have|must have|wonder if|wondering if"},
     {"will", Class::plan, "will|i'll|we'll|shall|need|needs|needed|needing|should|must|going to|gonna|plan to|planning|planning to|plan|want|wants|want to|would|could|might|may|wish|hope|hoping|hope to|next time|next visit|next week|next month|next year|next wk|tomorrow|tmrw|tonight|on saturday|todo|to do|to-do|remember|remember to|note to self|ready for|due|time to|must not|mustn't|to be|ought to|consider|considering|later|soon|in a week|in a fortnight|want a|could do with|was going to|were going to|meant to|forgot to|forgot|should have|ought|try to|expect|expecting|let's|try|waiting for|wait for|wait|before long|reminder|asap|in two weeks|have to|has to"},
-    {"if", Class::condition, "if|unless|when|once|in case|provided|as soon as|until|till|whenever|depending on"},
+    {"if", Class::condition, "if|unless|in case|provided|as soon as|depending on"},
+    {"when", Class::condition, "when|once|until|till|whenever"},
     {"not", Class::negation, "no|not|none|never|without|w/o|didn't|did not|don't|do not|doesn't|haven't|hasn't|have not|has not|wasn't|weren't|isn't|aren't|couldn't|can't|cannot|won't|wouldn't|neither|nor|not yet|no need|no need for|no sign of|nothing|instead of|rather than|didnt|dont|nil|zero|not any|no more|hadn't|nope"},
     {"add", Class::order, "add|requeen|re-queen|check|look|test|bring|remove|take|give|move|feed|treat|swap|unite|combine|extract|harvest|make|replace|return|clean|mark|clip|find|fix|paint|order|buy|weigh|reduce|close|inspect|super up|watch|keep|leave|get|fit|repair|mow|build|wire|prepare|ask|call|fetch|collect|divide|merge|switch|reverse|ck|chk|do not|leave alone|let"},
 
@@ -402,7 +403,7 @@ inline constexpr Word words[] = {
 
     // Said, and meaning nothing to a reading
     {"the", Class::filler, "the|a|an|another|its|it|it's|is|are|was|were|been|be|being|has|have|had|i|we|they|them|their|theirs|she|her|he|his|this|that|these|those|there|here|my|our|us|you|do|did"},
-    {"very", Class::filler, "very|quite|just|now|today|still|again|already|also|too|only|more|really|rather|pretty|nicely|well|fine again|all round|at last|finally|altogether|in total|total|all told|this morning|this afternoon|this evening|morning|afternoon|evening|early|yet|both of them|each of them|apiece|extra|spare|old|fresh|big one|up there|up here|in there|inside|in it|on it|on her|in hive|of it|on them|in them|to them|of them|on there|some|nice and|lot of|a lot of|a lot|so far|ones|one's|quickly|quick|straight away|carefully|properly|girls|bees on it|super duper|i'd|we'd|they've|i've|we've|she's|they're|who|which|much|bit more|such|even|right|up|down|away|by|per|around the|across|through|plus some|colony|hive|colonies|hives|stock|good going|ready"},
+    {"very", Class::filler, "very|quite|just|now|today|still|again|already|also|too|only|more|really|otherwise|this time|so|her own|by then|as well|too fast|meanwhile|instead|round|rather|pretty|nicely|well|fine again|all round|at last|finally|altogether|in total|total|all told|this morning|this afternoon|this evening|morning|afternoon|evening|early|yet|both of them|each of them|apiece|extra|spare|old|fresh|big one|up there|up here|in there|inside|in it|on it|on her|in hive|of it|on them|in them|to them|of them|on there|some|nice and|lot of|a lot of|a lot|so far|ones|one's|quickly|quick|straight away|carefully|properly|girls|bees on it|super duper|i'd|we'd|they've|i've|we've|she's|they're|who|which|much|bit more|such|even|right|up|down|away|by|per|around the|across|through|plus some|colony|hive|colonies|hives|stock|good going|ready"},
 };
 // clang-format on
 

@@ -245,6 +245,18 @@ void counts(Items& items) {
     }
 }
 
+/// `on` in `put a super on`, `in` in `12 mites in 3 days`: said by the way.
+void by_the_way(Items& items) {
+    const auto small = [](const Item& i) { return i.what == What::term && (i.is("on") || i.is("off") || i.is("in") || i.is("out") || i.is("at") || i.is("to")); };
+    const bool verb = std::any_of(items.begin(), items.end(), [&](const Item& i) { return i.what == What::sign || (i.has(Class::done) && !small(i)); });
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        if (!small(items[i])) continue;
+        const bool before_time = i + 1 < items.size() && items[i + 1].what == What::value && (items[i + 1].value.dimension == Dimension::duration || items[i + 1].value.dimension == Dimension::temperature);
+        const bool done = items[i].has(Class::done);
+        if (before_time || (verb && done)) items[i].loose = true;
+    }
+}
+
 bool drops_before_hives(const Item& i) {
     return i.is("on") || i.is("at") || i.is("in") || i.is("off") || i.is("of") || i.is("from") || i.is("to");
 }
@@ -324,6 +336,7 @@ void chunk(std::vector<Item>& items, const ItemContext&) {
     counts(items);
     roles(items);
     pairs(items);
+    by_the_way(items);
 }
 
 }  // namespace waxtab

@@ -21,7 +21,7 @@ const grammar::Word* Item::word(Class klass) const {
 bool Item::has(Class klass) const { return word(klass) != nullptr; }
 
 bool Item::idle() const {
-    return loose || what == What::stop || has(Class::filler);
+    return loose || what == What::stop || has(Class::filler) || is("of");
 }
 
 namespace {

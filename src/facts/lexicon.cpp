@@ -125,26 +125,36 @@ void Lexicon::add_box_kind(std::string_view name) {
     add(meaning.box_kind, meaning);
 }
 
-const Lexicon::Entry* Lexicon::longest(const std::vector<std::string>& words, std::size_t at) const {
-    const Entry* best = nullptr;
+/// Every entry of the greatest length that starts here: the word as written, and its singular.
+std::vector<const Lexicon::Entry*> Lexicon::longest(const std::vector<std::string>& words, std::size_t at) const {
+    std::vector<const Entry*> best;
     for (const std::string& first : singulars(words[at])) {
         const auto found = by_first_.find(first);
         if (found == by_first_.end()) continue;
         for (const Entry& entry : found->second) {
             if (at + entry.words.size() > words.size()) continue;
-            if (best && entry.words.size() <= best->words.size()) continue;
+            if (!best.empty() && entry.words.size() < best.front()->words.size()) continue;
             bool all = true;
             for (std::size_t i = 1; i < entry.words.size() && all; ++i) all = same_word(words[at + i], entry.words[i]);
-            if (all) best = &entry;
+            if (!all) continue;
+            if (!best.empty() && entry.words.size() > best.front()->words.size()) best.clear();
+            best.push_back(&entry);
         }
-        if (best) break;   // the word as written outranks its singular
     }
     return best;
 }
 
 Meaning Lexicon::find(const std::vector<std::string>& words, std::size_t at) const {
-    const Entry* best = longest(words, at);
-    return best ? best->meaning : Meaning{};
+    Meaning all;
+    for (const Entry* entry : longest(words, at)) {
+        all.length = entry->meaning.length;
+        for (const grammar::Word* w : entry->meaning.words)
+            if (std::find(all.words.begin(), all.words.end(), w) == all.words.end()) all.words.push_back(w);
+        if (all.hive == no_hive) all.hive = entry->meaning.hive;
+        if (all.yard == no_yard) all.yard = entry->meaning.yard;
+        if (all.box_kind.empty()) all.box_kind = entry->meaning.box_kind;
+    }
+    return all;
 }
 
 HiveId Lexicon::hive(std::string_view lower_name) const {
@@ -163,19 +173,39 @@ bool Lexicon::unknown(std::string_view lower_word) const {
     return true;
 }
 
+namespace {
+
+/// Classes a slip of the finger is worth pointing out for.
+bool worth_suggesting(const Meaning& meaning) {
+    using grammar::Class;
+    for (const grammar::Word* w : meaning.words)
+        if (w->klass == Class::thing || w->klass == Class::done || w->klass == Class::state || w->klass == Class::combing || w->klass == Class::amount ||
+            w->klass == Class::box_kind || w->klass == Class::substance || w->klass == Class::food || w->klass == Class::placing)
+            return true;
+    return false;
+}
+
+/// Near enough to be a slip: for short words a letter lost, doubled or two changed round, never one put
+/// for another (gate is not gave); from eight letters on two slips.
+bool slip(std::string_view said, std::string_view known) {
+    if (said.front() != known.front()) return false;
+    const std::size_t distance = edit_distance(said, known);
+    if (said.size() >= 8) return distance <= 2;
+    if (distance != 1) return false;
+    if (said.size() > 5 || said.size() != known.size()) return true;
+    std::size_t differ = 0;
+    for (std::size_t i = 0; i < said.size(); ++i) differ += said[i] != known[i];
+    return differ == 2;
+}
+
+}  // namespace
+
 std::string Lexicon::nearest(std::string_view lower_word) const {
     if (lower_word.size() < 4) return {};
-    const std::size_t most = lower_word.size() < 7 ? 1 : 2;
-    std::string best;
-    std::size_t least = most + 1;
-    for (const auto& [first, entries] : by_first_) {
-        for (const Entry& entry : entries) {
-            if (entry.words.size() != 1 || first.size() < 3) continue;
-            const std::size_t distance = edit_distance(lower_word, first);
-            if (distance < least) least = distance, best = first;
-        }
-    }
-    return best;
+    for (const auto& [first, entries] : by_first_)
+        for (const Entry& entry : entries)
+            if (entry.words.size() == 1 && first.size() >= 4 && worth_suggesting(entry.meaning) && slip(lower_word, first)) return first;
+    return {};
 }
 
 std::string Lexicon::nearest_hive(std::string_view lower_name) const {

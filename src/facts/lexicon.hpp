@@ -45,7 +45,7 @@ private:
         Meaning meaning;
     };
     void add(std::string_view surface, const Meaning& meaning);
-    const Entry* longest(const std::vector<std::string>& words, std::size_t at) const;
+    std::vector<const Entry*> longest(const std::vector<std::string>& words, std::size_t at) const;
 
     std::map<std::string, std::vector<Entry>, std::less<>> by_first_;
     std::map<std::string, HiveId, std::less<>> hives_;

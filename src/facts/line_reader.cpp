@@ -30,6 +30,18 @@ bool eventful(const std::vector<Item>& items) {
     return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::sign || i.has(Class::done); });
 }
 
+/// Can facts of one clause go on in the next: the 9 frames of `super on, 9 drawn frames`?
+bool goes_on(Kind kind) {
+    switch (kind) {
+        case Kind::super_on: case Kind::super_off: case Kind::brood_box_on: case Kind::frames_off: case Kind::hive_split: case Kind::nuc_made:
+        case Kind::swarm_hived: case Kind::queen_introduced: case Kind::extracted: case Kind::gone_out: case Kind::jars: case Kind::combs_packed:
+        case Kind::feed: case Kind::treatment: case Kind::treatment_on: case Kind::mites: case Kind::super_moved: case Kind::frames_moved:
+        case Kind::bought_in: case Kind::opening_stock: case Kind::moisture: case Kind::honey_index: case Kind::come_back: case Kind::stocktake:
+            return true;
+        default: return false;
+    }
+}
+
 bool smells_of_data(const Item& i, const Lexicon& lexicon) {
     if (i.what == What::value || i.what == What::slash || i.what == What::ratio || i.what == What::sign || i.what == What::jars) return true;
     if (i.counted) return true;
@@ -73,6 +85,12 @@ void LineReader::put(RawFact raw, Reading reading) {
         if (raw.fact.placing == Placing::unsaid && raw.fact.kind == Kind::super_on) raw.fact.assumed |= assumed_placing;
         if (raw.fact.comb == Comb::unsaid) raw.fact.assumed |= assumed_comb;
     }
+    raw.effect = std::uint64_t{raw.fact.span.begin} * 2 + 1;
+    if (takes_box_from_before(raw.fact.kind))
+        for (std::size_t k = first_of_line_; k < out_->size(); ++k) {
+            const Fact& off = (*out_)[k].fact;
+            if (off.kind == Kind::super_off && off.box == raw.fact.box) raw.effect = std::uint64_t{off.span.begin} * 2;
+        }
     out_->push_back(std::move(raw));
 }
 
@@ -240,11 +258,9 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
     first_of_line_ = out.size();
     std::vector<Item> items = itemise(tokens, item_context());
     head(items, tokens);
+    if (subject_.said()) context.hives = subject_.hives, context.all = subject_.all, context.but = subject_.but;
     const bool nothing_else = std::all_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::stop; });
-    if (nothing_else) {
-        context.hives = subject_.hives, context.all = subject_.all, context.but = subject_.but;
-        return;
-    }
+    if (nothing_else) return;
     std::vector<Item> part;
     for (Item& item : items) {
         if (!sentence_end(item)) { part.push_back(std::move(item)); continue; }
@@ -264,7 +280,8 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
         if (i.has(Class::plan) || i.has(Class::condition)) {
             because = surface;
             const bool negated = std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::negation); });
-            todo = !wishful(surface) && !(negated && (surface.starts_with("need") || surface == "will"));
+            const bool timed = i.is("when");
+            todo = !timed && !wishful(surface) && !(negated && (surface.starts_with("need") || surface == "will"));
             return true;
         }
         if (first_word && i.has(Class::order)) {
@@ -278,6 +295,7 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
 }
 
 void LineReader::sentence(std::vector<Item> items) {
+    last_ = {};
     std::vector<std::vector<Item>> clauses(1);
     for (Item& item : items) {
         if (clause_end(item)) {
@@ -333,6 +351,7 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
                 continue;
             }
             std::vector<Candidate> found = matcher_.read(part, text(), context);
+            if (box_.by == BoxChoice::By::unsaid) std::erase_if(found, [](const Candidate& c) { return c.carries_box; });
             if (found.empty() && linked && i > 0) {
                 // added a super and an excluder: the verb goes on
                 for (std::size_t v = i; v-- > 0;) {
@@ -369,8 +388,8 @@ void LineReader::take(const Solution& solution, std::optional<Day> happened) {
         raw.swap = c.swap;
         raw.fact.span = solution.spans[k];
         if (happened) raw.fact.happened = *happened;
-        if (raw.fact.box.by != BoxChoice::By::unsaid && raw.fact.box.role == Role::super) box_ = raw.fact.box;
-        else if (takes_box_from_before(raw.fact.kind)) raw.fact.box = box_;
+        if (raw.fact.box.by != BoxChoice::By::unsaid && raw.fact.box.role == Role::super && raw.fact.kind != Kind::super_on) box_ = raw.fact.box;
+        else if (takes_box_from_before(raw.fact.kind) || c.carries_box) raw.fact.box = box_;
         if (c.hive_named && raw.fact.hive != no_hive) {
             raw.hives = {raw.fact.hive};
         } else if (c.hive_named) {
@@ -399,6 +418,31 @@ void LineReader::take(const Solution& solution, std::optional<Day> happened) {
         reading.outcome = Reading::Outcome::facts;
         put(std::move(raw), std::move(reading));
     }
+}
+
+/// Details after a comma: reads the last clause and this one as one; true when that is one fact.
+bool LineReader::join_last(const std::vector<Item>& items) {
+    if (!last_.set) return false;
+    std::vector<Item> both = last_.items;
+    both.insert(both.end(), items.begin(), items.end());
+    if (both.size() > 16) return false;
+    const std::vector<Item> written = both;
+    std::optional<Day> happened;
+    for (std::size_t i = 0; i < both.size();) {
+        if (both[i].what == What::day) happened = both[i].day, both.erase(both.begin() + static_cast<std::ptrdiff_t>(i));
+        else ++i;
+    }
+    chunk(both, item_context());
+    std::vector<Item> without = both;
+    if (!subject_.said() || last_.out < out_->size()) take_subject(without);
+    std::vector<Solution> ways = solve(without);
+    if (ways.size() != 1 || ways.front().candidates.size() != 1) return false;
+    if (is_event(ways.front().candidates.front().fact.kind) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation) && !i.is("no excluder"); })) return false;
+    out_->resize(last_.out);
+    journal_.readings.resize(last_.readings);
+    take(ways.front(), happened);
+    last_.items = written;
+    return true;
 }
 
 void LineReader::unread(const std::vector<Item>& items) {
@@ -481,8 +525,16 @@ void LineReader::clause(std::vector<Item> items) {
         for (Candidate& c : ways.front().candidates) c.fact.value.about = true;
     }
     if (ways.size() == 1 && since && events()) return keep_words(written, Kind::remark, Reading::Outcome::put_out, "since");
-    if (ways.size() == 1) return take(ways.front(), happened);
-    if (ways.empty()) return unread(written);
+    const bool may_join = last_.set && doubt.empty() && last_.out < out_->size() && (ways.empty() || goes_on(out_->back().fact.kind));
+    if (may_join && join_last(written)) return;
+    if (ways.size() == 1) {
+        last_ = {written, out_->size(), journal_.readings.size(), true};
+        return take(ways.front(), happened);
+    }
+    if (ways.empty()) {
+        last_ = {written, out_->size(), journal_.readings.size(), true};
+        return unread(written);
+    }
     keep_words(written, Kind::remark, Reading::Outcome::ambiguous, "");
     out_->back().fact.detail = "flagged";
     Diagnostic d{"two-readings", Severity::error, span(written), fmt::format("'{}' can be read in two ways", journal_.sources.text(span(written))), "which one?", {}, {}};

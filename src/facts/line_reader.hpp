@@ -27,6 +27,9 @@ struct RawFact {
     std::vector<HiveId> but;
     bool swap = false;                 ///< hive and other change places when spread
     std::size_t reading = 0;           ///< index into Journal::readings
+    /// Place in the file for the order of effect, twice the byte offset plus one; a reading noted after
+    /// the box came off (`super off, 20% capped`) takes effect just before that.
+    std::uint64_t effect = 0;
 };
 
 /// Reads one line of a visit (heading and set-up taken off).
@@ -57,6 +60,7 @@ private:
     bool governed(const std::vector<std::vector<Item>>& clauses, std::size_t at, std::string& because, bool& todo) const;
     std::string words_kept(const std::vector<Item>& items, Span where) const;
     void keep_words(const std::vector<Item>& items, Kind kind, Reading::Outcome outcome, std::string because);
+    bool join_last(const std::vector<Item>& items);
     void unread(const std::vector<Item>& items);
     std::vector<Solution> solve(const std::vector<Item>& items);
     void take(const Solution& solution, std::optional<Day> happened);
@@ -80,6 +84,13 @@ private:
     BoxChoice box_;
     bool complained_ = false;
     std::size_t first_of_line_ = 0;
+    /// The last clause of this sentence that was read, for details that follow after a comma.
+    struct Last {
+        std::vector<Item> items;
+        std::size_t out = 0, readings = 0;
+        bool set = false;
+    };
+    Last last_;
 };
 
 }  // namespace waxtab

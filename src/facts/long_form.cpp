@@ -51,6 +51,7 @@ std::string box_words(const BoxChoice& b) {
         case BoxChoice::By::number: return fmt::format("super {}", static_cast<int>(b.number));
         case BoxChoice::By::label: return "super " + quoted(b.label);
         case BoxChoice::By::all: return "all supers";
+        case BoxChoice::By::comb: return b.comb == Comb::sections ? "section super" : b.comb == Comb::cut_comb ? "cut comb super" : "starter strips super";
         case BoxChoice::By::top_n: return fmt::format("top {} supers", static_cast<int>(b.number));
     }
     return {};
@@ -347,7 +348,7 @@ std::string said(const Journal& j, const Fact& f) {
         case Kind::combs_packed: return words(plural(f.count, "section"), "packed", f.value.said() ? text_of(f.value) : "", lot_words(f));
         case Kind::gone_out: {
             const std::string_view verb = f.detail == "given" ? "gave away" : f.detail == "own use" ? "kept" : f.detail == "spoiled" ? "spoiled" : "sold";
-            return words(verb, jars_words(f), lot_words(f), free_words("to", f.text));
+            return words(verb, f.manner == "comb" ? plural(f.count, "section") : jars_words(f), lot_words(f), free_words("to", f.text));
         }
         case Kind::come_back: return words("returned", jars_words(f), lot_words(f), free_words("from", f.text));
         case Kind::stocktake: return words("stocktake", jars_words(f), lot_words(f));

@@ -16,13 +16,13 @@ namespace {
 enum Slot : int {
     SHARE, AMOUNT, N, FRAMES, MASS, VOLUME, TEMP, DAYS, INDEX, NUMBER, RATIO, SAMPLE, NOFM, BOX, BOX2, KIND, SUPERKIND, COMB, PLACE,
     FROM, TO, INTO, WITH, HIVE, TO_YARD, LABEL, COLOUR, PLANT, SUBSTANCE, METHOD, FOOD, PEST, DISEASE, WEATHER, LOT, LOTS, INTO_LOT,
-    JARS, SCORE, DATE, FULLNESS, slot_count
+    JARS, SCORE, DATE, FULLNESS, SPECIAL, ORDINAL_SUPER, slot_count
 };
 
 constexpr std::array<std::string_view, slot_count> slot_names = {
     "SHARE", "AMOUNT", "N", "FRAMES", "MASS", "VOLUME", "TEMP", "DAYS", "INDEX", "NUMBER", "RATIO", "SAMPLE", "NOFM", "BOX", "BOX2",
     "KIND", "SUPERKIND", "COMB", "PLACE", "FROM", "TO", "INTO", "WITH", "HIVE", "TO_YARD", "LABEL", "COLOUR", "PLANT", "SUBSTANCE",
-    "METHOD", "FOOD", "PEST", "DISEASE", "WEATHER", "LOT", "LOTS", "INTO_LOT", "JARS", "SCORE", "DATE", "FULLNESS"};
+    "METHOD", "FOOD", "PEST", "DISEASE", "WEATHER", "LOT", "LOTS", "INTO_LOT", "JARS", "SCORE", "DATE", "FULLNESS", "SPECIAL", "ORDINAL_SUPER"};
 
 int slot_of(std::string_view name) {
     const auto found = std::find(slot_names.begin(), slot_names.end(), name);
@@ -44,6 +44,19 @@ bool is_box(const Item& i) {
     return i.what == What::box || (i.what == What::term && (i.is("top") || i.is("bottom") || i.is("middle")) && !i.counted);
 }
 
+bool special_comb(const Item& i) {
+    return i.what == What::term && (i.is("cut comb") || i.is("sections") || i.is("strips"));
+}
+
+Comb comb_of(const Item& item) {
+    static constexpr std::pair<std::string_view, Comb> combs[] = {{"drawn", Comb::drawn}, {"foundation", Comb::foundation}, {"wet", Comb::wet},
+        {"strips", Comb::strips}, {"cut comb", Comb::cut_comb}, {"sections", Comb::sections}, {"mixed", Comb::mixed}};
+    const grammar::Word* w = item.word(Class::combing);
+    for (const auto& [term, comb] : combs)
+        if (w && term == w->term) return comb;
+    return Comb::unsaid;
+}
+
 bool slot_accepts(int slot, const Item& i) {
     const bool term = i.what == What::term;
     const bool hives = i.what == What::hives;
@@ -61,7 +74,7 @@ bool slot_accepts(int slot, const Item& i) {
         case RATIO: return i.what == What::ratio || (i.what == What::slash && i.n >= 1 && i.n <= 2 && i.m <= 2 && i.m >= 1);
         case SAMPLE: return i.what == What::slash && i.m >= 50;
         case NOFM: return whole_share(i) || (value_of(i, Dimension::share) && i.value.unit == Unit::of_frames);
-        case BOX: case BOX2: return is_box(i);
+        case BOX: case BOX2: return is_box(i) || i.what == What::quoted;
         case KIND: return !i.box_kind.empty() && !i.counted;
         case SUPERKIND: return is_super_kind(i);
         case COMB: return term && i.has(Class::combing);
@@ -87,6 +100,8 @@ bool slot_accepts(int slot, const Item& i) {
         case INTO_LOT: return i.what == What::lot && i.role == Item::Role::into;
         case JARS: return i.what == What::jars;
         case DATE: return i.what == What::day;
+        case SPECIAL: return special_comb(i);
+        case ORDINAL_SUPER: return i.what == What::box && i.box.by == BoxChoice::By::number;
         case FULLNESS: return term && i.has(Class::amount) && !i.counted;
         default: return false;
     }
@@ -298,16 +313,14 @@ struct Filler {
         BoxChoice choice = item.box;
         if (item.what == What::term)
             choice = {item.is("top") ? BoxChoice::By::top : item.is("bottom") ? BoxChoice::By::bottom : BoxChoice::By::middle, Role::super, 0, {}};
-        if (item.is("box")) choice.role = Role::super;
+        if (item.what == What::quoted) choice = {BoxChoice::By::label, Role::super, 0, item.text, Comb::unsaid};
         if (second_box) c.fact.box2 = choice;
         else c.fact.box = choice;
         if (item.box2.by != BoxChoice::By::unsaid) c.fact.box2 = item.box2;
         second_box = true;
     }
     void comb(const Item& item) {
-        const std::string_view term = item.word(Class::combing)->term;
-        c.fact.comb = term == "drawn" ? Comb::drawn : term == "foundation" ? Comb::foundation : term == "wet" ? Comb::wet
-                      : term == "strips" ? Comb::strips : term == "cut comb" ? Comb::cut_comb : term == "sections" ? Comb::sections : Comb::mixed;
+        c.fact.comb = comb_of(item);
         if (item.counted) c.fact.frames = static_cast<std::int16_t>(item.count);
     }
     void place(const Item& item) {
@@ -388,6 +401,10 @@ void Filler::fill(int slot, const Item& item, const std::string& count_into) {
         case INTO_LOT: f.lot = item.lots.front(); break;
         case JARS: jars(item); break;
         case DATE: f.text = iso(item.day); break;
+        case SPECIAL:
+            if (f.kind == Kind::super_on || f.kind == Kind::shed) comb(item), f.frames = 0, count_of(item, count_into);
+            else if (f.kind != Kind::combs_packed) f.box = {BoxChoice::By::comb, Role::super, 0, {}, comb_of(item)};
+            break;
         default: break;
     }
 }
@@ -417,6 +434,7 @@ void apply_field(Candidate& c, const std::string& name, const std::string& value
     else if (name == "yard") c.about_yard = true;
     else if (name == "honey") c.about_honey = true;
     else if (name == "shed") c.about_shed = true;
+    else if (name == "carry") c.carries_box = true;
 }
 
 bool reads_one_super(Kind kind) {

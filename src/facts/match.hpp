@@ -18,6 +18,8 @@ struct Candidate {
     bool hive_named = false;
     /// `swap`: the line's hive is the other one, the named one gives.
     bool swap = false;
+    /// Holds only where the line spoke of a super before: `super full. Off, 21 kg`.
+    bool carries_box = false;
     std::size_t row = 0;
 };
 

@@ -11,7 +11,7 @@ namespace waxtab {
 namespace {
 
 auto effect_key(const RawFact& r) {
-    return std::tuple{r.fact.happened, r.fact.minute < 0 ? 0 : r.fact.minute, r.fact.span.file, r.fact.span.begin};
+    return std::tuple{r.fact.happened, r.fact.minute < 0 ? 0 : r.fact.minute, r.fact.span.file, r.effect};
 }
 
 /// Which hives live where while the facts are walked through; just enough for `all` and for yards.
