@@ -1,7 +1,5 @@
 #include "history/history.hpp"
 
-#include <algorithm>
-
 namespace waxtab {
 
 YardId HiveHistory::yard_on(Day day) const {
@@ -28,9 +26,8 @@ std::vector<BoxId> History::brood_boxes_on(HiveId hive) const { return boxes_wit
 
 int frames_of(const Journal& journal, const Box& box) {
     if (box.frames > 0) return box.frames;
-    const auto kind = std::find_if(journal.box_kinds.begin(), journal.box_kinds.end(),
-                                   [&](const BoxKind& k) { return k.name == box.kind; });
-    return kind == journal.box_kinds.end() ? BoxKind{}.frames : kind->frames;
+    const BoxKind* kind = journal.box_kind(box.kind);
+    return kind ? kind->frames : BoxKind{}.frames;
 }
 
 }  // namespace waxtab
