@@ -1,0 +1,72 @@
+#include "ledger/concerns.hpp"
+
+#include <algorithm>
+
+#include "ledger/books.hpp"
+
+namespace waxtab {
+
+namespace {
+
+/// A stretch of days at one hive; no `from`: since before the journal.
+struct Stretch {
+    HiveId hive = no_hive;
+    std::optional<Day> from;
+    Day to{};
+};
+
+std::optional<Day> last_emptied(const Box& box, Day before) {
+    std::optional<Day> day;
+    for (const Day d : box.emptied)
+        if (d < before) day = d;
+    return day;
+}
+
+std::vector<Stretch> stretches_of(const History& history, const Taking& t) {
+    if (t.box == no_box) {
+        const auto year = date::year_month_day{t.day}.year();
+        return {{t.hive, Day{date::year_month_day{year / date::January / 1}}, t.day}};
+    }
+    const Box& box = history.boxes[static_cast<std::size_t>(t.box)];
+    const auto empty = last_emptied(box, t.day);
+    std::vector<Stretch> out;
+    for (const BoxStay& s : box.stays) {
+        const Day to = s.to ? std::min(*s.to, t.day) : t.day;
+        if (s.from && *s.from > t.day) continue;
+        if (empty && to <= *empty) continue;
+        out.push_back({s.hive, s.from, to});
+    }
+    return out;
+}
+
+bool meets(const Stretch& s, Day from, Day to) { return from <= s.to && (!s.from || to >= *s.from); }
+
+/// A treatment without an end is still in: it reaches to the end of the stretch.
+void collect(const HiveHistory& hive, const Stretch& s, Concerns& out) {
+    for (const Feeding& f : hive.feedings)
+        if (meets(s, f.from, f.to.value_or(f.from))) add_once(out.feeds, f.fact);
+    for (const Treating& t : hive.treatings)
+        if (meets(s, t.from, t.to.value_or(s.to))) add_once(out.treatments, t.fact);
+}
+
+}  // namespace
+
+Concerns concerns_of(const History& history, const Taking& taking) {
+    Concerns out;
+    for (const Stretch& s : stretches_of(history, taking))
+        if (s.hive >= 0 && static_cast<std::size_t>(s.hive) < history.hives.size())
+            collect(history.hives[static_cast<std::size_t>(s.hive)], s, out);
+    return out;
+}
+
+std::vector<FactId> concerns_of(const History& history, const std::vector<std::size_t>& takings) {
+    std::vector<FactId> out;
+    for (const std::size_t i : takings) {
+        const Concerns c = concerns_of(history, history.takings[i]);
+        add_once(out, c.feeds);
+        add_once(out, c.treatments);
+    }
+    return out;
+}
+
+}  // namespace waxtab

@@ -1,0 +1,166 @@
+#include "ledger/waiting.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+namespace waxtab {
+
+namespace {
+
+bool noted_by(const Books& books, FactId fact, Day cutoff) {
+    return fact == set_up_fact || books.fact(fact).noted <= cutoff;
+}
+
+/// All that made up the net weight was noted by then.
+bool net_known(const Books& books, const Taking& t, Day cutoff) {
+    return t.net && std::all_of(t.weighings.begin(), t.weighings.end(),
+                                [&](FactId f) { return noted_by(books, f, cutoff); });
+}
+
+/// The gross weight was noted after the taking, by `cutoff`: the estimate made at the taking cannot know it.
+bool gross_came_later(const Books& books, const Taking& t, Day cutoff) {
+    if (!t.gross) return false;
+    return std::any_of(t.weighings.begin(), t.weighings.end(), [&](FactId f) {
+        const Fact& fact = books.fact(f);
+        return fact.value.dimension == Dimension::mass && fact.value.amount == t.gross->ng && fact.noted <= cutoff &&
+               fact.noted > books.fact(t.fact).noted;
+    });
+}
+
+const BoxKind* kind_of(const Books& books, const Taking& t) {
+    if (t.box == no_box) return nullptr;
+    return books.journal.box_kind(books.history.boxes[static_cast<std::size_t>(t.box)].kind);
+}
+
+MassRange gross_less_box(const BoxKind& kind, Mass gross) {
+    const auto less = [&](double tare_kg) { return std::max(Mass{}, gross - Mass::from_kilograms(tare_kg)); };
+    return {less(kind.tare_high_kg), less(kind.tare_kg), less(kind.tare_low_kg), false};
+}
+
+MassRange estimated(const Books& books, std::size_t i) {
+    if (i >= books.estimates.takings.size()) return {};
+    const Range& kg = books.estimates.takings[i].kg;
+    const auto mass = [](double v) { return Mass::from_kilograms(std::max(0.0, v)); };
+    const Mass value = mass(kg.value);
+    return {std::min(mass(kg.low), value), value, std::max(mass(kg.high), value), false};
+}
+
+bool is_comb(const Books& books, const Taking& t) {
+    if (t.box == no_box) return false;
+    const Comb comb = books.history.boxes[static_cast<std::size_t>(t.box)].comb;
+    return comb == Comb::sections || comb == Comb::cut_comb;
+}
+
+/// Another extraction follows `taking` on its day, so that what was written between the two belongs to it.
+bool extraction_follows(const Books& books, const Taking& taking) {
+    const auto& facts = books.history.honey_facts;
+    return std::any_of(facts.begin(), facts.end(), [&](FactId f) {
+        return f > taking.fact && books.fact(f).kind == Kind::extracted && books.fact(f).happened == taking.day;
+    });
+}
+
+/// Off before the extraction. On one day the order of lines does not tell, since yards and honey house may
+/// be in different files; but times do, and an extraction written further down.
+bool off_before(const Books& books, const Taking& t, FactId fact) {
+    const Fact& f = books.fact(fact);
+    if (t.day != f.happened) return t.day < f.happened;
+    if (t.fact == set_up_fact || t.fact < fact) return true;
+    if (books.fact(t.fact).minute >= 0 && f.minute >= 0) return false;
+    return !extraction_follows(books, t);
+}
+
+void warn_late(Books& books, std::size_t i, FactId fact) {
+    if (!books.told_late.insert(i).second) return;
+    const Taking& t = books.taking(i);
+    Diagnostic& d = say(books, Severity::warning, "late-taking", t.fact,
+                        fmt::format("came off {} by {}, but was written down after the extraction of {}",
+                                    books.journal.hive_name(t.hive), iso(t.day), iso(books.fact(fact).happened)));
+    d.label = "waits for the next extraction";
+    d.hint = "what a lot holds is not changed by later notes; write it under its own day to count it there";
+    cite(books, d, fact, "the extraction");
+}
+
+std::vector<std::size_t> of_hives(const Books& books, const std::vector<std::size_t>& ready, const std::vector<HiveId>& hives) {
+    std::vector<std::size_t> out;
+    for (const std::size_t i : ready)
+        if (std::find(hives.begin(), hives.end(), books.taking(i).hive) != hives.end()) out.push_back(i);
+    return out;
+}
+
+std::vector<std::size_t> of_yard(const Books& books, const std::vector<std::size_t>& ready, YardId yard) {
+    std::vector<std::size_t> out;
+    for (const std::size_t i : ready)
+        if (yard_of(books, books.taking(i)) == yard) out.push_back(i);
+    return out;
+}
+
+std::vector<std::size_t> ready(const Books& books, FactId fact, bool combs) {
+    std::vector<std::size_t> out;
+    for (const std::size_t i : books.waiting) {
+        const Taking& t = books.taking(i);
+        const bool back = t.returned && *t.returned <= books.fact(fact).happened;
+        if (!back && is_comb(books, t) == combs && off_before(books, t, fact)) out.push_back(i);
+    }
+    return out;
+}
+
+std::vector<std::size_t> chosen(Books& books, FactId fact, const std::vector<std::size_t>& all) {
+    const Fact& f = books.fact(fact);
+    const std::vector<HiveId> hives = hives_said(f);
+    if (!hives.empty()) return of_hives(books, all, hives);
+    if (f.yard == no_yard) return all;
+    const std::vector<std::size_t> here = of_yard(books, all, f.yard);
+    if (here.empty() || here.size() == all.size()) return all;
+    assume(books, fact, fmt::format("what was waiting at {} (hives not said)", books.journal.yard_name(f.yard)));
+    return here;
+}
+
+}  // namespace
+
+YardId yard_of(const Books& books, const Taking& t) {
+    if (t.hive == no_hive || static_cast<std::size_t>(t.hive) >= books.history.hives.size()) return no_yard;
+    return books.history.hives[static_cast<std::size_t>(t.hive)].yard_on(t.day);
+}
+
+std::vector<HiveId> hives_said(const Fact& fact) {
+    if (fact.hives.empty() && fact.hive != no_hive) return {fact.hive};
+    return fact.hives;
+}
+
+MassRange known_honey(const Books& books, std::size_t i, Day cutoff) {
+    const Taking& t = books.taking(i);
+    if (net_known(books, t, cutoff)) return exactly(*t.net);
+    const BoxKind* kind = kind_of(books, t);
+    if (kind && gross_came_later(books, t, cutoff)) return gross_less_box(*kind, *t.gross);
+    return estimated(books, i);
+}
+
+std::vector<std::size_t> takings_for(Books& books, FactId fact, bool combs) {
+    std::vector<std::size_t> in_time;
+    for (const std::size_t i : chosen(books, fact, ready(books, fact, combs))) {
+        if (noted_by(books, books.taking(i).fact, books.fact(fact).noted)) in_time.push_back(i);
+        else warn_late(books, i, fact);
+    }
+    return in_time;
+}
+
+std::vector<Claim> claims_of(const Books& books, const std::vector<std::size_t>& takings, Day cutoff) {
+    std::vector<Claim> claims;
+    for (const std::size_t i : takings) {
+        const Taking& t = books.taking(i);
+        auto mine = std::find_if(claims.begin(), claims.end(), [&](const Claim& c) { return c.hive == t.hive; });
+        if (mine == claims.end()) {
+            claims.push_back({t.hive, exactly({}), {}, {}});
+            mine = claims.end() - 1;
+        }
+        mine->honey = mine->honey + known_honey(books, i, cutoff);
+        mine->takings.push_back(i);
+        add_once(mine->because, t.fact);
+        for (const FactId w : t.weighings)
+            if (noted_by(books, w, cutoff)) add_once(mine->because, w);
+    }
+    return claims;
+}
+
+}  // namespace waxtab
