@@ -98,7 +98,8 @@ private:
     const Outlook& outlook(YardId yard) {
         const auto found = outlooks_.find(yard);
         if (found != outlooks_.end()) return found->second;
-        return outlooks_.emplace(yard, Outlook(pass_.parameters(history_.on), journal_.settings, history_.on, forecast_days)).first->second;
+        return outlooks_.emplace(yard, Outlook(pass_.parameters(history_.on), journal_.settings, history_.on, forecast_days,
+                                               pass_.yard(yard)->field->shared().mean(at_flow))).first->second;
     }
 
     /// Kilograms that find room by the keeper's full. Comb still to be drawn counts half: bees must build it first.

@@ -15,6 +15,9 @@ constexpr int hives_of_yard = 6, hives_in_all = 48;
 /// Days over which a reading's say fades to a third: what held in spring need not hold in a dearth.
 constexpr double fading_days = 120;
 
+/// Wider by so much because the numbers themselves are only estimated.
+constexpr double unsure = 1.2;
+
 /// One point of the grid and what is thought of it beforehand.
 struct Candidate {
     Parameters p;
@@ -23,8 +26,8 @@ struct Candidate {
 
 std::vector<Candidate> grid() {
     std::vector<Candidate> out;
-    for (double flow : {0.25, 0.5, 0.8, 1.2})
-        for (double peak : {0.0, 0.25, 0.5})
+    for (double flow : {0.25, 0.6, 1.2})
+        for (double peak : {-0.1, 0.2, 0.5})
             for (double hive : {0.15, 0.35}) {
                 Candidate c;
                 c.p.flow_sd = flow;
@@ -114,7 +117,7 @@ public:
             const double w = std::exp(log_[i] + grid_[i].prior - top);
             sum += w, flow += w * grid_[i].p.flow_sd, peak += w * grid_[i].p.normal_peak, hive += w * grid_[i].p.hive_sd;
         }
-        p.flow_sd = flow / sum, p.normal_peak = peak / sum, p.hive_sd = hive / sum;
+        p.flow_sd = unsure * flow / sum, p.normal_peak = peak / sum, p.hive_sd = hive / sum;
         return p;
     }
 

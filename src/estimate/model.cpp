@@ -62,6 +62,9 @@ std::vector<double> shares_of_loss(double loss, const std::vector<double>& held)
     return shares;
 }
 
+/// How much of the flow's s.d. is about at this flow: `calm` in a dearth, all of it at 0.6 kg/day, more above.
+double liveliness(const Parameters& p, double flow) { return p.calm + (1 - p.calm) * std::clamp(flow / 0.6, 0.0, 1.5); }
+
 }  // namespace
 
 double season_height(const Settings& settings, Day day) {
@@ -83,9 +86,9 @@ double flow_sd(const Parameters& p, const Settings& settings, Day day) {
     return p.flow_sd * (0.25 + 0.75 * season_height(settings, day));
 }
 
-Step shared_step(const Parameters& p, const Settings& settings, Day from, double days) {
+Step shared_step(const Parameters& p, const Settings& settings, Day from, double days, double flow_now) {
     const Day middle = from + date::days{static_cast<int>(days / 2)};
-    const double mu = normal_flow(p, settings, middle), sd = flow_sd(p, settings, middle);
+    const double mu = normal_flow(p, settings, middle), sd = flow_sd(p, settings, middle) * liveliness(p, flow_now);
     const Reverting flow = reverting(p.flow_days, days), level = reverting(p.level_days, days);
     Step s{MatrixXd::Zero(shared_size, shared_size), VectorXd::Zero(shared_size),
            MatrixXd::Zero(shared_size, shared_size)};
@@ -164,7 +167,7 @@ Gaussian ahead(const Parameters& p, const Settings& settings, Gaussian local, co
     const int own = static_cast<int>(local.mean.size()) - shared_size, all = shared_size + own;
     while (days > 0) {
         const int step = std::min(days, stride);
-        const Step g = shared_step(p, settings, from, step);
+        const Step g = shared_step(p, settings, from, step, local.mean(at_flow));
         MatrixXd T = MatrixXd::Identity(all, all), Q = MatrixXd::Zero(all, all);
         VectorXd c = VectorXd::Zero(all);
         T.topLeftCorner(shared_size, shared_size) = g.T;

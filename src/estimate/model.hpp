@@ -13,10 +13,12 @@ namespace waxtab {
 struct Parameters {
     /// Yard flow about its normal: s.d. at the height of the season (kg/day) and days of memory.
     double flow_sd = 0.7, flow_days = 12;
+    /// Share of that s.d. that is left when there is no flow: dearths last, flows come and go.
+    double calm = 0.4;
     /// A hive against its yard: s.d. (kg/day) and days of memory.
     double hive_sd = 0.35, hive_days = 30;
     /// The yard's normal against the usual: s.d. (kg/day) and days of memory.
-    double level_sd = 0.25, level_days = 90;
+    double level_sd = 0.40, level_days = 60;
     /// Normal flow at the height of the season and in a dearth, kg/day. Dearth: 0.1-0.3 used a day
     /// on summer days without gain (HOBOS and Flakkebjerg hives); less of it shows in supers.
     double normal_peak = 0.30, normal_dearth = -0.08;
@@ -48,8 +50,9 @@ struct Step {
 };
 
 /// The yard's state over `days` days from `from`. Flow reverts to normal plus level (an
-/// Ornstein-Uhlenbeck process, integrated exactly with the season held at the step's middle).
-Step shared_step(const Parameters& p, const Settings& settings, Day from, double days);
+/// Ornstein-Uhlenbeck process, integrated exactly with the season held at the step's middle). `flow_now` is
+/// the flow believed at the start: the higher, the more may change.
+Step shared_step(const Parameters& p, const Settings& settings, Day from, double days, double flow_now);
 
 /// A super as the step of its hive needs it.
 struct SuperSlot {

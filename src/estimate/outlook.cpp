@@ -7,8 +7,13 @@ namespace waxtab {
 using Eigen::MatrixXd;
 using Eigen::VectorXd;
 
-Outlook::Outlook(const Parameters& p, const Settings& settings, Day from, int days) : p_(p) {
-    for (int i = 0; i < days; ++i) steps_.push_back(shared_step(p, settings, from + date::days{i}, 1));
+Outlook::Outlook(const Parameters& p, const Settings& settings, Day from, int days, double flow_now) : p_(p) {
+    for (int i = 0; i < days; ++i) {
+        steps_.push_back(shared_step(p, settings, from + date::days{i}, 1, flow_now));
+        const Step& step = steps_.back();
+        // The level is left out: it moves too slowly to matter to how lively the flow is.
+        flow_now = step.T(at_flow, at_flow) * flow_now + step.c(at_flow);
+    }
 }
 
 Gains gains_ahead(const Outlook& outlook, const Gaussian& local) {

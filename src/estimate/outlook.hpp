@@ -8,7 +8,7 @@ namespace waxtab {
 /// The days ahead of one yard: the steps of a day from a day on, shared by its hives.
 class Outlook {
 public:
-    Outlook(const Parameters& p, const Settings& settings, Day from, int days);
+    Outlook(const Parameters& p, const Settings& settings, Day from, int days, double flow_now);
     const std::vector<Step>& steps() const { return steps_; }
     const Parameters& parameters() const { return p_; }
 

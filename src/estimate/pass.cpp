@@ -93,7 +93,7 @@ void Pass::advance(YardTrack& yard, Day to) {
         for (HiveId id : yard.hives) supered = supered || !track(id).supers.empty();
         const int days = std::min(days_between(yard.at, to), supered ? 7 : 30);
         const Parameters& p = parameters(yard.at);
-        yard.field->step_shared(shared_step(p, journal_.settings, yard.at, days));
+        yard.field->step_shared(shared_step(p, journal_.settings, yard.at, days, yard.field->shared().mean(at_flow)));
         for (HiveId id : yard.hives) step_hive(yard, id, p, days);
         yard.at += date::days{days};
     }
