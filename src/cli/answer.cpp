@@ -72,9 +72,9 @@ Answer harvest_answer(const Options& options, const Whole& w, const Selection& s
         const auto report = options.json ? harvest_json : harvest_text;
         return {report(w.journal, w.history, w.estimates, w.ledger, selection, style), {}};
     }
-    if (const Lot* lot = w.ledger.lot(options.lot)) {
+    if (w.ledger.lot(options.lot)) {
         const auto report = options.json ? trace_json : trace_text;
-        return {report(w.journal, w.history, w.estimates, *lot, style), {}};
+        return {report(w.journal, w.history, w.estimates, w.ledger, options.lot, style), {}};
     }
     std::vector<std::string> names;
     for (const Lot& lot : w.ledger.lots) names.push_back(lot.name);

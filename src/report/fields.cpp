@@ -109,6 +109,9 @@ std::vector<std::string> names_of(const Journal& journal, const std::vector<Hive
     return names;
 }
 
+/// What a set-up line brought has no day.
+std::string day_text(Day day) { return day == Day{} ? std::string{} : iso(day); }
+
 std::string time_text(int minute) {
     return minute < 0 ? std::string{} : fmt::format("{:02}:{:02}", minute / 60, minute % 60);
 }
@@ -162,6 +165,7 @@ std::string words_of(const BoxChoice& box) {
         case BoxChoice::By::number: return fmt::format("{} {}", role, box.number);
         case BoxChoice::By::label: return box.label;
         case BoxChoice::By::all: return prefix + "all";
+        case BoxChoice::By::comb: return fmt::format("{} {}", comb_text(box.comb), role);
         case BoxChoice::By::top_n: return fmt::format("{}top {}", prefix, box.number);
     }
     return {};
@@ -169,8 +173,8 @@ std::string words_of(const BoxChoice& box) {
 
 std::vector<Field> fields_of(const Journal& journal, const Fact& fact, const Style& style) {
     Collector fields(style);
-    fields.words("date", iso(fact.happened));
-    fields.words("noted", iso(fact.noted));
+    fields.words("date", day_text(fact.happened));
+    fields.words("noted", day_text(fact.noted));
     fields.words("time", time_text(fact.minute));
     fields.words("yard", journal.yard_name(fact.yard));
     fields.words("hive", journal.hive_name(fact.hive));

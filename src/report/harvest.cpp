@@ -7,7 +7,7 @@
 #include "report/lot_parts.hpp"
 #include "report/phrases.hpp"
 #include "report/table.hpp"
-#include "report/yields.hpp"
+#include "report/yield_parts.hpp"
 #include "text/layout.hpp"
 #include "text/utf8.hpp"
 
@@ -24,51 +24,6 @@ std::string lots_text(const Journal& journal, const History& history, const Ledg
                whereabouts(journal, lot, selection, style);
     }
     return out;
-}
-
-std::string taken_text(const Yield& yield) {
-    std::vector<std::string> parts;
-    if (yield.supers > 0) parts.push_back(counted(yield.supers, "super"));
-    if (yield.frames > 0) parts.push_back(counted(yield.frames, "frame"));
-    return listed(parts);
-}
-
-std::string yard_text(const Journal& journal, YardId yard) {
-    return yard == no_yard ? "no yard named" : printable(journal.yard_name(yard));
-}
-
-/// Rows of the hives of one season and yard, and their sum with the mean over the hives that gave honey.
-std::string yard_yields(const Journal& journal, const std::vector<Yield>& rows, const Style& style) {
-    Table table;
-    table.column("hive");
-    table.column("honey");
-    table.column("taken");
-    MassRange sum;
-    sum.weighed = true;
-    int supers = 0;
-    for (const Yield& row : rows) {
-        table.row({row.hive == no_hive ? "no hive named" : printable(journal.hive_name(row.hive)),
-                   mass_text(row.honey, style), taken_text(row)});
-        sum = sum_of(sum, row.honey);
-        supers += row.supers;
-    }
-    table.row({"together", mass_text(sum, style), supers > 0 ? counted(supers, "super") : ""});
-    const Mass mean{sum.value.ng / static_cast<std::int64_t>(rows.size())};
-    const std::string words = fmt::format("{} a hive, over the {} that gave honey", mass_text(mean, style),
-                                          counted(static_cast<std::int64_t>(rows.size()), "hive"));
-    return table.text(4) + (rows.size() > 1 ? paragraph(words, "    ", "      ") : std::string{});
-}
-
-std::string yields_text(const Journal& journal, const std::vector<Yield>& yields, const Style& style) {
-    std::string out;
-    for (std::size_t i = 0; i < yields.size();) {
-        const Yield& first = yields[i];
-        std::vector<Yield> rows;
-        for (; i < yields.size() && yields[i].season == first.season && yields[i].yard == first.yard; ++i)
-            rows.push_back(yields[i]);
-        out += fmt::format("\n  {}, {}\n", first.season, yard_text(journal, first.yard)) + yard_yields(journal, rows, style);
-    }
-    return out.empty() ? out : '\n' + heading("Yields by season, yard and hive", style) + out;
 }
 
 std::string waiting_text(const Journal& journal, const History& history, const Estimates& estimates,
@@ -131,7 +86,7 @@ bool lists(const Selection& selection, const History& history, const Lot& lot) {
 std::string harvest_text(const Journal& journal, const History& history, const Estimates& estimates,
                          const Ledger& ledger, const Selection& selection, const Style& style) {
     std::string out = lots_text(journal, history, ledger, selection, style);
-    out += yields_text(journal, yields_of(ledger, selection), style);
+    out += yields_text(journal, yields_of(journal, history, ledger, selection), selection, style);
     out += waiting_text(journal, history, estimates, ledger, selection, style);
     if (out.empty() && ledger.opening.ng == 0 && ledger.bought.ng == 0)
         return fmt::format("No honey taken off by {}.\n", iso(ledger.on));

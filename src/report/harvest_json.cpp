@@ -1,118 +1,55 @@
 #include "report/harvest.hpp"
-#include "report/json.hpp"
-#include "report/yields.hpp"
+#include "report/lot_json.hpp"
+#include "report/yield_parts.hpp"
 
 namespace waxtab {
 
 namespace {
 
-Json taking_json(const Journal& journal, const History& history, const Estimates& estimates, std::size_t i,
-                 const Style& style) {
-    const Taking& taking = history.takings[i];
+Json hive_yield_json(const Journal& journal, const SeasonYield& row, const Style& style) {
     Json json;
-    json["hive"] = words_json(journal.hive_name(taking.hive));
-    json["date"] = iso(taking.day);
-    if (taking.box != no_box) {
-        const Box& box = history.boxes[static_cast<std::size_t>(taking.box)];
-        json["box_kind"] = box.kind;
-        json["label"] = words_json(box.label);
-    }
-    json["frames"] = taking.frames;
-    json["honey"] = mass_json(honey_of(history, estimates, i), style);
-    if (style.refs) {
-        std::vector<FactId> because{taking.fact};
-        because.insert(because.end(), taking.weighings.begin(), taking.weighings.end());
-        json["at"] = at_json(journal, because);
-    }
+    json["season"] = row.year;
+    json["yard"] = words_json(journal.yard_name(row.yard));
+    json["hive"] = words_json(journal.hive_name(row.hive));
+    json["honey"] = mass_json(row.honey, style);
+    json["supers"] = row.supers;
+    json["frames"] = row.frames;
+    std::vector<FactId> because;
+    for (const Harvest& part : row.parts) because.insert(because.end(), part.because.begin(), part.because.end());
+    if (style.refs) json["at"] = at_json(journal, because);
     return json;
 }
 
-Json share_json(const Journal& journal, const LotShare& share, const Style& style) {
-    Json json;
-    json["hive"] = words_json(journal.hive_name(share.hive));
-    json["honey"] = mass_json(share.honey, style);
-    if (style.refs) json["at"] = at_json(journal, share.because);
+Json names_json(const Journal& journal, const std::vector<HiveId>& hives) {
+    Json json = Json::array();
+    for (const HiveId hive : hives) json.push_back(journal.hive_name(hive));
     return json;
 }
 
-Json jars_json(const Journal& journal, const JarRow& row, const Style& style) {
+Json yard_yield_json(const Journal& journal, const YieldRow& row, const Style& style) {
     Json json;
-    json["size"] = mass_json(row.size, style);
-    json["comb"] = row.comb;
-    json["filled"] = row.filled;
-    json["adjusted"] = row.adjusted;
-    json["beyond"] = row.beyond;
-    json["out"] = row.out;
-    json["spoiled"] = row.spoiled;
-    json["left"] = row.left;
-    if (style.refs) json["at"] = at_json(journal, row.because);
+    json["season"] = row.year;
+    json["yard"] = words_json(journal.yard_name(row.yard));
+    json["honey"] = mass_json(row.honey, style);
+    json["supers"] = row.supers;
+    json["frames"] = row.frames;
+    json["harvested"] = names_json(journal, row.harvested);
+    json["living"] = names_json(journal, row.living);
+    json["per_harvested"] = mass_json(row.per_harvested, style);
+    json["per_living"] = mass_json(row.per_living, style);
+    json["median"] = mass_json(row.median, style);
     return json;
 }
 
-Json going_json(const Journal& journal, const Going& going, const Style& style) {
-    Json json;
-    json["date"] = iso(going.day);
-    json["jars"] = going.jars;
-    json["size"] = mass_json(going.size, style);
-    json["honey"] = mass_json(going.honey, style);
-    json["how"] = words_json(going.how);
-    json["to"] = words_json(going.to);
-    json["business"] = going.business;
-    if (going.lot_assumed) json["lot_assumed"] = true;
-    if (!going.may_be.empty()) json["may_be"] = going.may_be;
-    if (style.refs) json["at"] = at_json(journal, {going.fact});
-    return json;
-}
-
-void add_masses(Json& json, const Lot& lot, const Style& style) {
-    json["drained"] = mass_json(lot.drained, style);
-    json["blended_in"] = mass_json(lot.blended_in, style);
-    json["blended_out"] = mass_json(lot.blended_out, style);
-    json["opening"] = mass_json(lot.opening, style);
-    json["bought"] = mass_json(lot.bought, style);
-    json["harvested"] = mass_json(lot.harvested, style);
-    json["beyond"] = mass_json(lot.beyond, style);
-    json["adjusted"] = mass_json(lot.adjusted, style);
-    json["spoiled"] = mass_json(lot.spoiled, style);
-    json["put_in_jars"] = mass_json(lot.in_jars, style);
-    json["bulk_gone"] = mass_json(lot.bulk_gone, style);
-    json["bulk"] = mass_json(lot.bulk, style);
-}
-
-Json lot_json(const Journal& journal, const Lot& lot, const Selection& selection, const Style& style) {
-    Json json;
-    json["lot"] = lot.name;
-    json["name_made"] = lot.name_made;
-    json["extracted"] = iso(lot.extracted);
-    json["weight"] = mass_json(lot.weight, style);
-    json["moisture"] = lot.moisture_permille ? rounded(static_cast<double>(*lot.moisture_permille) / 10.0, 1) : Json(nullptr);
-    json["fermenting"] = lot.fermenting;
-    json["best_before"] = words_json(lot.best_before);
-    json["bought_from"] = words_json(lot.bought_from);
-    json["blended_from"] = lot.blended_from;
-    json["shares"] = Json::array();
-    for (const LotShare& share : lot.shares)
-        if (selection.has_hive(share.hive)) json["shares"].push_back(share_json(journal, share, style));
-    json["jars"] = Json::array();
-    for (const JarRow& row : lot.jars) json["jars"].push_back(jars_json(journal, row, style));
-    json["gone_out"] = Json::array();
-    for (const Going& going : lot.goings)
-        if (selection.has_day(going.day)) json["gone_out"].push_back(going_json(journal, going, style));
-    add_masses(json, lot, style);
-    if (style.refs) json["at"] = at_json(journal, lot.because);
-    return json;
-}
-
-Json yield_json(const Journal& journal, const Yield& yield, const Style& style) {
-    Json json;
-    json["season"] = yield.season;
-    json["yard"] = words_json(journal.yard_name(yield.yard));
-    json["hive"] = words_json(journal.hive_name(yield.hive));
-    json["honey"] = mass_json(yield.honey, style);
-    json["supers"] = yield.supers;
-    json["frames"] = yield.frames;
-    if (style.refs) json["at"] = at_json(journal, yield.because);
-    return json;
+void add_yields(Json& json, const Journal& journal, const Yields& yields, const Selection& selection, const Style& style) {
+    json["yields"] = Json::array();
+    for (const SeasonYield& row : yields.hives)
+        if (selection.has_hive(row.hive) && selection.has_yard(row.yard))
+            json["yields"].push_back(hive_yield_json(journal, row, style));
+    json["yards"] = Json::array();
+    for (const YieldRow& row : yields.yards)
+        if (selection.has_yard(row.yard) && selection.hives.empty())
+            json["yards"].push_back(yard_yield_json(journal, row, style));
 }
 
 Json sums_json(const Ledger& ledger, const Style& style) {
@@ -143,31 +80,12 @@ std::string harvest_json(const Journal& journal, const History& history, const E
     json["lots"] = Json::array();
     for (const Lot& lot : ledger.lots)
         if (lists(selection, history, lot)) json["lots"].push_back(lot_json(journal, lot, selection, style));
-    json["yields"] = Json::array();
-    for (const Yield& yield : yields_of(ledger, selection)) json["yields"].push_back(yield_json(journal, yield, style));
+    add_yields(json, journal, yields_of(journal, history, ledger, selection), selection, style);
     json["waiting"] = Json::array();
     for (const std::size_t i : ledger.waiting)
         if (lists(selection, history, history.takings[i].hive, history.takings[i].day))
             json["waiting"].push_back(taking_json(journal, history, estimates, i, style));
     json["sums"] = sums_json(ledger, style);
-    return document(json);
-}
-
-std::string trace_json(const Journal& journal, const History& history, const Estimates& estimates, const Lot& lot,
-                       const Style& style) {
-    Json json = lot_json(journal, lot, Selection{}, style);
-    json["takings"] = Json::array();
-    for (const std::size_t taking : lot.takings)
-        json["takings"].push_back(taking_json(journal, history, estimates, taking, style));
-    json["concerns"] = Json::array();
-    for (const FactId id : lot.concerns) {
-        Json concern;
-        concern["date"] = iso(journal.facts[id].happened);
-        concern["kind"] = name_of(journal.facts[id].kind);
-        concern["words"] = journal.sources.text(journal.facts[id].span);
-        if (style.refs) concern["at"] = journal.sources.at(journal.facts[id].span);
-        json["concerns"].push_back(std::move(concern));
-    }
     return document(json);
 }
 

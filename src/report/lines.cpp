@@ -9,13 +9,6 @@ namespace waxtab {
 
 namespace {
 
-std::string set_up_lines(const Journal& journal) {
-    std::string out;
-    for (const Reading& reading : journal.readings)
-        if (reading.outcome == Reading::Outcome::set_up) out += printable(journal.sources.text(reading.span)) + '\n';
-    return out;
-}
-
 /// What stands behind the `#`: the place and the assumptions.
 std::string comment(const Journal& journal, const Fact& fact, const Style& style) {
     std::vector<std::string> parts;
@@ -36,7 +29,9 @@ std::vector<FactId> listed_facts(const Journal& journal, Day on, const Selection
 }
 
 std::string lines_text(const Journal& journal, Day on, const Selection& selection, const Style& style) {
-    std::string out = selection.everything() ? set_up_lines(journal) : std::string{};
+    std::string out;
+    if (selection.everything())
+        for (const std::string& line : set_up_lines(journal)) out += printable(line) + '\n';
     for (const FactId id : listed_facts(journal, on, selection)) {
         const Fact& fact = journal.facts[id];
         out += printable(long_form(journal, fact)) + comment(journal, fact, style) + '\n';

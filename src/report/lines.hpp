@@ -6,8 +6,8 @@
 namespace waxtab {
 
 /// Every understood fact on one dated line of its own, itself valid notation, in order of effect; behind `#`
-/// where it was written and what was assumed. The set-up lines come first, word for word, unless the selection
-/// leaves something out. Facts noted or happening after `on` are left out. Lines are never broken.
+/// where it was written and what was assumed. The set-up lines come first, unless the selection leaves
+/// something out. Facts noted or happening after `on` are left out. Lines are never broken.
 std::string lines_text(const Journal& journal, Day on, const Selection& selection, const Style& style);
 
 /// The facts as JSON Lines, one object a fact; the names are those of `fields_of`. The first ten are always

@@ -28,19 +28,6 @@ std::string boxes_text(const History& history, const LotShare& share) {
     return listed(parts);
 }
 
-std::string going_text(const Going& going, const JarRow* row, const Style& style) {
-    const std::string_view thing = row && row->comb ? "piece" : "jar";
-    std::string text = going.jars > 0 ? fmt::format("{} of {} ({})", counted(going.jars, thing), jar_text(going.size),
-                                                    mass_text(going.honey, style))
-                                      : mass_text(going.honey, style) + " in bulk";
-    if (!going.how.empty()) text += fmt::format(", {}", going.how);
-    if (!going.to.empty()) text += " to " + printable(going.to);
-    if (going.lot_assumed) text += "; lot not said";
-    std::vector<std::string> others;
-    for (const std::string& lot : going.may_be) others.push_back(printable(lot));
-    return others.empty() ? text : text + ", may be of " + listed(others);
-}
-
 const JarRow* row_of(const Lot& lot, Mass size) {
     for (const JarRow& row : lot.jars)
         if (row.size == size) return &row;
@@ -87,6 +74,28 @@ std::string lot_head(const Journal& journal, const Lot& lot, const Style& style)
     return with_ref(text, "", "  ", refs_text(journal, lot.because, style));
 }
 
+MassRange honey_of(const History& history, const Estimates& estimates, std::size_t taking) {
+    const Taking& t = history.takings[taking];
+    if (t.net) return {*t.net, *t.net, *t.net, true};
+    if (taking >= estimates.takings.size()) return {};
+    const Range& kg = estimates.takings[taking].kg;
+    return {Mass::from_kilograms(kg.low), Mass::from_kilograms(kg.value), Mass::from_kilograms(kg.high), false};
+}
+
+std::string going_text(const Going& going, const Lot* lot, const Style& style) {
+    const JarRow* row = lot ? row_of(*lot, going.size) : nullptr;
+    const std::string_view thing = row && row->comb ? "piece" : "jar";
+    std::string text = going.jars > 0 ? fmt::format("{} of {} ({})", counted(going.jars, thing), jar_text(going.size),
+                                                    mass_text(going.honey, style))
+                                      : mass_text(going.honey, style) + " in bulk";
+    if (!going.how.empty()) text += fmt::format(", {}", going.how);
+    if (!going.to.empty()) text += " to " + printable(going.to);
+    if (going.lot_assumed) text += "; lot not said";
+    std::vector<std::string> others;
+    for (const std::string& other : going.may_be) others.push_back(printable(other));
+    return others.empty() ? text : text + ", may be of " + listed(others);
+}
+
 std::string shares_table(const Journal& journal, const History& history, const Lot& lot, const Selection& selection,
                          const Style& style) {
     Table table;
@@ -108,7 +117,7 @@ std::string whereabouts(const Journal& journal, const Lot& lot, const Selection&
         out += with_ref(jars_text(row), "  ", "    ", refs_text(journal, row.because, style));
     for (const Going& going : lot.goings)
         if (selection.has_day(going.day))
-            out += with_ref(going_text(going, row_of(lot, going.size), style), "  " + iso(going.day) + "  ", "    ",
+            out += with_ref(going_text(going, &lot, style), "  " + iso(going.day) + "  ", "    ",
                             ref_text(journal, going.fact, no_hive, style));
     return out + paragraph(fmt::format("left in bulk: {}", mass_text(lot.bulk, style)), "  ", "    ");
 }

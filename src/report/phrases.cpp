@@ -129,11 +129,8 @@ std::string refs_text(const Journal& journal, const std::vector<FactId>& facts, 
 }
 
 std::string words_of(const Journal& journal, const Fact& fact, bool with_hive) {
-    const std::string form = long_form(journal, fact);
+    const std::string form = short_form(journal, fact);
     std::string_view text = form;
-    cut_front(text, iso(fact.noted));
-    cut_front(text, iso(fact.happened));
-    cut_front(text, journal.yard_name(fact.yard));
     if (!with_hive) cut_front(text, journal.hive_name(fact.hive));
     return printable(text);
 }

@@ -37,7 +37,7 @@ std::string refs_text(const Journal& journal, const std::vector<FactId>& facts, 
 /// `file:line` of a fact, or of the set-up line of `hive` for `set_up_fact`; empty without refs.
 std::string ref_text(const Journal& journal, FactId fact, HiveId hive, const Style& style);
 
-/// The long form of a fact without its date, and without yard and hive where the reader sees them already.
+/// The short form of a fact, without its hive where the reader sees that already.
 std::string words_of(const Journal& journal, const Fact& fact, bool with_hive);
 
 /// A line `left` with `ref` at the right edge of the page, on a line of its own when both do not fit;

@@ -1,9 +1,10 @@
+#include "ledger/trace.hpp"
+
 #include <fmt/format.h>
 
 #include "report/harvest.hpp"
 #include "report/lot_parts.hpp"
 #include "report/phrases.hpp"
-#include "report/yields.hpp"
 #include "text/layout.hpp"
 #include "text/utf8.hpp"
 
@@ -11,60 +12,109 @@ namespace waxtab {
 
 namespace {
 
-/// When the box stood on the hive it was taken from.
-std::string stay_text(const History& history, const Taking& taking) {
-    if (taking.box == no_box) return {};
-    for (const BoxStay& stay : history.boxes[static_cast<std::size_t>(taking.box)].stays)
-        if (stay.hive == taking.hive && stay.to && *stay.to == taking.day)
-            return stay.from ? fmt::format(", on it from {}", iso(*stay.from)) : ", on it from the start";
-    return {};
+std::string names_text(const std::vector<std::string>& lots) {
+    std::vector<std::string> names;
+    for (const std::string& lot : lots) names.push_back(printable(lot));
+    return listed(names);
 }
 
-std::string taking_text(const Journal& journal, const History& history, const Estimates& estimates, std::size_t i,
-                        const Style& style) {
-    const Taking& taking = history.takings[i];
+std::string taking_text(const Journal& journal, const History& history, const Estimates& estimates,
+                        const TracedTaking& traced, const Style& style) {
+    const Taking& taking = history.takings[traced.taking];
     const std::string what = taking.box == no_box
                                  ? counted(taking.frames, "frame")
                                  : box_text(journal, history.boxes[static_cast<std::size_t>(taking.box)]);
-    const YardId yard = history.hives[static_cast<std::size_t>(taking.hive)].yard_on(taking.day);
-    const std::string at = yard == no_yard ? std::string{} : " at " + printable(journal.yard_name(yard));
-    const MassRange honey = honey_of(history, estimates, i);
-    std::vector<FactId> because{taking.fact};
+    const std::string on = taking.box == no_box ? std::string{}
+                           : traced.on          ? fmt::format(", on from {}", iso(*traced.on))
+                                                : ", on from the start";
+    const MassRange honey = honey_of(history, estimates, traced.taking);
+    std::vector<FactId> because{traced.fact};
     because.insert(because.end(), taking.weighings.begin(), taking.weighings.end());
-    const std::string text = fmt::format("{}{}: {}, taken off {}{}; {} {}", printable(journal.hive_name(taking.hive)), at,
-                                         what, iso(taking.day), stay_text(history, taking), mass_text(honey, style),
-                                         honey.weighed ? "weighed" : "estimated");
-    return with_ref(text, "  - ", "    ", refs_text(journal, because, style));
+    return with_ref(fmt::format("{}{}, off {}; {} {}", what, on, iso(traced.off), mass_text(honey, style),
+                                honey.weighed ? "weighed" : "estimated"),
+                    "    - ", "      ", refs_text(journal, because, style));
 }
 
-std::string concerns_text(const Journal& journal, const Lot& lot, const Style& style) {
+std::string facts_text(const Journal& journal, std::string_view title, const std::vector<FactId>& facts, const Style& style) {
     std::string out;
-    for (const FactId id : lot.concerns) {
-        const Fact& fact = journal.facts[id];
-        out += with_ref(iso(fact.happened) + "  " + words_of(journal, fact, true), "  - ", "    ",
-                        ref_text(journal, id, no_hive, style));
+    for (const FactId id : facts)
+        out += with_ref(fmt::format("{} {}  {}", title, iso(journal.facts[id].happened),
+                                    words_of(journal, journal.facts[id], false)),
+                        "    ", "      ", ref_text(journal, id, no_hive, style));
+    return out;
+}
+
+std::string source_name(const Journal& journal, const TracedSource& source) {
+    if (source.opening) return "stock there at the start";
+    if (source.hive == no_hive)
+        return source.bought_from.empty() ? "bought in" : "bought in from " + printable(source.bought_from);
+    return printable(journal.hive_name(source.hive));
+}
+
+std::string source_text(const Journal& journal, const History& history, const Estimates& estimates,
+                        const TracedSource& source, std::string_view lot, const Style& style) {
+    std::string text = fmt::format("{}: {}", source_name(journal, source), mass_text(source.honey, style));
+    if (source.lot != lot) text += fmt::format(", by way of lot {}", printable(source.lot));
+    std::string out = paragraph(text, "  ", "    ");
+    for (const TracedTaking& taking : source.takings) out += taking_text(journal, history, estimates, taking, style);
+    return out + facts_text(journal, "feed", source.feeds, style) + facts_text(journal, "treatment", source.treatments, style);
+}
+
+bool met_anything(const Trace& trace) {
+    for (const TracedSource& source : trace.sources)
+        if (!source.feeds.empty() || !source.treatments.empty()) return true;
+    return false;
+}
+
+std::string recall_text(const Journal& journal, const Ledger& ledger, const Trace& trace, const Style& style) {
+    std::string out;
+    for (const RecallRow& row : trace.recall) {
+        std::string text = going_text(row.going, ledger.lot(row.lot), style);
+        if (row.lot != trace.lot) text += fmt::format(", as lot {}", printable(row.lot));
+        if (row.possible) text += "; may be of this lot";
+        out += with_ref(text, fmt::format("  {}  ", iso(row.going.day)), "    ", ref_text(journal, row.going.fact, no_hive, style));
     }
-    if (out.empty()) return {};
-    return '\n' + heading("Feeds and treatments that met its supers", style) + out +
-           paragraph("Whether this honey may be sold is for the product label, local law and your own "
-                     "veterinary or bee inspector to say.", "  ", "  ");
+    return out + fmt::format("  left in jars {}, in bulk {}\n", mass_text(trace.left_in_jars, style),
+                             mass_text(trace.left_in_bulk, style));
+}
+
+/// What each asker says to the lot's water, never merged into one mark.
+std::string moisture_text(const Journal& journal, const Lot& lot, const Style& style) {
+    const auto answers = moisture_answers(lot, false);
+    if (!answers || !lot.water) return {};
+    const std::string water = fmt::format("{:.1f}% ({:.1f}-{:.1f})", static_cast<double>(lot.water->value) / 10.0,
+                                          static_cast<double>(lot.water->low) / 10.0, static_cast<double>(lot.water->high) / 10.0);
+    std::string out = '\n' + heading("Moisture", style) +
+                      with_ref(water + (lot.water->read ? ", read" : ", by what was blended"), "  ", "    ",
+                               refs_text(journal, lot.water->because, style));
+    for (const handbook::LimitAnswer& answer : *answers) {
+        if (!answer.limit) continue;
+        const std::string text = fmt::format("{}, {} {:.4g}%: {}", answer.limit->name,
+                                             answer.limit->below_only ? "below" : "at most", answer.limit->percent,
+                                             answer.met ? "met" : "not met");
+        out += paragraph(text, "  - ", "    ");
+    }
+    return out;
 }
 
 }  // namespace
 
-std::string trace_text(const Journal& journal, const History& history, const Estimates& estimates, const Lot& lot,
-                       const Style& style) {
-    std::string out = lot_head(journal, lot, style);
-    if (!lot.takings.empty()) out += '\n' + heading("Where it came from", style);
-    for (const std::size_t taking : lot.takings) out += taking_text(journal, history, estimates, taking, style);
-    const std::string shares = shares_table(journal, history, lot, Selection{}, style);
-    if (!shares.empty()) out += '\n' + heading("Hive by hive", style) + shares;
-    out += concerns_text(journal, lot, style);
-    if (!lot.moisture_facts.empty()) out += '\n' + heading("Moisture", style);
-    for (const FactId id : lot.moisture_facts)
-        out += with_ref(iso(journal.facts[id].happened) + "  " + words_of(journal, journal.facts[id], true), "  ", "    ",
-                        ref_text(journal, id, no_hive, style));
-    return out + '\n' + heading("Where it went", style) + whereabouts(journal, lot, Selection{}, style);
+std::string trace_text(const Journal& journal, const History& history, const Estimates& estimates,
+                       const Ledger& ledger, std::string_view name, const Style& style) {
+    const Trace way = trace(journal, history, ledger, name);
+    const Lot* lot = ledger.lot(name);
+    if (!way.found || !lot) return {};
+    std::string out = lot_head(journal, *lot, style);
+    if (way.made_of.size() > 1) out += paragraph("made of lots " + names_text(way.made_of), "  ", "    ");
+    if (way.went_into.size() > 1) out += paragraph("went into lots " + names_text(way.went_into), "  ", "    ");
+    out += '\n' + heading("Where it came from", style);
+    for (const TracedSource& source : way.sources)
+        out += source_text(journal, history, estimates, source, lot->name, style);
+    if (met_anything(way))
+        out += paragraph("Feeds and treatments are listed where they met a super. Whether such honey may be sold is for the "
+                         "product label, local law and your vet or bee inspector to say.", "  ", "  ");
+    out += moisture_text(journal, *lot, style);
+    return out + '\n' + heading("Where it went", style) + recall_text(journal, ledger, way, style);
 }
 
 }  // namespace waxtab
