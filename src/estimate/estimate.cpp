@@ -224,30 +224,41 @@ private:
                 const TakenTrack& taken = found->second;
                 const Moments held = taken.mark >= 0 ? smoothed[taken.yard][static_cast<std::size_t>(taken.mark)] : taken.held;
                 e.kg = kilograms(held, taken.capacity, pass_.keeper());
+                e.kg_then = kilograms(taken.held_then, taken.capacity, taken.keeper_then.value_or(pass_.keeper()));
                 e.because = latest(taken.because, 6);
             }
-            by_scale(e, history_.takings[i]);
-            e.kg = rounded(e.kg);
+            const Taking& taking = history_.takings[i];
+            e.because.insert(e.because.end(), taking.weighings.begin(), taking.weighings.end());
+            e.because = latest(std::move(e.because), 8);
+            e.kg = rounded(by_scale(e.kg, taking));
+            e.kg_then = rounded(by_scale(e.kg_then, as_it_came_off(taking)));
             out_.takings.push_back(std::move(e));
         }
     }
 
-    /// A weight outranks the eye; without a tare the two are weighed against each other.
-    void by_scale(TakingEstimate& e, const Taking& taking) const {
-        if (!taking.net && !taking.gross) return;
-        e.because.insert(e.because.end(), taking.weighings.begin(), taking.weighings.end());
-        e.because = latest(std::move(e.because), 8);
-        if (taking.net) {
-            e.kg = {taking.net->kilograms(), taking.net->kilograms(), taking.net->kilograms()};
-            return;
+    /// The taking with only those weights that were noted by the day it was noted.
+    Taking as_it_came_off(Taking taking) const {
+        if (taking.fact == set_up_fact) return taking;
+        const Day noted = journal_.facts[taking.fact].noted;
+        for (FactId fact : taking.weighings) {
+            if (fact == set_up_fact || journal_.facts[fact].noted <= noted) continue;
+            taking.net.reset();
+            const Measure& weight = journal_.facts[fact].value;
+            if (taking.gross && weight.amount == taking.gross->ng) taking.gross.reset();
         }
-        if (taking.box == no_box) return;
+        return taking;
+    }
+
+    /// A weight outranks the eye; without a tare the two are weighed against each other.
+    Range by_scale(Range eye, const Taking& taking) const {
+        if (taking.net) return {taking.net->kilograms(), taking.net->kilograms(), taking.net->kilograms()};
+        if (!taking.gross || taking.box == no_box) return eye;
         const Capacity box = capacity_of(journal_, history_.boxes[static_cast<std::size_t>(taking.box)]);
         const double scale = taking.gross->kilograms() - box.tare_kg, scale_var = sq(0.1) + sq(box.tare_sd);
-        const double eye_var = sq(std::max((e.kg.high - e.kg.low) / (2 * z80), 0.1));
-        const double weight = e.kg.high > 0 ? eye_var / (eye_var + scale_var) : 1;
-        const double kg = e.kg.value + weight * (scale - e.kg.value), sd = std::sqrt(weight * scale_var);
-        e.kg = {std::max(0.0, kg - z80 * sd), std::max(0.0, kg), std::max(0.0, kg + z80 * sd)};
+        const double eye_var = sq(std::max((eye.high - eye.low) / (2 * z80), 0.1));
+        const double weight = eye.high > 0 ? eye_var / (eye_var + scale_var) : 1;
+        const double kg = eye.value + weight * (scale - eye.value), sd = std::sqrt(weight * scale_var);
+        return {std::max(0.0, kg - z80 * sd), std::max(0.0, kg), std::max(0.0, kg + z80 * sd)};
     }
 
     void yards() {

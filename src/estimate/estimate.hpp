@@ -66,6 +66,9 @@ struct TakingEstimate {
     std::size_t taking = 0;     ///< index into History::takings
     Range kg;                   ///< net honey
     std::vector<FactId> because;
+    /// The same from notes up to the day it came off only: what a lot's shares rest on, so that later notes
+    /// and weighings never move them.
+    Range kg_then;
 };
 
 /// How the keeper's eye compares with the scale.

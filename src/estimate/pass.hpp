@@ -62,6 +62,8 @@ struct TakenTrack {
     bool judged = false;            ///< looked at in the three weeks before
     bool in_lot = false;            ///< already weighed as part of a lot
     std::vector<FactId> because;
+    Moments held_then;              ///< as `held`, without readings of later days
+    std::optional<Keeper> keeper_then;  ///< what was known of the keeper's eye that day
 };
 
 /// One reading of a share, for judging forecasts.

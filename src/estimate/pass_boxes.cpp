@@ -105,7 +105,8 @@ void Pass::box_off(const TapeEntry& e) {
         TakenTrack& taken = taken_[index];
         taken.yard = hive.yard;
         taken.capacity = cap;
-        taken.held = away.held;
+        taken.held = taken.held_then = away.held;
+        taken.keeper_then = keeper_;
         taken.because = found->because;
         taken.judged = found->readings > 0 && found->last_seen && days_between(*found->last_seen, e.day) <= 21;
         taken.mark = field.mark(hive.number, k);
@@ -135,7 +136,8 @@ void Pass::frames_off(const TapeEntry& e) {
     const double count = std::clamp(taking.frames, 1, frames);
     // Frames are chosen for being full: nine tenths, give or take one.
     TakenTrack& taken = taken_[e.index];
-    taken = {hive.yard, -1, each * count, {0.9 * each * count, sq(0.1 * each * count)}, false, false, super.because};
+    const Moments held{0.9 * each * count, sq(0.1 * each * count)};
+    taken = {hive.yard, -1, each * count, held, false, false, super.because, held, keeper_};
     const int own = first_super + static_cast<int>(hive.supers.size()), at_k = first_super + static_cast<int>(k);
     Step step{MatrixXd::Zero(own, shared_size + own), VectorXd::Zero(own), MatrixXd::Zero(own, own)};
     for (int r = 0; r < own; ++r) step.T(r, shared_size + r) = 1;

@@ -133,6 +133,7 @@ void Pass::seen_away(const TapeEntry& e) {
     if (!away.taking) return;
     TakenTrack& taken = taken_[*away.taking];
     taken.held = away.held;
+    if (s.day == away.since) taken.held_then = away.held;
     taken.mark = -1;
     taken.judged = true;
     taken.because.push_back(s.fact);
