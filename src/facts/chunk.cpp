@@ -268,6 +268,10 @@ void roles(Items& items) {
             if (k != but && (items[k].has(Class::done) || items[k].what == What::sign)) return true;
         return false;
     };
+    // into new hive 11: what is said by the way goes first
+    for (std::size_t i = 1; i + 1 < items.size(); ++i)
+        if (items[i].has(Class::filler) && items[i].words.size() == 1 && items[i + 1].what == What::hives && items[i - 1].has(Class::preposition))
+            items.erase(items.begin() + static_cast<std::ptrdiff_t>(i--));
     for (std::size_t i = 0; i + 1 < items.size(); ++i) {
         Item& next = items[i + 1];
         if (next.what == What::lot && items[i].is("into")) {

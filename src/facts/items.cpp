@@ -34,6 +34,20 @@ bool abbreviated(std::string_view word) {
     return std::find(abbreviations.begin(), abbreviations.end(), word) != abbreviations.end();
 }
 
+/// A row of the vocabulary that is known to be there.
+const grammar::Word* table_row(Class klass, std::string_view term) {
+    return &*std::find_if(std::begin(grammar::words), std::end(grammar::words), [&](const grammar::Word& w) { return w.klass == klass && w.term == term; });
+}
+
+/// Day of the week of a name (0 is Sunday) that is no other word, -1 for other words.
+int weekday_of(std::string_view word) {
+    static constexpr std::pair<std::string_view, int> names[] = {{"sunday", 0}, {"monday", 1}, {"mon", 1}, {"tuesday", 2}, {"tues", 2}, {"tue", 2},
+        {"wednesday", 3}, {"weds", 3}, {"wed", 3}, {"thursday", 4}, {"thurs", 4}, {"thu", 4}, {"friday", 5}, {"fri", 5}, {"saturday", 6}, {"sat", 6}};
+    for (const auto& [name, day] : names)
+        if (name == word) return day;
+    return -1;
+}
+
 /// Turns tokens into items; each function tries to take what starts at `at_`.
 class Itemiser {
 public:
@@ -174,7 +188,10 @@ bool Itemiser::day() {
         const bool dm = context_.settings->date_order == DateOrder::day_month;
         found = latest(static_cast<unsigned>(dm ? t->n : t->m), static_cast<unsigned>(dm ? t->m : t->n), noted), length = 1;
     } else if (word(0, "yesterday")) found = noted - date::days{1}, length = 1;
-    else if (word(0, "last") && word(1, "night")) found = noted - date::days{1}, length = 2;
+    else if (t->type == Token::Type::word && weekday_of(t->text) >= 0) {
+        const auto back = (date::weekday{noted} - date::weekday{static_cast<unsigned>(weekday_of(t->text))}).count();
+        found = noted - date::days{back}, length = 1;
+    } else if (word(0, "last") && word(1, "night")) found = noted - date::days{1}, length = 2;
     else if (t->type == Token::Type::quantity && t->value.dimension == Dimension::duration && word(next + 1, "ago"))
         found = noted - date::days{t->value.amount}, length = 2;
     if (!found) return false;
@@ -305,6 +322,12 @@ bool Itemiser::hive() {
 
 /// The longest phrase of the vocabulary that starts here.
 bool Itemiser::phrase() {
+    // w/ and w/o
+    if (word(0, "w") && symbol(1, "/")) {
+        const bool without = word(2, "o") && !tokens_[at_ + 1].space_after;
+        push(What::term, without ? 3 : 2).words = {without ? table_row(Class::negation, "not") : table_row(Class::link, "with")};
+        return true;
+    }
     if (tokens_[at_].type != Token::Type::word && !symbol(0, "&")) return glued_comb();
     // Hyphens inside phrases (half-full) are passed over when looking the phrase up.
     std::vector<std::string> words;
@@ -417,7 +440,18 @@ bool Itemiser::other() {
     }
     if (t.type == Token::Type::symbol) {
         if (t.text == "-" && !t.space_before && !t.space_after) return false;   // half-full
-        if (t.text == "+" && t.space_before && !(token(1) && token(1)->type == Token::Type::number && !t.space_after)) {
+        const bool leads = items_.empty() || items_.back().what == What::hives || items_.back().what == What::stop;
+        if (t.text == "->") {
+            Item& item = push(What::term, 1);
+            item.words = {table_row(Class::preposition, "into")};
+            return true;
+        }
+        if (t.text == "+" && t.space_before && t.space_after && !leads) {
+            Item& item = push(What::term, 1);
+            item.words = {table_row(Class::link, "and")};
+            return true;
+        }
+        if (t.text == "+" && t.space_before) {
             push(What::sign, 1).text = "+";
             return true;
         }
@@ -428,7 +462,7 @@ bool Itemiser::other() {
         if (t.text == "." && (!t.space_after || (at_ > 0 && abbreviated(words_[at_ - 1])))) return false;
         if (t.text == "~" ) {
             Item& item = push(What::term, 1);
-            item.words = {&*std::find_if(std::begin(grammar::words), std::end(grammar::words), [](const auto& w) { return w.klass == Class::about; })};
+            item.words = {table_row(Class::about, "about")};
             return true;
         }
         push(What::stop, 1).text = t.text;

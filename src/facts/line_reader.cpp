@@ -48,6 +48,17 @@ bool smells_of_data(const Item& i, const Lexicon& lexicon) {
     return i.what == What::unknown && !lexicon.nearest(i.text).empty();
 }
 
+/// The items of a clause whose hives became what the line is about.
+std::vector<Item> without_hives(std::vector<Item> items) {
+    for (std::size_t i = 0; i < items.size();) {
+        const bool before = i + 1 < items.size() && items[i + 1].what == What::hives && (items[i].is("from") || items[i].is("to") || items[i].is("on") || items[i].is("in") || items[i].is("off") || items[i].is("at"));
+        const bool verb = std::count_if(items.begin(), items.end(), [](const Item& k) { return k.has(Class::done); }) > 1;
+        if (items[i].what == What::hives || (before && (!items[i].has(Class::done) || verb))) items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+        else ++i;
+    }
+    return items;
+}
+
 /// A share or a strength may be said with a maybe; an event may not.
 bool soft(Kind kind) {
     return kind == Kind::full || kind == Kind::capped || kind == Kind::drawn || kind == Kind::bees || kind == Kind::brood || kind == Kind::stores ||
@@ -78,7 +89,7 @@ void LineReader::put(RawFact raw, Reading reading) {
     raw.fact.noted = context_->noted;
     if (raw.fact.happened == Day{}) raw.fact.happened = context_->noted;
     raw.fact.minute = raw.fact.happened == context_->noted ? context_->minute : std::int16_t{-1};
-    if (raw.fact.yard == no_yard) raw.fact.yard = context_->yard;
+    if (raw.fact.yard == no_yard) raw.fact.yard = line_yard_ != no_yard ? line_yard_ : context_->yard;
     if (context_->year_assumed) raw.fact.assumed |= assumed_year;
     if (raw.fact.kind == Kind::super_on || raw.fact.kind == Kind::brood_box_on) {
         if (raw.fact.box_kind.empty()) raw.fact.assumed |= assumed_box_kind;
@@ -209,10 +220,11 @@ void LineReader::head(std::vector<Item>& items, const std::vector<Token>& tokens
         return;
     }
     if (marked && lead.what == What::yard) {
-        context_->yard = lead.yard;
+        line_yard_ = lead.yard;
         items.erase(items.begin());
         drop_marks();
-        return;
+        if (items.empty()) context_->yard = line_yard_;
+        return head(items, tokens);
     }
     if (take_all(items, true)) drop_marks();
 }
@@ -254,6 +266,7 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
     subject_ = {};
     subject_.hives = context.hives, subject_.all = context.all, subject_.but = context.but;
     box_ = {};
+    line_yard_ = no_yard;
     complained_ = false;
     first_of_line_ = out.size();
     std::vector<Item> items = itemise(tokens, item_context());
@@ -284,7 +297,7 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
             todo = !timed && !wishful(surface) && !(negated && (surface.starts_with("need") || surface == "will"));
             return true;
         }
-        if (first_word && i.has(Class::order)) {
+        if (first_word && i.has(Class::order) && !surface.ends_with('s')) {
             because = surface;
             todo = true;
             return true;
@@ -296,6 +309,7 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
 
 void LineReader::sentence(std::vector<Item> items) {
     last_ = {};
+    shed_.clear();
     std::vector<std::vector<Item>> clauses(1);
     for (Item& item : items) {
         if (clause_end(item)) {
@@ -436,13 +450,88 @@ bool LineReader::join_last(const std::vector<Item>& items) {
     std::vector<Item> without = both;
     if (!subject_.said() || last_.out < out_->size()) take_subject(without);
     std::vector<Solution> ways = solve(without);
-    if (ways.size() != 1 || ways.front().candidates.size() != 1) return false;
+    if (ways.size() != 1 || ways.front().candidates.size() != std::max<std::size_t>(1, out_->size() - last_.out)) return false;
     if (is_event(ways.front().candidates.front().fact.kind) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation) && !i.is("no excluder"); })) return false;
     out_->resize(last_.out);
     journal_.readings.resize(last_.readings);
     take(ways.front(), happened);
     last_.items = written;
     return true;
+}
+
+/// `h5 1/2 3/4`: several bare shares are the supers from the brood up.
+bool LineReader::several_shares(const std::vector<Item>& items) {
+    std::vector<Item> shares;
+    for (const Item& i : items) {
+        const bool share = (i.what == What::slash && i.m > 0 && i.n <= i.m && i.m <= 40) || (i.what == What::value && i.value.dimension == Dimension::share);
+        if (share) shares.push_back(i);
+        else if (!i.idle()) return false;
+    }
+    if (shares.size() < 2 || !subject_.said()) return false;
+    for (std::size_t k = 0; k < shares.size(); ++k) {
+        Item box;
+        box.what = What::box;
+        box.begin = shares[k].begin, box.end = shares[k].end;
+        box.box = {BoxChoice::By::number, Role::super, static_cast<std::uint8_t>(k + 1), {}, Comb::unsaid};
+        std::vector<Solution> ways = solve({box, shares[k]});
+        if (ways.size() != 1) return false;
+        ways.front().candidates.front().fact.assumed |= assumed_order;
+        take(ways.front(), {});
+    }
+    return true;
+}
+
+/// `cleared h1-h4, 7 supers home`: seven from each, or seven together?
+bool LineReader::each_or_together(const Solution& solution, const std::vector<Item>& items) {
+    const Fact& f = solution.candidates.front().fact;
+    const bool several = subject_.hives.size() > 1 || subject_.all || subject_.rest || subject_.both;
+    const bool counted = f.kind == Kind::super_off && f.count > 0;
+    const bool weighed = f.kind == Kind::super_off && f.value.said();
+    if (!several || !(counted || weighed)) return false;
+    for (const Item& i : items) {
+        const std::string surface = lower(journal_.sources.text({file_, i.begin, i.end}));
+        if (i.what == What::sign || surface == "each" || surface == "apiece" || surface == "each of them") return false;
+    }
+    keep_words(items, Kind::remark, Reading::Outcome::ambiguous, "");
+    out_->back().fact.detail = "flagged";
+    const std::string said(journal_.sources.text(span(items)));
+    journal_.diagnostics.push_back({"each-or-together", Severity::error, span(items), fmt::format("'{}': from each of the hives, or together?", said), "which one?",
+                                    "add `each`, or write a line for each hive", {}});
+    return true;
+}
+
+/// More than the whole, more frames than there are: said plainly, whatever else the clause says.
+bool LineReader::impossible_share(const std::vector<Item>& items) {
+    std::vector<Item> joined = items;
+    chunk(joined, item_context());
+    for (const Item& i : joined) {
+        const bool share = i.what == What::value && i.value.dimension == Dimension::share && i.value.amount > 1000;
+        const bool frames = share && i.value.of > 0;
+        if (!share) continue;
+        const Span where{file_, i.begin, i.end};
+        const std::string said(journal_.sources.text(where));
+        journal_.diagnostics.push_back({frames ? "too-many-frames" : "share-over-100", Severity::error, where,
+                                        frames ? fmt::format("'{}' is more frames than there are", said) : fmt::format("'{}' is more than the whole", said), {},
+                                        frames ? "write how many of the frames in the box, for example `7 of 9 frames`" : "write a share from 0% to 100%", {}});
+        return true;
+    }
+    return false;
+}
+
+/// A bare number where a weight or a volume stands: kg or lb matters.
+bool LineReader::unit_missing(const std::vector<Item>& items) {
+    static constexpr std::array<std::string_view, 9> weighty = {"weighed", "scale", "extracted", "fed", "drained", "wax", "syrup", "fondant", "sugar"};
+    const bool asks = std::any_of(items.begin(), items.end(), [](const Item& i) { return std::any_of(weighty.begin(), weighty.end(), [&](auto w) { return i.is(w); }); });
+    if (!asks) return false;
+    for (const Item& i : items) {
+        if (i.what != What::value || i.value.unit != Unit::piece) continue;
+        const Span where{file_, i.begin, i.end};
+        const std::string said(journal_.sources.text(where));
+        journal_.diagnostics.push_back({"no-unit", Severity::error, where, fmt::format("'{}' of what?", said), "a number without its unit",
+                                        fmt::format("write the unit, for example `{} kg`, `{} lb` or `{} L`", said, said, said), {}});
+        return true;
+    }
+    return false;
 }
 
 void LineReader::unread(const std::vector<Item>& items) {
@@ -452,6 +541,7 @@ void LineReader::unread(const std::vector<Item>& items) {
     keep_words(items, Kind::remark, negated && eventful(items) ? Reading::Outcome::put_out : Reading::Outcome::remark, negated && eventful(items) ? "not" : "");
     if (!flagged) return;
     out_->back().fact.detail = "flagged";
+    if (unit_missing(items)) return;
     Diagnostic d{"not-understood", Severity::warning, where, fmt::format("not understood: '{}'", journal_.sources.text(where)), "kept as a remark",
                  "say it in the words of `waxtab words`, or put it in quotes if it is only a remark", {}};
     for (const Item& i : items) {
@@ -496,7 +586,7 @@ void LineReader::clause(std::vector<Item> items) {
             ++i;
         }
     }
-    take_all(items, false);
+    if (!subject_.said()) take_all(items, false);
     chunk(items, item_context());
     std::vector<Item> without = items;
     const Subject own = take_subject(without);
@@ -506,6 +596,15 @@ void LineReader::clause(std::vector<Item> items) {
     if (ways.empty() && own.said() && before.said() && before.hives != own.hives) {
         // A line about one hive that goes on to speak of another.
         subject_ = own;
+        ways = solve(without);
+        if (ways.empty()) subject_ = before;
+    }
+    if (impossible_share(written)) return keep_words(written, Kind::remark, Reading::Outcome::remark, "");
+    if (!items.empty() && (items.front().is("shed") || (items.size() > 1 && items[1].is("shed")))) {
+        for (const Item& i : items)
+            if (i.is("shed")) shed_ = {i};
+    } else if (ways.empty() && !shed_.empty()) {
+        without.insert(without.begin(), shed_.front());
         ways = solve(without);
     }
     if (ways.empty() && !subject_.said()) {
@@ -525,10 +624,12 @@ void LineReader::clause(std::vector<Item> items) {
         for (Candidate& c : ways.front().candidates) c.fact.value.about = true;
     }
     if (ways.size() == 1 && since && events()) return keep_words(written, Kind::remark, Reading::Outcome::put_out, "since");
+    if (ways.empty() && several_shares(without)) return;
     const bool may_join = last_.set && doubt.empty() && last_.out < out_->size() && (ways.empty() || goes_on(out_->back().fact.kind));
     if (may_join && join_last(written)) return;
+    if (ways.size() == 1 && each_or_together(ways.front(), written)) return;
     if (ways.size() == 1) {
-        last_ = {written, out_->size(), journal_.readings.size(), true};
+        last_ = {own.said() || subject_.hives != before.hives ? without_hives(written) : written, out_->size(), journal_.readings.size(), true};
         return take(ways.front(), happened);
     }
     if (ways.empty()) {

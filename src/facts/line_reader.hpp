@@ -61,6 +61,10 @@ private:
     std::string words_kept(const std::vector<Item>& items, Span where) const;
     void keep_words(const std::vector<Item>& items, Kind kind, Reading::Outcome outcome, std::string because);
     bool join_last(const std::vector<Item>& items);
+    bool several_shares(const std::vector<Item>& items);
+    bool each_or_together(const Solution& solution, const std::vector<Item>& items);
+    bool impossible_share(const std::vector<Item>& items);
+    bool unit_missing(const std::vector<Item>& items);
     void unread(const std::vector<Item>& items);
     std::vector<Solution> solve(const std::vector<Item>& items);
     void take(const Solution& solution, std::optional<Day> happened);
@@ -82,6 +86,7 @@ private:
     std::vector<RawFact>* out_ = nullptr;
     Subject subject_;
     BoxChoice box_;
+    YardId line_yard_ = no_yard;   ///< of a line that begins with a yard: `Ferry Field: h2 dead`
     bool complained_ = false;
     std::size_t first_of_line_ = 0;
     /// The last clause of this sentence that was read, for details that follow after a comma.
@@ -91,6 +96,8 @@ private:
         bool set = false;
     };
     Last last_;
+    /// `shed` of `shed: 6 supers drawn, 3 excluders`, which goes on to the end of its sentence.
+    std::vector<Item> shed_;
 };
 
 }  // namespace waxtab

@@ -16,13 +16,13 @@ namespace {
 enum Slot : int {
     SHARE, AMOUNT, N, FRAMES, MASS, VOLUME, TEMP, DAYS, INDEX, NUMBER, RATIO, SAMPLE, NOFM, BOX, BOX2, KIND, SUPERKIND, COMB, PLACE,
     FROM, TO, INTO, WITH, HIVE, TO_YARD, LABEL, COLOUR, PLANT, SUBSTANCE, METHOD, FOOD, PEST, DISEASE, WEATHER, LOT, LOTS, INTO_LOT,
-    JARS, SCORE, DATE, FULLNESS, SPECIAL, ORDINAL_SUPER, slot_count
+    JARS, SCORE, DATE, FULLNESS, SPECIAL, ORDINAL_SUPER, BOXPAIR, slot_count
 };
 
 constexpr std::array<std::string_view, slot_count> slot_names = {
     "SHARE", "AMOUNT", "N", "FRAMES", "MASS", "VOLUME", "TEMP", "DAYS", "INDEX", "NUMBER", "RATIO", "SAMPLE", "NOFM", "BOX", "BOX2",
     "KIND", "SUPERKIND", "COMB", "PLACE", "FROM", "TO", "INTO", "WITH", "HIVE", "TO_YARD", "LABEL", "COLOUR", "PLANT", "SUBSTANCE",
-    "METHOD", "FOOD", "PEST", "DISEASE", "WEATHER", "LOT", "LOTS", "INTO_LOT", "JARS", "SCORE", "DATE", "FULLNESS", "SPECIAL", "ORDINAL_SUPER"};
+    "METHOD", "FOOD", "PEST", "DISEASE", "WEATHER", "LOT", "LOTS", "INTO_LOT", "JARS", "SCORE", "DATE", "FULLNESS", "SPECIAL", "ORDINAL_SUPER", "BOXPAIR"};
 
 int slot_of(std::string_view name) {
     const auto found = std::find(slot_names.begin(), slot_names.end(), name);
@@ -74,7 +74,7 @@ bool slot_accepts(int slot, const Item& i) {
         case RATIO: return i.what == What::ratio || (i.what == What::slash && i.n >= 1 && i.n <= 2 && i.m <= 2 && i.m >= 1);
         case SAMPLE: return i.what == What::slash && i.m >= 50;
         case NOFM: return whole_share(i) || (value_of(i, Dimension::share) && i.value.unit == Unit::of_frames);
-        case BOX: case BOX2: return is_box(i) || i.what == What::quoted;
+        case BOX: case BOX2: return (is_box(i) && i.box2.by == BoxChoice::By::unsaid) || i.what == What::quoted;
         case KIND: return !i.box_kind.empty() && !i.counted;
         case SUPERKIND: return is_super_kind(i);
         case COMB: return term && i.has(Class::combing);
@@ -101,6 +101,7 @@ bool slot_accepts(int slot, const Item& i) {
         case JARS: return i.what == What::jars;
         case DATE: return i.what == What::day;
         case SPECIAL: return special_comb(i);
+        case BOXPAIR: return i.what == What::box && i.box2.by != BoxChoice::By::unsaid;
         case ORDINAL_SUPER: return i.what == What::box && i.box.by == BoxChoice::By::number;
         case FULLNESS: return term && i.has(Class::amount) && !i.counted;
         default: return false;
@@ -251,11 +252,13 @@ void Matcher::search(const Row& row, const std::vector<Item>& items, std::size_t
         // The free words after the preposition: up to the next amount, hive or lot, at least one.
         std::size_t end = at + 1;
         while (end < items.size() && (items[end].what == What::term || items[end].what == What::unknown || items[end].what == What::quoted ||
-                                      items[end].what == What::yard)) {
-            so_far[end] = static_cast<int>(e);
-            ++end;
+                                      items[end].what == What::yard)) ++end;
+        // The longest run that leaves the rest readable.
+        const std::size_t before = found.size();
+        for (; end > at + 1 && found.size() == before; --end) {
+            std::fill(so_far.begin() + static_cast<std::ptrdiff_t>(at), so_far.begin() + static_cast<std::ptrdiff_t>(end), static_cast<int>(e));
+            search(row, items, end, used | 1u << e, so_far, found);
         }
-        if (end > at + 1) search(row, items, end, used | 1u << e, so_far, found);
     }
     so_far[at] = -1;
     if (item.idle()) search(row, items, at + 1, used, so_far, found);
@@ -275,6 +278,16 @@ std::vector<Matcher::Found> Matcher::match(const std::vector<Item>& items) const
 
 namespace {
 
+/// 1/2, 2/3, 3/4 are as vague as the words; 7/10 counts frames.
+Measure share_of_slash(const Item& item) {
+    if (item.m > 4) return share_of(static_cast<std::int64_t>(item.n) * 1000, item.m, Unit::of_frames);
+    Measure m = share_of(static_cast<std::int64_t>(item.n) * 1000, item.m, Unit::fraction);
+    m.of = 0;
+    for (const grammar::Word& w : grammar::words)
+        if (w.klass == Class::amount && w.number == m.amount && w.term != "nearly" && w.term != "mostly") m.low = w.low, m.high = w.high;
+    return m;
+}
+
 /// Fills the fact from one item that went to a slot.
 struct Filler {
     Candidate& c;
@@ -291,7 +304,7 @@ struct Filler {
         }
     }
     void share(const Item& item) {
-        c.fact.value = item.what == What::slash ? share_of(static_cast<std::int64_t>(item.n) * 1000, item.m, Unit::of_frames) : item.value;
+        c.fact.value = item.what == What::slash ? share_of_slash(item) : item.value;
         if (item.about && !c.fact.value.about) {
             c.fact.value.about = true;
             c.fact.value.low = std::max<std::int64_t>(0, c.fact.value.amount - 100);
@@ -370,10 +383,13 @@ void Filler::fill(int slot, const Item& item, const std::string& count_into) {
             f.count = item.n;
             f.value = measure(std::to_string(item.m), Unit::piece).value();
             break;
-        case BOX: case BOX2: box(item); break;
+        case BOX: case BOX2: case BOXPAIR: box(item); break;
         case KIND: f.box_kind = item.box_kind; break;
         case SUPERKIND: f.box_kind = item.box_kind; count_of(item, count_into); break;
-        case COMB: comb(item); break;
+        case COMB:
+            comb(item);
+            if (f.kind == Kind::shed) f.frames = 0, f.count = item.count;
+            break;
         case PLACE: place(item); break;
         case FROM:
             if (f.kind == Kind::extracted) f.hives = item.hives;

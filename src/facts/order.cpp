@@ -126,8 +126,8 @@ private:
             if (f.yard != no_yard) roster_.adopt(f.hive, f.yard);
             return;
         }
-        if (f.yard != no_yard && f.yard != stands && f.span.begin != warned_at_) {
-            warned_at_ = f.span.begin;
+        if (f.yard != no_yard && f.yard != stands && warned_ != std::pair{f.hive, f.noted}) {
+            warned_ = {f.hive, f.noted};
             journal_.diagnostics.push_back({"wrong-yard", Severity::warning, f.span,
                                             fmt::format("{} stands at {}, not at {}", journal_.hive_name(f.hive), journal_.yard_name(stands), journal_.yard_name(f.yard)),
                                             {}, fmt::format("if it was moved, write `{} moved to {}`", journal_.hive_name(f.hive), journal_.yard_name(f.yard)),
@@ -144,7 +144,7 @@ private:
     Journal& journal_;
     Roster roster_;
     std::vector<Seen> seen_;
-    std::uint32_t warned_at_ = Span::none;
+    std::pair<HiveId, Day> warned_{no_hive, Day{}};
 };
 
 /// Marks the facts that repeat, in another file, an event noted already.
