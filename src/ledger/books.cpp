@@ -12,6 +12,8 @@ Books::Books(const Journal& j, const History& h, const Estimates& e) : journal(j
     ledger.on = h.on;
     for (std::size_t i = 0; i < h.takings.size(); ++i)
         if (h.takings[i].harvest) waiting.push_back(i);
+    for (std::size_t i = 0; i < j.facts.size(); ++i)
+        if (j.facts[i].noted > j.facts[i].happened) backdated.push_back(static_cast<FactId>(i));
 }
 
 Diagnostic& say(Books& books, Severity severity, std::string_view code, FactId about, std::string title) {

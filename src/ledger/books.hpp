@@ -9,6 +9,12 @@
 
 namespace waxtab {
 
+/// Histories and estimates of an earlier day.
+struct Then {
+    History history;
+    Estimates estimates;
+};
+
 /// The ledger while it is being written: what it reads, what is still waiting, and what it says.
 struct Books {
     const Journal& journal;
@@ -18,6 +24,8 @@ struct Books {
     std::vector<std::size_t> waiting;   ///< indices into History::takings, ascending
     std::set<std::size_t> told_late;    ///< takings already reported as written down late
     std::map<std::string, std::size_t> by_name;  ///< lots by their name in lower case
+    std::vector<FactId> backdated;      ///< facts noted after the day they happened
+    std::map<Day, Then> thens;          ///< made when a backdated fact asks for one
 
     Books(const Journal&, const History&, const Estimates&);
     const Fact& fact(FactId id) const { return journal.facts[id]; }

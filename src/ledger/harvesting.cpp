@@ -99,7 +99,7 @@ void no_longer_waiting(Books& books, const std::vector<std::size_t>& takings) {
 
 std::vector<LotShare> shares_for(Books& books, FactId fact, const std::vector<std::size_t>& takings,
                                  const std::optional<MassRange>& measured) {
-    std::vector<Claim> claims = claims_of(books, takings, books.fact(fact).noted);
+    std::vector<Claim> claims = claims_for(books, takings, fact);
     MassRange claimed = exactly({});
     for (const Claim& c : claims) claimed = claimed + c.honey;
     if (!measured) return shares_of(claims);
@@ -141,7 +141,7 @@ LotId lot_to_fill(Books& books, FactId fact) {
 void book_waiting(Books& books) {
     books.ledger.waiting = books.waiting;
     books.ledger.waiting_honey = exactly({});
-    for (const Claim& c : claims_of(books, books.waiting, books.ledger.on)) {
+    for (const Claim& c : claims_now(books, books.waiting)) {
         for (const LotShare& s : shares_of({c})) books.ledger.harvests.push_back(harvest_line(books, s, "", books.ledger.on));
         books.ledger.waiting_honey = books.ledger.waiting_honey + c.honey;
     }

@@ -152,8 +152,8 @@ struct Ledger {
 };
 
 /// The honey ledger as of `history.on`. A lot's weight and shares rest on what was noted by the day its
-/// extraction was noted, so that later notes never move them; it relies on `Estimates::takings` being made
-/// from what was noted by the day of the taking. Pure.
+/// extraction was noted, so that later notes never move them: on `TakingEstimate::kg_then`, and on histories
+/// and estimates made anew as of that day when something that had happened by then was noted later. Pure.
 Ledger account(const Journal& journal, const History& history, const Estimates& estimates);
 
 /// Every equation of the books that does not close, in words; empty when all do.

@@ -12,40 +12,6 @@ bool noted_by(const Books& books, FactId fact, Day cutoff) {
     return fact == set_up_fact || books.fact(fact).noted <= cutoff;
 }
 
-/// All that made up the net weight was noted by then.
-bool net_known(const Books& books, const Taking& t, Day cutoff) {
-    return t.net && std::all_of(t.weighings.begin(), t.weighings.end(),
-                                [&](FactId f) { return noted_by(books, f, cutoff); });
-}
-
-/// The gross weight was noted after the taking, by `cutoff`: the estimate made at the taking cannot know it.
-bool gross_came_later(const Books& books, const Taking& t, Day cutoff) {
-    if (!t.gross) return false;
-    return std::any_of(t.weighings.begin(), t.weighings.end(), [&](FactId f) {
-        const Fact& fact = books.fact(f);
-        return fact.value.dimension == Dimension::mass && fact.value.amount == t.gross->ng && fact.noted <= cutoff &&
-               fact.noted > books.fact(t.fact).noted;
-    });
-}
-
-const BoxKind* kind_of(const Books& books, const Taking& t) {
-    if (t.box == no_box) return nullptr;
-    return books.journal.box_kind(books.history.boxes[static_cast<std::size_t>(t.box)].kind);
-}
-
-MassRange gross_less_box(const BoxKind& kind, Mass gross) {
-    const auto less = [&](double tare_kg) { return std::max(Mass{}, gross - Mass::from_kilograms(tare_kg)); };
-    return {less(kind.tare_high_kg), less(kind.tare_kg), less(kind.tare_low_kg), false};
-}
-
-MassRange estimated(const Books& books, std::size_t i) {
-    if (i >= books.estimates.takings.size()) return {};
-    const Range& kg = books.estimates.takings[i].kg;
-    const auto mass = [](double v) { return Mass::from_kilograms(std::max(0.0, v)); };
-    const Mass value = mass(kg.value);
-    return {std::min(mass(kg.low), value), value, std::max(mass(kg.high), value), false};
-}
-
 bool is_comb(const Books& books, const Taking& t) {
     if (t.box == no_box) return false;
     const Comb comb = books.history.boxes[static_cast<std::size_t>(t.box)].comb;
@@ -128,14 +94,6 @@ std::vector<HiveId> hives_said(const Fact& fact) {
     return fact.hives;
 }
 
-MassRange known_honey(const Books& books, std::size_t i, Day cutoff) {
-    const Taking& t = books.taking(i);
-    if (net_known(books, t, cutoff)) return exactly(*t.net);
-    const BoxKind* kind = kind_of(books, t);
-    if (kind && gross_came_later(books, t, cutoff)) return gross_less_box(*kind, *t.gross);
-    return estimated(books, i);
-}
-
 std::vector<std::size_t> takings_for(Books& books, FactId fact, bool combs) {
     std::vector<std::size_t> in_time;
     for (const std::size_t i : chosen(books, fact, ready(books, fact, combs))) {
@@ -143,24 +101,6 @@ std::vector<std::size_t> takings_for(Books& books, FactId fact, bool combs) {
         else warn_late(books, i, fact);
     }
     return in_time;
-}
-
-std::vector<Claim> claims_of(const Books& books, const std::vector<std::size_t>& takings, Day cutoff) {
-    std::vector<Claim> claims;
-    for (const std::size_t i : takings) {
-        const Taking& t = books.taking(i);
-        auto mine = std::find_if(claims.begin(), claims.end(), [&](const Claim& c) { return c.hive == t.hive; });
-        if (mine == claims.end()) {
-            claims.push_back({t.hive, exactly({}), {}, {}});
-            mine = claims.end() - 1;
-        }
-        mine->honey = mine->honey + known_honey(books, i, cutoff);
-        mine->takings.push_back(i);
-        add_once(mine->because, t.fact);
-        for (const FactId w : t.weighings)
-            if (noted_by(books, w, cutoff)) add_once(mine->because, w);
-    }
-    return claims;
 }
 
 }  // namespace waxtab

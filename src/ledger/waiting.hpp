@@ -8,18 +8,19 @@
 
 namespace waxtab {
 
-/// The honey of a taking as known from what was noted by `cutoff`: weighed before and after (net), else gross
-/// less the usual weight of the empty box, else the estimate made when it came off.
-MassRange known_honey(const Books& books, std::size_t taking, Day cutoff);
-
 /// The waiting takings an extraction or packing on `fact` takes: off by then, not gone back, of the hives the
 /// fact lists, else of its yard when any wait there, else all. Combs meant to be cut or sold whole only when
 /// `combs`, others only when not. What came off earlier but was written down after the fact was noted is left
 /// waiting, with a warning.
 std::vector<std::size_t> takings_for(Books& books, FactId fact, bool combs);
 
-/// One claim a hive, in order of the hives' first takings; marks nothing.
-std::vector<Claim> claims_of(const Books& books, const std::vector<std::size_t>& takings, Day cutoff);
+/// What each hive brought to an extraction, as known when the extraction was noted: weighed before and after
+/// (net), else gross less the usual weight of the empty box, else the estimate of the day it came off. In order
+/// of the hives' first takings.
+std::vector<Claim> claims_for(Books& books, const std::vector<std::size_t>& takings, FactId fact);
+
+/// What each hive has waiting, as known now.
+std::vector<Claim> claims_now(const Books& books, const std::vector<std::size_t>& takings);
 
 /// The yard the hive stood in when the taking came off.
 YardId yard_of(const Books& books, const Taking& taking);

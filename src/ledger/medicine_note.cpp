@@ -1,0 +1,54 @@
+#include "ledger/medicine_note.hpp"
+
+#include <array>
+#include <utility>
+
+#include "ledger/lots.hpp"
+
+namespace waxtab {
+
+namespace {
+
+std::string_view trimmed(std::string_view s) {
+    constexpr std::string_view blank = " \t:";
+    const auto from = s.find_first_not_of(blank);
+    if (from == std::string_view::npos) return {};
+    return s.substr(from, s.find_last_not_of(blank) - from + 1);
+}
+
+using Field = std::string MedicineNote::*;
+
+// Longer names first, since `withdrawal` begins `withdrawal period`.
+constexpr std::array<std::pair<std::string_view, Field>, 6> names{{
+    {"withdrawal period", &MedicineNote::withdrawal},
+    {"withdrawal", &MedicineNote::withdrawal},
+    {"batch", &MedicineNote::batch},
+    {"supplier", &MedicineNote::supplier},
+    {"bought from", &MedicineNote::supplier},
+    {"from", &MedicineNote::supplier},
+}};
+
+void read_part(std::string_view part, MedicineNote& note) {
+    const std::string lower = folded(part);
+    for (const auto& [name, field] : names) {
+        const bool whole_word = lower.size() == name.size() || (lower.size() > name.size() && (lower[name.size()] == ' ' || lower[name.size()] == ':'));
+        if (!lower.starts_with(name) || !whole_word) continue;
+        note.*field = std::string{trimmed(part.substr(name.size()))};
+        return;
+    }
+    if (!part.empty()) note.product += (note.product.empty() ? "" : ", ") + std::string{part};
+}
+
+}  // namespace
+
+MedicineNote medicine_note(std::string_view text) {
+    MedicineNote note;
+    while (!text.empty()) {
+        const auto end = text.find_first_of(",;");
+        read_part(trimmed(text.substr(0, end)), note);
+        text = end == std::string_view::npos ? std::string_view{} : text.substr(end + 1);
+    }
+    return note;
+}
+
+}  // namespace waxtab
