@@ -64,8 +64,12 @@ private:
     /// The hive a box stood on when it was seen; none when it stood on none.
     static HiveId hive_of(const Box& box, const BoxSighting& s) {
         HiveId found = no_hive;
-        for (const BoxStay& stay : box.stays)
-            if ((!stay.from || *stay.from <= s.day) && (!stay.to || s.day <= *stay.to)) found = stay.hive;
+        // A box may be seen and moved on one day: then the order of the facts decides.
+        for (const BoxStay& stay : box.stays) {
+            const bool come = !stay.from || *stay.from < s.day || (*stay.from == s.day && order_of(stay.on_fact) <= s.fact);
+            const bool gone = stay.to && (*stay.to < s.day || (*stay.to == s.day && order_of(stay.off_fact) < s.fact));
+            if (come && !gone) found = stay.hive;
+        }
         return found;
     }
 
