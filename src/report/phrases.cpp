@@ -80,7 +80,7 @@ std::string counted(std::int64_t n, std::string_view one, std::string_view many)
     return many.empty() ? fmt::format("{} {}s", n, one) : fmt::format("{} {}", n, many);
 }
 
-std::string listed(const std::vector<std::string>& items) {
+std::string and_joined(const std::vector<std::string>& items) {
     std::string out;
     for (std::size_t i = 0; i < items.size(); ++i) {
         if (i > 0) out += i + 1 == items.size() ? " and " : ", ";

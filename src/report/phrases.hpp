@@ -25,7 +25,7 @@ std::string rate_text(const Range& kg_per_day, const Style& style);
 /// `1 super`, `2 supers`; the plural adds an s, or is given.
 std::string counted(std::int64_t n, std::string_view one, std::string_view many = {});
 /// `a, b and c`.
-std::string listed(const std::vector<std::string>& items);
+std::string and_joined(const std::vector<std::string>& items);
 
 /// What a box is, in words: `super, medium, 9 frames, drawn, "B4"`.
 std::string box_text(const Journal& journal, const Box& box);
