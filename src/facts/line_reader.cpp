@@ -483,6 +483,7 @@ bool LineReader::several_shares(const std::vector<Item>& items) {
 
 /// `cleared h1-h4, 7 supers home`: seven from each, or seven together?
 bool LineReader::each_or_together(const Solution& solution, const std::vector<Item>& items) {
+    if (solution.candidates.empty()) return false;
     const Fact& f = solution.candidates.front().fact;
     const bool several = subject_.hives.size() > 1 || subject_.all || subject_.rest || subject_.both;
     const bool counted = f.kind == Kind::super_off && f.count > 0;
