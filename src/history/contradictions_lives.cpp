@@ -83,9 +83,9 @@ void report_treatment_not_on(Replay& r, const Step& s, HiveId hive, const std::s
 void report_shed_short(Replay& r, const Step& s, const ShedRow& row, int wanted) {
     std::string what = row.what == "super" || row.what == "brood box" ? row.box_kind + " " + row.what : row.what;
     what += wanted == 1 ? "" : what.ends_with("x") ? "es" : "s";
+    const std::string left = row.count == 0 ? "none is" : row.count == 1 ? "1 is" : fmt::format("{} are", row.count);
     report(r, s, Severity::warning, "shed-short",
-           fmt::format("{} takes {} {} from the shed, where {} {} left", quoted(r, s.fact), wanted, what, row.count,
-                       row.count == 1 ? "is" : "are"),
+           fmt::format("{} takes {} {} from the shed, where {} left", quoted(r, s.fact), wanted, what, left),
            "if more came into the shed, write how many are there now: `shed: 6 supers drawn`",
            {row.facts.empty() ? Related{} : cite(r, no_hive, row.facts.back(), "the shed last changed here", {})});
 }

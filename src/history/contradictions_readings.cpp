@@ -43,6 +43,11 @@ void report_capped_over_full(Replay& r, const Step& s, const BoxSighting& full, 
            "capped is a share of all the comb of the super, as full is", {cite(r, no_hive, full.fact == s.id ? capped.fact : full.fact, "the other reading is here", {})});
 }
 
+void report_sections_unknown(Replay& r, const Step& s) {
+    report(r, s, Severity::warning, "sections-unknown", fmt::format("{} is of how many sections?", quoted(r, s.fact)),
+           "write it as n of m: `18 of 32 sections filled`");
+}
+
 void report_nothing_to_repeat(Replay& r, const Step& s, HiveId hive) {
     report(r, s, Severity::note, "nothing-to-repeat",
            fmt::format("{} repeats nothing: the super of {} was not looked at since it went on", quoted(r, s.fact), r.name(hive)),

@@ -31,7 +31,7 @@ std::vector<BoxId> taken_today(const Replay& r, HiveId hive, const BoxChoice& ch
 /// The boxes a reading is about.
 std::vector<BoxId> read_boxes(Replay& r, Step& s) {
     const HiveId hive = s.fact.hive;
-    Resolved found = resolve(r, hive, s.fact.box);
+    Resolved found = resolve_told(r, s.fact, s.fact.box);
     if (found.trouble == Resolved::Trouble::absent) found.boxes = taken_today(r, hive, s.fact.box, s.day());
     if (found.boxes.empty()) report_trouble(r, s, hive, s.fact.box, found, false);
     s.boxes = found.boxes;
@@ -55,13 +55,19 @@ std::int64_t permille(std::int64_t thousandths, std::int64_t whole) {
     return std::clamp<std::int64_t>((thousandths + whole / 2) / std::max<std::int64_t>(1, whole), 0, 1000);
 }
 
+/// Frames of a box, or the sections of a rack as far as they were told; 0 when not.
+std::int64_t parts_of(const Replay& r, BoxId box) {
+    return r.box(box).comb == Comb::sections ? r.box_state(box).sections : r.box(box).frames;
+}
+
 /// `5 frames full`, `all but 2 frames`, `7 sides drawn` as a share of the box; nothing when it has not so many.
 std::optional<Amount> share_of_frames(Replay& r, const Step& s, BoxId box) {
     Measure said = s.fact.value;
     const bool all_but = said.of < 0;
     if (!said.said()) said.amount = said.low = said.high = 2000;   // all but the two outside ones
     said.of = 0;
-    const std::int64_t whole = r.box(box).frames * (said.unit == Unit::side ? 2 : 1);
+    const std::int64_t whole = parts_of(r, box) * (said.unit == Unit::side ? 2 : 1);
+    if (whole == 0) return report_sections_unknown(r, s), std::nullopt;
     if (said.amount > whole * 1000) {
         report_too_many_frames(r, s, s.fact.hive, box, said);
         return std::nullopt;
@@ -74,6 +80,7 @@ std::optional<Amount> share_of_frames(Replay& r, const Step& s, BoxId box) {
 bool fits_box(Replay& r, const Step& s, BoxId box) {
     const Measure& said = s.fact.value;
     const int frames = r.box(box).frames;
+    if (r.box(box).comb == Comb::sections && said.of > 0) r.box_state(box).sections = said.of;
     if (said.of <= 0 || said.of == frames || r.box(box).comb == Comb::sections) return true;
     const std::int64_t n = (said.amount * said.of + 500) / 1000;
     if (n > frames) return report_too_many_frames(r, s, s.fact.hive, box, said), false;
@@ -159,11 +166,12 @@ bool repeat_last(Replay& r, const Step& s, BoxId id) {
     bool any = false;
     for (const What what : {What::full, What::capped, What::drawn}) {
         const BoxSighting* last = last_of(r.box(id), what);
-        if (!last || last->day == s.day()) continue;
+        if (!last) continue;
+        any = true;
+        if (last->day == s.day()) continue;   // read anew today
         BoxSighting again = *last;
         again.day = s.day(), again.fact = s.id, again.repeated = true;
         r.box(id).sightings.push_back(again);
-        any = true;
     }
     return any;
 }
@@ -185,8 +193,12 @@ void sections_done(Replay& r, Step& s) {
     const Fact& f = s.fact;
     if (f.value.dimension == Dimension::share) return read_share(r, s, What::full);
     if (f.count < 0 || f.second.amount <= 0) return;
+    const int whole = static_cast<int>(f.second.amount / 1000);
     const std::int64_t share = permille(std::int64_t{f.count} * 1000 * 1000, f.second.amount);
-    for (const BoxId box : read_boxes(r, s)) see(r, s, box, What::full, {share, share, share});
+    for (const BoxId box : read_boxes(r, s)) {
+        r.box_state(box).sections = whole;
+        see(r, s, box, What::full, {share, share, share});
+    }
 }
 
 void shakes_out(Replay& r, Step& s) {

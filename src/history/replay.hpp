@@ -22,6 +22,8 @@ struct BoxState {
     Whereabouts where = Whereabouts::on_hive;
     /// What it holds while in the shed.
     Comb shed_comb = Comb::unsaid;
+    /// Sections in the rack, as last told by n of m; 0 when not.
+    int sections = 0;
     /// Its latest taking, index into `History::takings`; -1 when it was never taken off.
     std::int64_t taking = -1;
 };

@@ -15,6 +15,10 @@ struct Resolved {
 /// `unsaid` is taken as `sole`: the only one of its role.
 Resolved resolve(const Replay& r, HiveId hive, const BoxChoice& choice);
 
+/// As `resolve` for the choice; where several boxes answer to it and the fact tells comb or kind, those of that
+/// comb or kind: `cut comb super 90% capped`.
+Resolved resolve_told(const Replay& r, const Fact& fact, const BoxChoice& choice);
+
 /// The choice a fact that takes boxes off makes: a count with no box named means the uppermost.
 BoxChoice choice_to_take(const Fact& fact, Role role);
 

@@ -7,7 +7,7 @@ namespace waxtab::replaying {
 namespace {
 
 std::optional<BoxId> one_box(Replay& r, const Step& s, const BoxChoice& choice) {
-    const Resolved found = resolve(r, s.fact.hive, choice);
+    const Resolved found = resolve_told(r, s.fact, choice);
     if (found.trouble == Resolved::Trouble::none && found.boxes.size() == 1) return found.boxes.front();
     report_trouble(r, s, s.fact.hive, choice, found, false);
     return std::nullopt;
@@ -54,7 +54,7 @@ BoxChoice moved_choice(const Fact& fact) { return choice_to_take(fact, Role::sup
 }  // namespace
 
 std::vector<BoxId> named_boxes(Replay& r, Step& s, HiveId hive, const BoxChoice& choice, bool taking) {
-    Resolved found = resolve(r, hive, choice);
+    Resolved found = hive == s.fact.hive ? resolve_told(r, s.fact, choice) : resolve(r, hive, choice);
     if (found.trouble != Resolved::Trouble::none) report_trouble(r, s, hive, choice, found, taking);
     s.boxes = found.boxes;
     return found.boxes;
