@@ -41,14 +41,14 @@ constexpr std::string_view opening = R"(A journal is plain text in files named *
   hive h3 at mill: deep, excluder, super drawn9          (from the floor up)
   hive h5, also Blue, at mill: 2 deeps, excluder, 2 supers drawn "B4"
   box long super: super, 12 frames, 20 kg full, 7 kg empty
-  shed: 6 supers drawn          new supers go under      season 1 April to 31 August
+  shed: 6 supers drawn          new supers go under      season 1 April to 1 Sept
 
 A date begins a visit; under it, lines about the yard and about hives:
 
-  2026-06-03 mill               (also: 3 June 2026, June 3, Wed 3 June mill 17:30)
+  2026-06-03 mill               (also 3 June 2026; June 3; Wed 3 June mill 17:30)
   24C sunny, flow heavy, white clover
   h3 top 70% capped, 2 queen cups. +super drawn9
-  h1 h2 h5: calm                h1-h4 +super drawn9      all but h2: fed 2 L syrup
+  h1 h2 h5: calm                h1-h4 +super drawn9      all but h2: fed 2 L
 
 A comma, a semicolon or a full stop ends a clause. + or - before a thing, or a
 done-word (added, took off), makes an event; a bare thing is a state: `2 supers`
@@ -57,13 +57,23 @@ makes nothing. What is not understood is kept as a remark. "In quotes" is always
 a remark; # begins a comment. `super added on the 12th` dates an event back.
 )";
 
+/// The area's name, and its examples two or three to a line, none broken.
 std::string examples_of(const Area& area) {
-    std::vector<std::string> said;
-    for (const grammar::ReadingRow& row : grammar::reading_rows)
-        if (row.kind >= area.from && row.kind <= area.to && !row.example.empty()) said.emplace_back(row.example);
-    std::string text;
-    for (const std::string& s : said) text += (text.empty() ? "" : " · ") + s;
-    return text;
+    constexpr std::size_t indent = 14;
+    std::string text, line = fmt::format("{:<14}", area.name);
+    const std::size_t bare = indent;
+    for (const grammar::ReadingRow& row : grammar::reading_rows) {
+        if (row.kind < area.from || row.kind > area.to || row.example.empty()) continue;
+        const std::string separator = line.size() == bare ? "" : " | ";
+        if (line.size() + separator.size() + row.example.size() > page_width) {
+            text += line + '\n';
+            line = std::string(indent, ' ');
+        } else {
+            line += separator;
+        }
+        line += row.example;
+    }
+    return text + line + '\n';
 }
 
 /// The ways of writing a term, the term itself first.
@@ -145,12 +155,11 @@ std::vector<const grammar::Word*> rows_for(std::string_view word) {
 std::string words_page() {
     std::string page(opening);
     page += "\nWhat can be said, an example each (most can be said in several ways):\n\n";
-    for (const Area& area : areas) page += paragraph(examples_of(area), fmt::format("{:<14}", area.name), std::string(14, ' '));
-    page += "\nHow full: 70%, 7 of 9 frames, 7/9, half, nearly full, full, started, empty; about 70%,\n"
-            "at least 70%. Which super: top, bottom, middle, super 2 (counted from the brood up),\n"
-            "super \"B4\" (its label), both. Where: over, under, between. Comb: drawn, foundation,\n"
-            "wet, strips, cut comb, sections, mixed; drawn9 has nine frames.\n"
-            "\nOne word and its other spellings: `waxtab words super`.\n";
+    for (const Area& area : areas) page += examples_of(area);
+    page += '\n' + paragraph("How full: 70%, 7 of 9 frames, 7/9, half, nearly full, full, started, empty; about 70%, at least 70%. Which super: "
+                            "top, bottom, middle, super 2 (counted from the brood up), super \"B4\" (its label), both. Where: over, under, "
+                            "between. Comb: drawn, foundation, wet, strips, cut comb, sections, mixed; drawn9 has nine frames.", "", "");
+    page += "\nOne word and its other spellings: `waxtab words super`.\n";
     return page;
 }
 
