@@ -31,16 +31,16 @@ struct ReadingRow {
 // clang-format off
 inline constexpr ReadingRow reading_rows[] = {
     // ---- Stack: supers on
-    {Kind::super_on, "+ super#|SUPERKIND# KIND? COMB? PLACE? LABEL? FRAMES? no_excluder? from_shed?", "", "+super h3 drawn9"},
-    {Kind::super_on, "added super#|SUPERKIND# KIND? COMB? PLACE? LABEL? FRAMES? no_excluder? from_shed?", "", "h3 super added, on top"},
-    {Kind::super_on, "+ COMB# PLACE? LABEL?", "", ""},
-    {Kind::super_on, "on|added SPECIAL# PLACE? LABEL? FRAMES?", "", ""},
-    {Kind::super_on, "on super#|SUPERKIND# KIND? COMB? PLACE? LABEL? FRAMES? no_excluder? from_shed?", "", "h3 super on"},
-    {Kind::super_on, "on|added|+ ORDINAL_SUPER KIND? COMB? PLACE? LABEL? FRAMES?", "", "h5 2nd super on, under the first"},
+    {Kind::super_on, "+ super#|SUPERKIND# KIND? COMB? PLACE? labelled? LABEL? FRAMES? no_excluder? from_shed?", "", "+super h3 drawn9"},
+    {Kind::super_on, "added super#|SUPERKIND# KIND? COMB? PLACE? labelled? LABEL? FRAMES? no_excluder? from_shed?", "", "h3 super added, on top"},
+    {Kind::super_on, "+ COMB# PLACE? labelled? LABEL?", "", ""},
+    {Kind::super_on, "on|added SPECIAL# PLACE? labelled? LABEL? FRAMES?", "", ""},
+    {Kind::super_on, "on super#|SUPERKIND# KIND? COMB? PLACE? labelled? LABEL? FRAMES? no_excluder? from_shed?", "", "h3 super on"},
+    {Kind::super_on, "on|added|+ ORDINAL_SUPER KIND? COMB? PLACE? labelled? LABEL? FRAMES?", "", "h5 2nd super on, under the first"},
     {Kind::super_on, "supered COMB? PLACE? KIND? FRAMES?", "", ""},
     {Kind::super_on, "undersupered COMB? KIND? FRAMES?", "placing=under", ""},
     {Kind::super_on, "returned|on wet# PLACE? KIND?", "comb=wet", ""},
-    {Kind::super_on, "returned super# COMB? KIND? PLACE? LABEL?", "", ""},
+    {Kind::super_on, "returned super# COMB? KIND? PLACE? labelled? LABEL?", "", ""},
     // ---- supers off
     {Kind::super_off, "- super#|BOX|SUPERKIND# MASS? to_shed? FULLNESS?", "", "-super h3"},
     {Kind::super_off, "taken_off|off super#|BOX|SUPERKIND# MASS? to_shed? FULLNESS?", "", "h4 top off 22kg"},

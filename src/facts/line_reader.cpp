@@ -562,6 +562,7 @@ void LineReader::clause(std::vector<Item> items) {
     while (!items.empty() && items.front().what == What::stop) items.erase(items.begin());
     if (items.empty()) return;
     const std::vector<Item> written = items;
+    if (items.size() == 1 && items.front().what == What::quoted && last_.set && last_.out < out_->size() && goes_on(out_->back().fact.kind) && join_last(items)) return;
     if (items.size() == 1 && items.front().what == What::quoted) return keep_words(items, Kind::remark, Reading::Outcome::remark, "");
     if (only_hives(items)) {
         // "put clearer boards on, hives 2, 5 and 9": the hives of what was just said

@@ -41,11 +41,11 @@ constexpr std::string_view opening = R"(A journal is plain text in files named *
   hive h3 at mill: deep, excluder, super drawn9          (from the floor up)
   hive h5, also Blue, at mill: 2 deeps, excluder, 2 supers drawn "B4"
   box long super: super, 12 frames, 20 kg full, 7 kg empty
-  shed: 6 supers drawn          new supers go under      season 1 April to 1 Sept
+  shed: 6 supers drawn         new supers go under      season 1 April to 31 Aug
 
 A date begins a visit; under it, lines about the yard and about hives:
 
-  2026-06-03 mill               (also 3 June 2026; June 3; Wed 3 June mill 17:30)
+  2026-06-03 mill               (or 3 June 2026; June 3; Wed 3 June mill 17:30)
   24C sunny, flow heavy, white clover
   h3 top 70% capped, 2 queen cups. +super drawn9
   h1 h2 h5: calm                h1-h4 +super drawn9      all but h2: fed 2 L
