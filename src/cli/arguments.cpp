@@ -133,7 +133,8 @@ std::string command_names() {
 }  // namespace
 
 std::string nearest(std::string_view word, const std::vector<std::string>& candidates) {
-    std::size_t best = std::max<std::size_t>(word.size() / 3, 1) + 1;
+    // A third of the letters may be wrong, one at least, but never all of them.
+    std::size_t best = std::min(std::max<std::size_t>(word.size() / 3, 1) + 1, word.size());
     std::string found;
     for (const std::string& candidate : candidates) {
         const std::size_t distance = edit_distance(lower(word), lower(candidate));

@@ -31,7 +31,7 @@ std::string by_text(Day by, Day on) {
     if (days == 0) return fmt::format("by {}, today", iso(by));
     if (days == 1) return fmt::format("by {}, tomorrow", iso(by));
     if (days > 0) return fmt::format("by {}, in {}", iso(by), counted(days, "day"));
-    return fmt::format("by {}, {} ago", iso(by), counted(-days, "day"));
+    return fmt::format("was due by {}, {} ago", iso(by), counted(-days, "day"));
 }
 
 /// The journal's own words behind a fact; for a set-up the line of the hive.
@@ -42,16 +42,27 @@ std::string quote(const Journal& journal, FactId fact, HiveId hive) {
     return printable(journal.sources.text(span));
 }
 
+/// Quoted words that were written on one line of the journal.
+struct Quoted {
+    std::string ref;
+    std::vector<std::string> words;
+};
+
 std::string because_lines(const Journal& journal, const Advice& advice, const Style& style) {
-    std::vector<std::string> lines;
+    std::vector<Quoted> lines;
     for (const FactId fact : advice.because) {
-        const std::string words = quote(journal, fact, advice.hive);
-        const std::string ref = ref_text(journal, fact, advice.hive, style);
-        if (words.empty() && ref.empty()) continue;
-        std::string line = with_ref(fmt::format("\"{}\"", words), "      ", "       ", ref);
-        if (std::find(lines.begin(), lines.end(), line) == lines.end()) lines.push_back(std::move(line));
+        const std::string words = '"' + quote(journal, fact, advice.hive) + '"';
+        if (words.size() == 2) continue;
+        // Without references each line stays a line of its own, so the place is looked up all the same.
+        const std::string ref = ref_text(journal, fact, advice.hive, {style.mass, true, false});
+        auto line = std::find_if(lines.begin(), lines.end(), [&](const Quoted& q) { return q.ref == ref; });
+        if (line == lines.end()) line = lines.insert(lines.end(), {ref, {}});
+        if (std::find(line->words.begin(), line->words.end(), words) == line->words.end()) line->words.push_back(words);
     }
-    return fmt::format("{}", fmt::join(lines, ""));
+    std::string out;
+    for (const Quoted& line : lines)
+        out += with_ref(fmt::format("{}", fmt::join(line.words, ", ")), "      ", "       ", style.refs ? line.ref : "");
+    return out;
 }
 
 std::string piece_text(const Journal& journal, const History& history, const Advice& advice, const Style& style) {
@@ -107,8 +118,10 @@ std::string todos_text(const Journal& journal, const History& history, const Pie
     std::string out;
     for (const Advice* piece : pieces) {
         if (piece->act != Act::todo) continue;
+        std::string_view what = piece->what;
+        if (what.starts_with("your to-do: ")) what.remove_prefix(std::string_view("your to-do: ").size());
         const std::string due = piece->by ? " (" + by_text(*piece->by, history.on) + ")" : std::string{};
-        out += with_ref(where_text(journal, history, *piece) + printable(piece->what) + due, "  - ", "    ",
+        out += with_ref(where_text(journal, history, *piece) + printable(what) + due, "  - ", "    ",
                         refs_text(journal, piece->because, style));
     }
     return out.empty() ? out : '\n' + heading("Your own to-dos", style) + '\n' + out;

@@ -96,11 +96,19 @@ private:
     std::vector<Field> fields_;
 };
 
+/// A box put on or taken off without a number is one, unless all are meant.
+std::int32_t count_of(const Fact& fact) {
+    const bool boxes = fact.kind == Kind::super_on || fact.kind == Kind::super_off || fact.kind == Kind::brood_box_on ||
+                       fact.kind == Kind::brood_box_off || fact.kind == Kind::super_moved;
+    const bool many = fact.box.by == BoxChoice::By::all || fact.box.by == BoxChoice::By::top_n;
+    return boxes && fact.count < 0 && !many ? 1 : fact.count;
+}
+
 void main_value(Collector& fields, const Fact& fact) {
     const bool by_count = counts_first(fact) || !fact.value.said();
     if (!by_count) return fields.measure("value", "unit", fact.value);
-    fields.count("value", fact.count, -1);
-    fields.words("unit", fact.count == -1 ? std::string_view{} : counted_thing(fact.kind));
+    fields.count("value", count_of(fact), -1);
+    fields.words("unit", count_of(fact) == -1 ? std::string_view{} : counted_thing(fact.kind));
 }
 
 std::vector<std::string> names_of(const Journal& journal, const std::vector<HiveId>& hives) {
@@ -120,7 +128,7 @@ void further(Collector& fields, const Journal& journal, const Fact& fact) {
     fields.range(fact.value);
     fields.words("about", fact.value.about ? "yes" : "");
     fields.count("of", fact.value.of, 0);
-    fields.count("count", fact.count, -1);
+    fields.count("count", count_of(fact), -1);
     if (counts_first(fact))
         fields.measure("size", "size_unit", fact.value);
     else

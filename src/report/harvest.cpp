@@ -67,9 +67,15 @@ std::string sums_text(const Ledger& ledger, const Style& style) {
 }
 
 std::string assumptions_text(const Journal& journal, const Ledger& ledger, const Style& style) {
+    std::vector<std::pair<std::string, std::vector<FactId>>> said;
+    for (const LedgerAssumption& assumed : ledger.assumptions) {
+        auto known = std::find_if(said.begin(), said.end(), [&](const auto& s) { return s.first == assumed.text; });
+        if (known == said.end()) known = said.insert(said.end(), {assumed.text, {}});
+        known->second.push_back(assumed.fact);
+    }
     std::string out;
-    for (const LedgerAssumption& assumed : ledger.assumptions)
-        out += with_ref(printable(assumed.text), "  - ", "    ", ref_text(journal, assumed.fact, no_hive, style));
+    for (const auto& [text, facts] : said)
+        out += with_ref(printable(text), "  - ", "    ", refs_text(journal, facts, style));
     return out.empty() ? out : '\n' + heading("Assumed", style) + '\n' + out;
 }
 

@@ -35,12 +35,22 @@ const JarRow* row_of(const Lot& lot, Mass size) {
 }
 
 std::string jars_text(const JarRow& row) {
-    std::string text = fmt::format("{} of {}: {} filled", row.comb ? "pieces of comb" : "jars", jar_text(row.size), row.filled);
+    std::string text = row.comb ? "pieces of comb" : "jars";
+    if (row.size.ng > 0) text += " of " + jar_text(row.size);
+    text += fmt::format(": {} filled", row.filled);
     if (row.adjusted != 0) text += fmt::format(", {:+} by stocktake", row.adjusted);
     if (row.beyond != 0) text += fmt::format(", {} more than the books had", row.beyond);
     text += fmt::format(", {} out", row.out);
     if (row.spoiled != 0) text += fmt::format(" ({} of them spoiled)", row.spoiled);
     return text + fmt::format(", {} left", row.left);
+}
+
+/// How the lot began.
+std::string_view origin_text(const Lot& lot) {
+    if (lot.harvested.value.ng > 0) return "extracted";
+    if (lot.opening.ng > 0) return "there on";
+    if (lot.bought.ng > 0) return "bought";
+    return lot.blended_in.ng > 0 ? "blended" : "from";
 }
 
 std::string flows_text(const Lot& lot, const Style& style) {
@@ -66,7 +76,7 @@ std::string flows_text(const Lot& lot, const Style& style) {
 }  // namespace
 
 std::string lot_head(const Journal& journal, const Lot& lot, const Style& style) {
-    std::string text = fmt::format("Lot {}, extracted {}: {}, {}", printable(lot.name), iso(lot.extracted),
+    std::string text = fmt::format("Lot {}, {} {}: {}, {}", printable(lot.name), origin_text(lot), iso(lot.extracted),
                                    mass_text(lot.weight, style), lot.weight.weighed ? "weighed" : "estimated");
     if (lot.name_made) text += " (named after its day)";
     if (lot.moisture_permille) text += fmt::format("; moisture {:.1f}%", static_cast<double>(*lot.moisture_permille) / 10.0);
@@ -89,7 +99,7 @@ std::string going_text(const Going& going, const Lot* lot, const Style& style) {
                                                     mass_text(going.honey, style))
                                       : mass_text(going.honey, style) + " in bulk";
     if (!going.how.empty()) text += fmt::format(", {}", going.how);
-    if (!going.to.empty()) text += " to " + printable(going.to);
+    if (!going.to.empty()) text += (going.how == "come back" ? " from " : " to ") + printable(going.to);
     if (going.lot_assumed) text += "; lot not said";
     std::vector<std::string> others;
     for (const std::string& other : going.may_be) others.push_back(printable(other));
@@ -99,7 +109,7 @@ std::string going_text(const Going& going, const Lot* lot, const Style& style) {
 std::string shares_table(const Journal& journal, const History& history, const Lot& lot, const Selection& selection,
                          const Style& style) {
     Table table;
-    for (const auto head : {"hive", "honey", "part", "from", "taken"}) table.column(head);
+    for (const auto head : {"hive", "honey", "part", "from", "written in"}) table.column(head);
     for (const LotShare& share : lot.shares) {
         if (!selection.has_hive(share.hive)) continue;
         const std::string hive = share.hive == no_hive ? "no hive named" : printable(journal.hive_name(share.hive));

@@ -120,12 +120,23 @@ std::string ref_text(const Journal& journal, FactId fact, HiveId hive, const Sty
 }
 
 std::string refs_text(const Journal& journal, const std::vector<FactId>& facts, const Style& style) {
-    std::vector<std::string> refs;
+    if (!style.refs) return {};
+    // Lines of one file stand together: `mill.hive:7,9`.
+    std::vector<std::pair<std::uint32_t, std::vector<std::uint32_t>>> by_file;
     for (const FactId fact : facts) {
-        std::string ref = ref_text(journal, fact, no_hive, style);
-        if (!ref.empty() && std::find(refs.begin(), refs.end(), ref) == refs.end()) refs.push_back(std::move(ref));
+        if (fact == set_up_fact || !journal.facts[fact].span.known()) continue;
+        const Span span = journal.facts[fact].span;
+        const std::uint32_t line = journal.sources[span.file].place(span.begin).line;
+        auto file = std::find_if(by_file.begin(), by_file.end(), [&](const auto& f) { return f.first == span.file; });
+        if (file == by_file.end()) file = by_file.insert(by_file.end(), {span.file, {}});
+        if (std::find(file->second.begin(), file->second.end(), line) == file->second.end()) file->second.push_back(line);
     }
-    return fmt::format("{}", fmt::join(refs, ", "));
+    std::vector<std::string> refs;
+    for (auto& [file, lines] : by_file) {
+        std::sort(lines.begin(), lines.end());
+        refs.push_back(fmt::format("{}:{}", printable(journal.sources[file].name()), fmt::join(lines, ",")));
+    }
+    return fmt::format("{}", fmt::join(refs, " "));
 }
 
 std::string words_of(const Journal& journal, const Fact& fact, bool with_hive) {

@@ -32,7 +32,7 @@ std::string box_text(const Journal& journal, const Box& box);
 /// `drawn`, `foundation`, `wet` ...; empty for unsaid.
 std::string_view comb_text(Comb comb);
 
-/// `file:line` of each fact, once each, in order, separated by `, `; empty without refs.
+/// `file:line` of each fact, once each, lines of one file together: `mill.hive:7,9 honey.hive:3`; empty without refs.
 std::string refs_text(const Journal& journal, const std::vector<FactId>& facts, const Style& style);
 /// `file:line` of a fact, or of the set-up line of `hive` for `set_up_fact`; empty without refs.
 std::string ref_text(const Journal& journal, FactId fact, HiveId hive, const Style& style);

@@ -27,30 +27,53 @@ std::string fact_line(const Journal& journal, const Fact& fact) {
     return out;
 }
 
+bool has_todo(const Journal& journal, const Reading& reading) {
+    return std::any_of(reading.facts.begin(), reading.facts.end(),
+                       [&](std::uint32_t id) { return journal.facts[id].kind == Kind::todo; });
+}
+
 /// The words that name an outcome that is not plain facts; empty for those.
-std::string_view outcome_words(Reading::Outcome outcome) {
-    switch (outcome) {
+std::string_view outcome_words(const Journal& journal, const Reading& reading) {
+    switch (reading.outcome) {
         case Reading::Outcome::facts: return {};
         case Reading::Outcome::heading: return "day";
         case Reading::Outcome::set_up: return "set-up";
         case Reading::Outcome::remark: return "remark";
         case Reading::Outcome::todo: return "to do";
-        case Reading::Outcome::put_out: return "not counted";
+        case Reading::Outcome::put_out: return has_todo(journal, reading) ? "to do" : "remark, no event";
         case Reading::Outcome::ambiguous: return "two readings, kept as a remark";
     }
     return {};
 }
 
+/// The day and yard of a heading, as the facts below it have them.
+std::string heading_words(const Journal& journal, const Reading& heading) {
+    constexpr std::string_view days[] = {"Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday"};
+    const auto at = static_cast<std::size_t>(&heading - journal.readings.data());
+    for (std::size_t i = at + 1; i < journal.readings.size(); ++i) {
+        const Reading& below = journal.readings[i];
+        if (below.span.file != heading.span.file || below.outcome == Reading::Outcome::heading) break;
+        if (below.outcome == Reading::Outcome::set_up || below.facts.empty()) continue;
+        const Fact& fact = journal.facts[below.facts.front()];
+        const std::string yard = fact.yard == no_yard ? std::string{} : " at " + printable(journal.yard_name(fact.yard));
+        return fmt::format("day: {} {}{}", days[date::weekday{fact.noted}.c_encoding()], iso(fact.noted), yard);
+    }
+    return "day";
+}
+
 std::string reading_line(const Journal& journal, const Reading& reading) {
-    const bool whole = reading.outcome == Reading::Outcome::heading || reading.outcome == Reading::Outcome::set_up;
-    std::string words(outcome_words(reading.outcome));
-    if (!whole) words += fmt::format(": {}", printable(journal.sources.text(reading.span)));
-    if (!reading.because.empty()) words += fmt::format("  (because of '{}')", printable(reading.because));
-    std::string out = reading.outcome == Reading::Outcome::facts ? std::string{} : paragraph(words, under, under_more);
-    const bool words_only = reading.outcome == Reading::Outcome::remark || reading.outcome == Reading::Outcome::todo;
-    if (words_only) return out;
-    for (const std::uint32_t id : reading.facts) out += fact_line(journal, journal.facts[id]);
-    return out;
+    std::string out;
+    if (reading.outcome == Reading::Outcome::facts) {
+        for (const std::uint32_t id : reading.facts) out += fact_line(journal, journal.facts[id]);
+        return out;
+    }
+    if (reading.outcome == Reading::Outcome::heading) return paragraph(heading_words(journal, reading), under, under_more);
+    std::string words(outcome_words(journal, reading));
+    if (reading.outcome != Reading::Outcome::set_up) words += ": " + printable(journal.sources.text(reading.span));
+    // A to-do that calls itself one needs no further reason.
+    if (!reading.because.empty() && !reading.because.starts_with("to"))
+        words += fmt::format("  (because of '{}')", printable(reading.because));
+    return paragraph(words, under, under_more);
 }
 
 /// A line may be shown when nothing is left out, or when a fact of it is listed.
@@ -77,6 +100,15 @@ std::string written_line(const Source& source, std::uint32_t line) {
 
 using ReadingsByLine = std::map<std::uint32_t, std::vector<const Reading*>>;
 
+/// What stands under a line that gave no reading.
+std::string unread_line(const Journal& journal, std::string_view line) {
+    if (blank_or_comment(line)) return {};
+    std::string_view name = line.substr(line.find_first_not_of(" \t"));
+    name = name.substr(0, name.find_last_not_of(" \t:.") + 1);
+    if (journal.hive(name) != no_hive) return fmt::format("{}hive: {}\n", under, printable(name));
+    return std::string(under) + "nothing understood\n";
+}
+
 std::string file_text(const Journal& journal, std::uint32_t file, ReadingsByLine& by_line, Day on,
                       const Selection& selection) {
     const Source& source = journal.sources[file];
@@ -86,7 +118,7 @@ std::string file_text(const Journal& journal, std::uint32_t file, ReadingsByLine
         if (!shows(journal, on, selection, readings)) continue;
         out += written_line(source, line);
         for (const Reading* reading : readings) out += reading_line(journal, *reading);
-        if (readings.empty() && !blank_or_comment(source.line(line))) out += std::string(under) + "nothing understood\n";
+        if (readings.empty()) out += unread_line(journal, source.line(line));
     }
     return out;
 }

@@ -44,28 +44,27 @@ std::string supers_table(const History& history, const std::vector<const SuperEs
 std::string rate_line(const HiveEstimate& hive, const Style& style) {
     std::string text = (hive.no_room ? "gains at least " : "gains ") + rate_text(hive.kg_per_day, style);
     text += fmt::format("; room for {}: {}", kg_text(hive.room_kg, style), days_text(hive.days_of_room));
-    text += hive.from_own_visits ? "" : "; judged by its neighbours and the time of year";
+    text += hive.from_own_visits ? "" : "; too few visits of its own, so judged by its yard and the time of year";
     if (hive.no_room) text += "; it had no room when last seen";
     return paragraph(text, "  ", "    ");
 }
 
-std::string ripe_lines(const std::vector<const SuperEstimate*>& supers) {
-    std::string out;
+/// Supers that are getting on; of a nearly empty one the day says nothing a keeper can use.
+std::string ripe_line(const std::vector<const SuperEstimate*>& supers, Day on) {
+    constexpr double worth_foretelling = 0.25;
+    std::vector<std::string> parts;
     for (const SuperEstimate* s : supers) {
-        if (!s->ripe_likely) continue;
-        std::string text = fmt::format("super {} fit to take, by its capping, about {}", s->place, iso(*s->ripe_likely));
+        if (!s->ripe_likely || s->full.value < worth_foretelling) continue;
+        if (*s->ripe_likely <= on) {
+            parts.push_back(fmt::format("super {} now", s->place));
+            continue;
+        }
+        std::string text = fmt::format("super {} about {}", s->place, iso(*s->ripe_likely));
         if (s->ripe_early && s->ripe_late) text += fmt::format(" ({} to {})", iso(*s->ripe_early), iso(*s->ripe_late));
-        out += paragraph(text, "  ", "    ");
+        parts.push_back(std::move(text));
     }
-    return out;
-}
-
-/// The last few references, with the number of those left out.
-std::string recent_refs(const Journal& journal, const std::vector<FactId>& facts, const Style& style) {
-    constexpr std::size_t most = 4;
-    if (facts.size() <= most) return refs_text(journal, facts, style);
-    const std::vector<FactId> last(facts.end() - most, facts.end());
-    return fmt::format("{} and {} earlier", refs_text(journal, last, style), facts.size() - most);
+    if (parts.empty()) return {};
+    return paragraph(fmt::format("fit to take, by the capping: {}", fmt::join(parts, "; ")), "  ", "    ");
 }
 
 std::string because_line(const Journal& journal, const HiveEstimate* hive,
@@ -74,19 +73,29 @@ std::string because_line(const Journal& journal, const HiveEstimate* hive,
     std::vector<std::string> parts;
     for (const SuperEstimate* s : supers)
         if (!s->because.empty())
-            parts.push_back(fmt::format("super {} on {}", s->place, recent_refs(journal, s->because, style)));
+            parts.push_back(fmt::format("super {} {}", s->place, refs_text(journal, s->because, style)));
     if (hive && !hive->because.empty())
-        parts.push_back("the gain on " + recent_refs(journal, hive->because, style));
-    return parts.empty() ? std::string{} : paragraph(fmt::format("resting: {}", fmt::join(parts, "; ")), "  ", "    ");
+        parts.push_back("gain " + refs_text(journal, hive->because, style));
+    return parts.empty() ? std::string{} : paragraph(fmt::format("read from: {}", fmt::join(parts, "; ")), "  ", "    ");
 }
 
+void note_place(std::vector<std::pair<std::string, std::vector<int>>>& said, std::string words, int place) {
+    for (auto& [known, places] : said)
+        if (known == words) return places.push_back(place);
+    said.push_back({std::move(words), {place}});
+}
+
+/// `assumed: medium (supers 2, 1); drawn comb (super 2)`.
 std::string assumed_line(const History& history, const std::vector<const SuperEstimate*>& supers) {
-    std::vector<std::string> parts;
+    std::vector<std::pair<std::string, std::vector<int>>> said;
     for (const SuperEstimate* s : supers) {
         const Box& box = box_of(history, *s);
-        if (box.kind_assumed) parts.push_back(fmt::format("super {} is a {}", s->place, printable(box.kind)));
-        if (box.comb_assumed) parts.push_back(fmt::format("super {} went on with {} comb", s->place, comb_text(box.comb)));
+        if (box.kind_assumed) note_place(said, printable(box.kind), s->place);
+        if (box.comb_assumed) note_place(said, fmt::format("{} comb", comb_text(box.comb)), s->place);
     }
+    std::vector<std::string> parts;
+    for (const auto& [words, places] : said)
+        parts.push_back(fmt::format("{} (super{} {})", words, places.size() > 1 ? "s" : "", fmt::join(places, ", ")));
     return parts.empty() ? std::string{} : paragraph(fmt::format("assumed: {}", fmt::join(parts, "; ")), "  ", "    ");
 }
 
@@ -98,7 +107,7 @@ std::string hive_text(const Journal& journal, const History& history, const Esti
     if (hive && !supers.empty()) out += rate_line(*hive, style);
     if (supers.empty()) return out + "  no super on\n";
     out += supers_table(history, supers, style);
-    return out + ripe_lines(supers) + because_line(journal, hive, supers, style) + assumed_line(history, supers);
+    return out + ripe_line(supers, estimates.on) + because_line(journal, hive, supers, style) + assumed_line(history, supers);
 }
 
 /// Living hives that are listed and stand in `yard` now.
@@ -127,7 +136,7 @@ std::string supers_text(const Journal& journal, const History& history, const Es
         "Supers on {}. Supers are numbered from the brood up; in 8 cases of 10 the truth lies in the range.",
         iso(estimates.on));
     out = paragraph(head, "", "") + out;
-    return estimates.keeper.words.empty() ? out : out + '\n' + paragraph(printable(estimates.keeper.words), "", "");
+    return estimates.keeper.words.empty() ? out : out + '\n' + paragraph("Your eye: " + printable(estimates.keeper.words) + ".", "", "");
 }
 
 }  // namespace waxtab

@@ -71,6 +71,8 @@ void tell(const Journal& journal, FactId id, std::vector<Told>& told, const Styl
     std::string words = words_of(journal, fact, false);
     if (std::find(last.words.begin(), last.words.end(), words) != last.words.end()) return;
     last.words.push_back(std::move(words));
+    // What was assumed for a reading stands in `lines`; here it would drown the story.
+    if (!is_event(fact.kind)) return;
     for (const std::string& assumed : assumptions(journal, fact))
         if (std::find(last.assumed.begin(), last.assumed.end(), assumed) == last.assumed.end())
             last.assumed.push_back(assumed);

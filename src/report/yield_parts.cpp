@@ -84,7 +84,7 @@ std::string yields_text(const Journal& journal, const Yields& yields, const Sele
             if (yard.year != season.year || !selection.has_yard(yard.yard)) continue;
             const std::string hives = hives_table(journal, yields, yard.year, yard.yard, selection, style);
             if (hives.empty() && !selection.hives.empty()) continue;
-            const std::string name = yard.yard == no_yard ? "no yard named" : printable(journal.yard_name(yard.yard));
+            const std::string name = yard.yard == no_yard ? "No yard named" : "Yard " + printable(journal.yard_name(yard.yard));
             if (selection.hives.empty()) yards += row_text(name, yard, style);
             yards += hives;
         }
