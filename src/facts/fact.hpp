@@ -44,13 +44,11 @@ struct BoxChoice {
         label,   ///< its painted label
         all,     ///< every box of its role
         top_n,   ///< the `number` uppermost
-        comb,    ///< the uppermost whose comb is `comb`: the cut comb super
     };
     By by = By::unsaid;
     Role role = Role::super;
     std::uint8_t number = 0;
     std::string label;
-    Comb comb = Comb::unsaid;
 
     friend bool operator==(const BoxChoice&, const BoxChoice&) = default;
 };

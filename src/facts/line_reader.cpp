@@ -42,6 +42,10 @@ bool goes_on(Kind kind) {
     }
 }
 
+bool holds_number(const Item& i) {
+    return i.what == What::value || i.what == What::slash || i.what == What::jars || i.counted || i.has(Class::count);
+}
+
 bool smells_of_data(const Item& i, const Lexicon& lexicon) {
     if (i.what == What::value || i.what == What::slash || i.what == What::ratio || i.what == What::sign || i.what == What::jars) return true;
     if (i.counted) return true;
@@ -63,6 +67,11 @@ std::vector<Item> without_hives(std::vector<Item> items) {
 bool soft(Kind kind) {
     return kind == Kind::full || kind == Kind::capped || kind == Kind::drawn || kind == Kind::bees || kind == Kind::brood || kind == Kind::stores ||
            kind == Kind::hive_weight || kind == Kind::box_weight || kind == Kind::strength;
+}
+
+bool speaks_of_cells(const Item& i) {
+    static constexpr std::array<std::string_view, 7> cells = {"queen cell", "open cell", "sealed cell", "charged cell", "swarm cell", "supersedure cell", "emergency cell"};
+    return i.what == What::term && std::any_of(cells.begin(), cells.end(), [&](std::string_view c) { return i.is(c); });
 }
 
 bool needs_hive(const Candidate& c) {
@@ -261,13 +270,14 @@ bool LineReader::only_hives(const std::vector<Item>& items) const {
     return any;
 }
 
-void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, LineContext& context, std::vector<RawFact>& out) {
+void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, LineContext& context, const std::vector<RawFact>& visit, std::vector<RawFact>& out) {
+    visit_ = &visit;
     file_ = file, context_ = &context, out_ = &out;
     subject_ = {};
     subject_.hives = context.hives, subject_.all = context.all, subject_.but = context.but;
     box_ = {};
     line_yard_ = no_yard;
-    complained_ = false;
+    complained_ = cells_said_ = false;
     first_of_line_ = out.size();
     std::vector<Item> items = itemise(tokens, item_context());
     head(items, tokens);
@@ -319,6 +329,7 @@ void LineReader::sentence(std::vector<Item> items) {
         clauses.back().push_back(std::move(item));
     }
     if (clauses.back().empty()) clauses.pop_back();
+    hives_at_the_end(clauses);
     for (std::size_t c = 0; c < clauses.size(); ++c) {
         std::string because;
         bool todo = false;
@@ -352,6 +363,7 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
     std::vector<Best> best(n + 1);
     best[0] = {0, {Solution{}}};
     const ItemContext context = item_context();
+    const bool cells = cells_said_ || std::any_of(items.begin(), items.end(), speaks_of_cells);
     for (std::size_t j = 1; j <= n; ++j) {
         for (std::size_t i = 0; i < j; ++i) {
             if (best[i].pieces > 4 || j - i > 14) continue;
@@ -365,6 +377,7 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
                 continue;
             }
             std::vector<Candidate> found = matcher_.read(part, text(), context);
+            if (!cells) std::erase_if(found, [](const Candidate& c) { return c.after_cells; });
             if (box_.by == BoxChoice::By::unsaid) std::erase_if(found, [](const Candidate& c) { return c.carries_box; });
             if (found.empty() && linked && i > 0) {
                 // added a super and an excluder: the verb goes on
@@ -401,7 +414,9 @@ void LineReader::take(const Solution& solution, std::optional<Day> happened) {
         raw.fact = c.fact;
         raw.swap = c.swap;
         raw.fact.span = solution.spans[k];
-        if (happened) raw.fact.happened = *happened;
+        if (happened && raw.fact.kind == Kind::weight_change) raw.fact.text = iso(*happened);
+        else if (happened) raw.fact.happened = *happened;
+        cells_said_ = cells_said_ || raw.fact.kind == Kind::queen_cells;
         if (raw.fact.box.by != BoxChoice::By::unsaid && raw.fact.box.role == Role::super && raw.fact.kind != Kind::super_on) box_ = raw.fact.box;
         else if (takes_box_from_before(raw.fact.kind) || c.carries_box) raw.fact.box = box_;
         if (c.hive_named && raw.fact.hive != no_hive) {
@@ -443,7 +458,7 @@ bool LineReader::join_last(const std::vector<Item>& items) {
     const std::vector<Item> written = both;
     std::optional<Day> happened;
     for (std::size_t i = 0; i < both.size();) {
-        if (both[i].what == What::day) happened = both[i].day, both.erase(both.begin() + static_cast<std::ptrdiff_t>(i));
+        if (both[i].what == What::day && both[i].text != "due") happened = both[i].day, both.erase(both.begin() + static_cast<std::ptrdiff_t>(i));
         else ++i;
     }
     chunk(both, item_context());
@@ -472,7 +487,7 @@ bool LineReader::several_shares(const std::vector<Item>& items) {
         Item box;
         box.what = What::box;
         box.begin = shares[k].begin, box.end = shares[k].end;
-        box.box = {BoxChoice::By::number, Role::super, static_cast<std::uint8_t>(k + 1), {}, Comb::unsaid};
+        box.box = {BoxChoice::By::number, Role::super, static_cast<std::uint8_t>(k + 1), {}};
         std::vector<Solution> ways = solve({box, shares[k]});
         if (ways.size() != 1) return false;
         ways.front().candidates.front().fact.assumed |= assumed_order;
@@ -558,6 +573,106 @@ void LineReader::unread(const std::vector<Item>& items) {
     journal_.diagnostics.push_back(std::move(d));
 }
 
+/// `put clearer boards on, hives 2, 5 and 9`: the hives said last are those of the whole sentence.
+void LineReader::hives_at_the_end(std::vector<std::vector<Item>>& clauses) {
+    if (subject_.said() || clauses.size() < 2 || !only_hives(clauses.back())) return;
+    for (std::size_t c = 0; c + 1 < clauses.size(); ++c)
+        if (std::any_of(clauses[c].begin(), clauses[c].end(), [](const Item& i) { return i.what == What::hives; })) return;
+    for (const Item& i : clauses.back()) {
+        if (i.what != What::hives) continue;
+        subject_.hives.insert(subject_.hives.end(), i.hives.begin(), i.hives.end());
+        if (!i.unknown_hives.empty()) subject_.unknown = i.unknown_hives, complain_about(subject_, {i});
+    }
+    clauses.pop_back();
+}
+
+/// `took excluder out of 6`, `requeened 7`, `split 3 into 11`: bare numbers that can only be hives.
+bool LineReader::bare_hives(std::vector<Item>& items) const {
+    bool any = false;
+    for (std::size_t i = 1; i < items.size(); ++i) {
+        Item& number = items[i];
+        if (number.what != What::value || number.value.unit != Unit::piece || number.value.low != number.value.high || number.value.amount % 1000 != 0) continue;
+        Item& before = items[i - 1];
+        const bool preposition = before.is("off") || before.is("from") || before.is("of") || before.is("on") || before.is("across") || before.is("to") || before.is("into") || before.is("with") || before.is("in");
+        const bool ends = i + 1 == items.size() || items[i + 1].has(Class::preposition) || items[i + 1].has(Class::link);
+        if (!ends || !(preposition || before.has(Class::done))) continue;
+        const HiveId id = lexicon_.hive(std::to_string(number.value.amount / 1000));
+        if (id == no_hive) continue;
+        number.what = What::hives;
+        number.hives = {id};
+        any = true;
+        if (!preposition) continue;
+        const bool verb = std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i) - 1, [](const Item& k) { return k.has(Class::done) || k.what == What::sign; });
+        if (before.is("from")) number.role = Item::Role::from;
+        else if (before.is("to")) number.role = Item::Role::to;
+        else if (before.is("into")) number.role = Item::Role::into;
+        else if (before.is("with")) number.role = Item::Role::with;
+        else if (before.has(Class::done) && !verb) continue;
+        items.erase(items.begin() + static_cast<std::ptrdiff_t>(i--) - 1);
+    }
+    return any;
+}
+
+/// What `same as` does not copy: what was counted or marked there is not so here.
+bool copied_by_same(const Fact& f) {
+    switch (f.kind) {
+        case Kind::stings: case Kind::queen_marked: case Kind::queen_mother: case Kind::remark: case Kind::todo: case Kind::box_labelled:
+        case Kind::hive_moved: case Kind::hive_renamed: case Kind::hive_split: case Kind::nuc_made: case Kind::hive_united: case Kind::swarm_hived:
+        case Kind::hive_bought: case Kind::super_moved: case Kind::frames_moved: case Kind::extracted: return false;
+        default: return true;
+    }
+}
+
+/// `h8 same as h3`: what this visit noted of the other hive so far. `ditto` names no hive, so it is asked.
+bool LineReader::same_again(const std::vector<Item>& items) {
+    if (items.empty() || !items.front().is("same as")) return false;
+    const Span where = span(items);
+    const bool named = items.size() == 2 && items[1].what == What::hives && items[1].hives.size() == 1;
+    if (!named || subject_.hives.empty()) {
+        keep_words(items, Kind::remark, Reading::Outcome::remark, "");
+        out_->back().fact.detail = "flagged";
+        journal_.diagnostics.push_back({"same-as-what", Severity::warning, where, fmt::format("'{}': the same as which hive?", journal_.sources.text(where)), "kept as a remark",
+                                        "name the hive, for example `h4 same as h3`", {}});
+        return true;
+    }
+    const HiveId from = items[1].hives.front();
+    std::vector<RawFact> copies;
+    const auto gather = [&](const std::vector<RawFact>& noted) {
+        for (const RawFact& r : noted) {
+            const bool there = r.fact.noted == context_->noted && r.fact.span.file == file_ && std::find(r.hives.begin(), r.hives.end(), from) != r.hives.end();
+            if (there && copied_by_same(r.fact)) copies.push_back(r);
+        }
+    };
+    gather(*visit_);
+    gather(*out_);
+    if (copies.empty()) {
+        keep_words(items, Kind::remark, Reading::Outcome::remark, "");
+        out_->back().fact.detail = "flagged";
+        journal_.diagnostics.push_back({"same-as-what", Severity::warning, where, fmt::format("nothing stands above about {} on this visit", journal_.hive_name(from)), "kept as a remark",
+                                        "write what was seen", {}});
+        return true;
+    }
+    for (RawFact& r : copies) {
+        r.hives = subject_.hives;
+        r.fact.span = where;
+        if (r.fact.kind == Kind::queen) r.fact.text.clear();
+        Reading reading;
+        reading.outcome = Reading::Outcome::facts;
+        put(std::move(r), std::move(reading));
+    }
+    return true;
+}
+
+/// A guess or a question about something that happened: kept as it is; with a number in it, said so.
+void LineReader::in_doubt(const std::vector<Item>& items, const std::string& doubt) {
+    keep_words(items, Kind::remark, Reading::Outcome::put_out, doubt);
+    if (std::none_of(items.begin(), items.end(), holds_number)) return;
+    out_->back().fact.detail = "flagged";
+    const Span where = span(items);
+    journal_.diagnostics.push_back({"in-doubt", Severity::warning, where, fmt::format("'{}' is a guess, and kept as a remark", journal_.sources.text(where)), fmt::format("because of '{}'", doubt),
+                                    fmt::format("leave out '{}' if it is so, or put the remark in quotes", doubt), {}});
+}
+
 void LineReader::clause(std::vector<Item> items) {
     while (!items.empty() && items.front().what == What::stop) items.erase(items.begin());
     if (items.empty()) return;
@@ -569,8 +684,8 @@ void LineReader::clause(std::vector<Item> items) {
         Subject late;
         for (const Item& i : items)
             if (i.what == What::hives) late.hives.insert(late.hives.end(), i.hives.begin(), i.hives.end()), late.unknown = i.unknown_hives;
-        if (!subject_.said()) subject_ = late;
-        return;
+        if (!subject_.said()) return void(subject_ = late);
+        return keep_words(written, Kind::remark, Reading::Outcome::remark, "");
     }
     std::string doubt;
     std::optional<Day> happened;
@@ -580,7 +695,7 @@ void LineReader::clause(std::vector<Item> items) {
         if (question || (items[i].has(Class::doubt) && items[i].words.size() == 1)) {
             doubt = question ? "?" : lower(journal_.sources.text({file_, items[i].begin, items[i].end}));
             items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
-        } else if (items[i].what == What::day && !std::any_of(items.begin(), items.end(), [](const Item& k) { return k.is("best before"); })) {
+        } else if (items[i].what == What::day && items[i].text != "due" && !std::any_of(items.begin(), items.end(), [](const Item& k) { return k.is("best before"); })) {
             happened = items[i].day;
             since = since || items[i].since;
             items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
@@ -619,10 +734,22 @@ void LineReader::clause(std::vector<Item> items) {
         }
         if (from.said()) subject_ = from, ways = solve(demoted);
     }
+    if (ways.empty()) {
+        std::vector<Item> named = without;
+        if (bare_hives(named)) {
+            const Subject found = take_subject(named);
+            std::vector<Solution> read = solve(named);
+            if (read.size() == 1 && (!found.said() || !subject_.said())) {
+                if (found.said()) subject_ = found;
+                ways = std::move(read);
+            }
+        }
+    }
+    if (ways.empty() && same_again(written)) return;
     const auto events = [&] { return std::any_of(ways.front().candidates.begin(), ways.front().candidates.end(), [](const Candidate& c) { return is_event(c.fact.kind); }); };
     if (ways.size() == 1 && !doubt.empty()) {
         const bool all_soft = std::all_of(ways.front().candidates.begin(), ways.front().candidates.end(), [](const Candidate& c) { return soft(c.fact.kind); });
-        if (!all_soft) return keep_words(written, Kind::remark, Reading::Outcome::put_out, doubt);
+        if (!all_soft) return in_doubt(written, doubt);
         for (Candidate& c : ways.front().candidates) c.fact.value.about = true;
     }
     if (ways.size() == 1 && since && events()) return keep_words(written, Kind::remark, Reading::Outcome::put_out, "since");

@@ -51,14 +51,20 @@ std::string box_words(const BoxChoice& b) {
         case BoxChoice::By::number: return fmt::format("super {}", static_cast<int>(b.number));
         case BoxChoice::By::label: return "super " + quoted(b.label);
         case BoxChoice::By::all: return "all supers";
-        case BoxChoice::By::comb: return b.comb == Comb::sections ? "section super" : b.comb == Comb::cut_comb ? "cut comb super" : "starter strips super";
         case BoxChoice::By::top_n: return fmt::format("top {} supers", static_cast<int>(b.number));
     }
     return {};
 }
 
-/// As before a share: `top 70% capped`.
-std::string short_box(const BoxChoice& b) {
+/// The comb that tells one super from the others.
+std::string_view telling_comb(Comb comb) {
+    return comb == Comb::sections ? "section" : comb == Comb::cut_comb ? "cut comb" : comb == Comb::strips ? "starter strips" : "";
+}
+
+/// As before a share: `top 70% capped`, `cut comb super 90% capped`.
+std::string short_box(const Fact& f) {
+    const BoxChoice& b = f.box;
+    if (b.by == BoxChoice::By::sole && !telling_comb(f.comb).empty()) return std::string(telling_comb(f.comb)) + " super";
     if (b.by == BoxChoice::By::top) return "top";
     if (b.by == BoxChoice::By::bottom) return "bottom";
     return box_words(b);
@@ -97,7 +103,7 @@ std::string share_words(const Measure& m) {
 
 std::string full_words(const Fact& f) {
     Words w;
-    w(short_box(f.box));
+    w(short_box(f));
     if (f.value.of == -1) return std::move(w("all but")(number_text(f.value))("frames")("full")).text();
     if (f.value.unit == Unit::fraction && f.value.amount == 1000) return std::move(w(f.value.about ? "about" : "")("full")).text();
     if (f.value.unit == Unit::fraction && f.value.amount == 900) return std::move(w(f.value.about ? "about" : "")("nearly full")).text();
@@ -108,7 +114,7 @@ std::string full_words(const Fact& f) {
 
 std::string state_words(const Fact& f, std::string_view state) {
     Words w;
-    w(short_box(f.box));
+    w(short_box(f));
     if (state == "capped" && f.value.unit == Unit::fraction && f.value.amount == 0) return std::move(w("uncapped")).text();
     if (state == "capped" && f.value.unit == Unit::fraction && f.value.amount == 100 && f.value.low == 20) return std::move(w("starting to cap")).text();
     if (state == "drawn" && f.value.unit == Unit::fraction && f.value.amount == 0) return std::move(w("not drawn")).text();
@@ -128,6 +134,7 @@ std::string off_words(const Fact& f) {
     w("-");
     w(f.count > 0 && (f.box.by == BoxChoice::By::sole || f.box.by == BoxChoice::By::top_n || f.box.by == BoxChoice::By::unsaid)
           ? (f.box_kind.empty() ? plural(f.count, "super") : fmt::format("{} {}s", f.count, f.box_kind))
+          : f.box.by == BoxChoice::By::sole && !telling_comb(f.comb).empty() ? short_box(f)
           : f.box.by == BoxChoice::By::unsaid ? std::string(f.box_kind.empty() ? "super" : f.box_kind) : box_words(f.box));
     if (f.value.said()) w(text_of(f.value));
     if (f.manner == "honey") w(f.value.said() ? "net" : "full");
@@ -279,8 +286,8 @@ std::string said(const Journal& j, const Fact& f) {
         case Kind::full: return full_words(f);
         case Kind::capped: return state_words(f, "capped");
         case Kind::drawn: return state_words(f, "drawn");
-        case Kind::shakes_out: return words(short_box(f.box), f.detail == "yes" ? "nectar shakes out" : "does not shake out");
-        case Kind::no_change: return words(short_box(f.box), "no change");
+        case Kind::shakes_out: return words(short_box(f), f.detail == "yes" ? "nectar shakes out" : "does not shake out");
+        case Kind::no_change: return words(short_box(f), "no change");
         case Kind::hive_weight: return words("weighs", text_of(f.value));
         case Kind::box_weight: return words(box_words(f.box), text_of(f.value), f.detail);
         case Kind::bees: return f.value.unit == Unit::seam ? amount(f.value.amount == 1000 ? "seam" : "seams") : amount("frames of bees");
@@ -360,7 +367,8 @@ std::string said(const Journal& j, const Fact& f) {
         case Kind::shed_in: return words("+", plural(f.count, "super"), f.box_kind, comb_words(f), "to shed");
         case Kind::shed_out: return words("-", plural(f.count, "super"), f.box_kind, comb_words(f), "from shed");
         case Kind::todo: return "todo " + quoted(f.text);
-        case Kind::frames_swapped: case Kind::weight_change: case Kind::remark: return quoted(f.text);
+        case Kind::weight_change: return words(f.detail == "loss" ? "lost" : "gained", text_of(f.value), f.text.empty() ? "" : "since " + f.text);
+        case Kind::frames_swapped: case Kind::remark: return quoted(f.text);
     }
     return {};
 }

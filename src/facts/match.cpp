@@ -16,13 +16,13 @@ namespace {
 enum Slot : int {
     SHARE, AMOUNT, N, FRAMES, MASS, VOLUME, TEMP, DAYS, INDEX, NUMBER, RATIO, SAMPLE, NOFM, BOX, BOX2, KIND, SUPERKIND, COMB, PLACE,
     FROM, TO, INTO, WITH, HIVE, TO_YARD, LABEL, COLOUR, PLANT, SUBSTANCE, METHOD, FOOD, PEST, DISEASE, WEATHER, LOT, LOTS, INTO_LOT,
-    JARS, SCORE, DATE, FULLNESS, SPECIAL, ORDINAL_SUPER, BOXPAIR, slot_count
+    JARS, SCORE, DATE, DUE, FULLNESS, SPECIAL, ORDINAL_SUPER, BOXPAIR, slot_count
 };
 
 constexpr std::array<std::string_view, slot_count> slot_names = {
     "SHARE", "AMOUNT", "N", "FRAMES", "MASS", "VOLUME", "TEMP", "DAYS", "INDEX", "NUMBER", "RATIO", "SAMPLE", "NOFM", "BOX", "BOX2",
     "KIND", "SUPERKIND", "COMB", "PLACE", "FROM", "TO", "INTO", "WITH", "HIVE", "TO_YARD", "LABEL", "COLOUR", "PLANT", "SUBSTANCE",
-    "METHOD", "FOOD", "PEST", "DISEASE", "WEATHER", "LOT", "LOTS", "INTO_LOT", "JARS", "SCORE", "DATE", "FULLNESS", "SPECIAL", "ORDINAL_SUPER", "BOXPAIR"};
+    "METHOD", "FOOD", "PEST", "DISEASE", "WEATHER", "LOT", "LOTS", "INTO_LOT", "JARS", "SCORE", "DATE", "DUE", "FULLNESS", "SPECIAL", "ORDINAL_SUPER", "BOXPAIR"};
 
 int slot_of(std::string_view name) {
     const auto found = std::find(slot_names.begin(), slot_names.end(), name);
@@ -100,6 +100,7 @@ bool slot_accepts(int slot, const Item& i) {
         case INTO_LOT: return i.what == What::lot && i.role == Item::Role::into;
         case JARS: return i.what == What::jars;
         case DATE: return i.what == What::day;
+        case DUE: return i.what == What::day && i.text == "due";
         case SPECIAL: return special_comb(i);
         case BOXPAIR: return i.what == What::box && i.box2.by != BoxChoice::By::unsaid;
         case ORDINAL_SUPER: return i.what == What::box && i.box.by == BoxChoice::By::number;
@@ -125,10 +126,10 @@ std::string_view fixed(std::string_view term) {
         "good", "poor", "calm", "lively", "defensive", "plenty", "fair", "light", "coming in", "not seen", "right", "absent", "virgin",
         "laying", "not laying", "new", "failing", "drone layer", "laying workers", "emerged", "superseded", "charged", "dry", "open",
         "sealed", "torn down", "shook out"};
-    static constexpr std::array<std::string_view, 31> more = {
+    static constexpr std::array<std::string_view, 33> more = {
         "swarm", "supersedure", "emergency", "cast", "prime", "yes", "no", "before", "after", "net", "suspected", "confirmed", "heavy",
         "medium", "on", "starting", "ending", "over", "start", "peak", "bud", "end", "sold", "given", "own use", "spoiled", "excluder",
-        "escape board", "shed", "old queen", "empty"};
+        "escape board", "shed", "old queen", "empty", "gain", "loss"};
     for (const auto& list : {std::pair{details.data(), details.size()}, std::pair{more.data(), more.size()}})
         for (std::size_t k = 0; k < list.second; ++k)
             if (list.first[k] == term) return list.first[k];
@@ -326,7 +327,7 @@ struct Filler {
         BoxChoice choice = item.box;
         if (item.what == What::term)
             choice = {item.is("top") ? BoxChoice::By::top : item.is("bottom") ? BoxChoice::By::bottom : BoxChoice::By::middle, Role::super, 0, {}};
-        if (item.what == What::quoted) choice = {BoxChoice::By::label, Role::super, 0, item.text, Comb::unsaid};
+        if (item.what == What::quoted) choice = {BoxChoice::By::label, Role::super, 0, item.text};
         if (second_box) c.fact.box2 = choice;
         else c.fact.box = choice;
         if (item.box2.by != BoxChoice::By::unsaid) c.fact.box2 = item.box2;
@@ -417,9 +418,10 @@ void Filler::fill(int slot, const Item& item, const std::string& count_into) {
         case INTO_LOT: f.lot = item.lots.front(); break;
         case JARS: jars(item); break;
         case DATE: f.text = iso(item.day); break;
+        case DUE: f.second = measure(std::to_string(days_between(context.noted, item.day)), Unit::day).value_or(Measure{}); break;
         case SPECIAL:
             if (f.kind == Kind::super_on || f.kind == Kind::shed) comb(item), f.frames = 0, count_of(item, count_into);
-            else if (f.kind != Kind::combs_packed) f.box = {BoxChoice::By::comb, Role::super, 0, {}, comb_of(item)};
+            else if (f.kind != Kind::combs_packed) f.comb = comb_of(item), f.box = f.box.by == BoxChoice::By::unsaid ? BoxChoice{BoxChoice::By::sole, Role::super, 0, {}} : f.box;
             break;
         default: break;
     }
@@ -451,6 +453,7 @@ void apply_field(Candidate& c, const std::string& name, const std::string& value
     else if (name == "honey") c.about_honey = true;
     else if (name == "shed") c.about_shed = true;
     else if (name == "carry") c.carries_box = true;
+    else if (name == "cells") c.after_cells = true;
 }
 
 bool reads_one_super(Kind kind) {

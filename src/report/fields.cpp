@@ -173,7 +173,6 @@ std::string words_of(const BoxChoice& box) {
         case BoxChoice::By::number: return fmt::format("{} {}", role, box.number);
         case BoxChoice::By::label: return box.label;
         case BoxChoice::By::all: return prefix + "all";
-        case BoxChoice::By::comb: return fmt::format("{} {}", comb_text(box.comb), role);
         case BoxChoice::By::top_n: return fmt::format("{}top {}", prefix, box.number);
     }
     return {};
