@@ -1,0 +1,35 @@
+#pragma once
+#include <string>
+#include <vector>
+
+#include "advice/bring.hpp"
+#include "report/style.hpp"
+
+namespace waxtab {
+
+/// What to put on the truck, yard by yard in the order to drive: hives to open and what for, supers by kind and
+/// comb with those to take in case, escape boards, feed, strips to take out, what the honey coming home needs,
+/// to-dos; then all of it against the shed. `advice` is what the round was planned from.
+std::string bring_text(const Journal& journal, const Round& round, const std::vector<Advice>& advice,
+                       const Selection& selection, const Style& style);
+
+/// The same as one JSON document: `from`, `to`, `yards`, `shed`, `todos`.
+std::string bring_json(const Journal& journal, const Round& round, const std::vector<Advice>& advice,
+                       const Selection& selection, const Style& style);
+
+/// One thing to load or to do at a yard, with the journal lines behind it.
+struct LoadLine {
+    std::string words;
+    std::vector<FactId> because;
+};
+
+/// What a yard's round wants loaded, in words, supers first.
+std::vector<LoadLine> load_lines(const Journal& journal, const YardRound& yard, const Style& style);
+
+/// A to-do as the keeper wrote it, with its hive.
+std::string todo_words(const Journal& journal, FactId fact);
+
+/// What of a round is listed: its yards and hives by the selection.
+Round listed(const Round& round, const Selection& selection);
+
+}  // namespace waxtab
