@@ -2,35 +2,165 @@ The small journal, through every command.
 
   $ cp "$TESTDIR/../../examples/first-visit/mill.hive" .
   $ cat mill.hive
+  units kg
+  hive h3 at mill: deep, excluder, super drawn9
+  
+  2026-06-03 mill
+  24C sunny, flow heavy, white clover
+  h3 top 70% capped
+  +super h3 drawn9
 
   $ waxtab check --on 2026-06-03
+  fine: 6 facts about 1 hive in 1 file
 
   $ waxtab lines --on 2026-06-03
+  units kg
+  yard mill
+  hive h3 at mill: brood box deep, excluder, super drawn9
+  2026-06-03 mill 24C  # mill.hive:5
+  2026-06-03 mill sunny  # mill.hive:5
+  2026-06-03 mill flow heavy  # mill.hive:5
+  2026-06-03 mill white clover in bloom  # mill.hive:5
+  2026-06-03 mill h3 top 70% capped  # mill.hive:6
+  2026-06-03 mill h3 +super drawn9  # mill.hive:7; medium (box kind not said); on top (place not said)
 
   $ waxtab lines --read-back --on 2026-06-03
+  mill.hive
+      1 | units kg
+              set-up
+      2 | hive h3 at mill: deep, excluder, super drawn9
+              set-up
+      3 |
+      4 | 2026-06-03 mill
+              day
+      5 | 24C sunny, flow heavy, white clover
+              24C
+              sunny
+              flow heavy
+              white clover in bloom
+      6 | h3 top 70% capped
+              h3 top 70% capped
+      7 | +super h3 drawn9
+              h3 +super drawn9
+                  assumed: medium (box kind not said)
+                  assumed: on top (place not said)
 
   $ waxtab lines --json --on 2026-06-03
+  {"date":"2026-06-03","noted":"2026-06-03","yard":"mill","hive":null,"kind":"temperature","box":null,"value":24,"unit":"C","at":"mill.hive:5"}
+  {"date":"2026-06-03","noted":"2026-06-03","yard":"mill","hive":null,"kind":"weather","box":null,"value":null,"unit":null,"at":"mill.hive:5","text":"sunny"}
+  {"date":"2026-06-03","noted":"2026-06-03","yard":"mill","hive":null,"kind":"flow","box":null,"value":null,"unit":null,"at":"mill.hive:5","detail":"heavy"}
+  {"date":"2026-06-03","noted":"2026-06-03","yard":"mill","hive":null,"kind":"bloom","box":null,"value":null,"unit":null,"at":"mill.hive:5","detail":"on","text":"white clover"}
+  {"date":"2026-06-03","noted":"2026-06-03","yard":"mill","hive":"h3","kind":"capped","box":"top","value":70,"unit":"%","at":"mill.hive:6"}
+  {"date":"2026-06-03","noted":"2026-06-03","yard":"mill","hive":"h3","kind":"super-on","box":null,"value":null,"unit":null,"at":"mill.hive:7","frames":9,"comb":"drawn","assumed":["medium (box kind not said)","on top (place not said)"]}
 
   $ waxtab lines --csv --on 2026-06-03 | tr -d '\r'
+  date,noted,time,yard,hive,kind,box,value,unit,at,low,high,about,of,count,size,size_unit,second,second_unit,other,hives,lot,lots,box2,box_kind,frames,comb,placing,detail,manner,text,assumed
+  2026-06-03,2026-06-03,,mill,,temperature,,24,C,mill.hive:5,,,,,,,,,,,,,,,,,,,,,,
+  2026-06-03,2026-06-03,,mill,,weather,,,,mill.hive:5,,,,,,,,,,,,,,,,,,,,,sunny,
+  2026-06-03,2026-06-03,,mill,,flow,,,,mill.hive:5,,,,,,,,,,,,,,,,,,,heavy,,,
+  2026-06-03,2026-06-03,,mill,,bloom,,,,mill.hive:5,,,,,,,,,,,,,,,,,,,on,,white clover,
+  2026-06-03,2026-06-03,,mill,h3,capped,top,70,%,mill.hive:6,,,,,,,,,,,,,,,,,,,,,,
+  2026-06-03,2026-06-03,,mill,h3,super-on,,,,mill.hive:7,,,,,,,,,,,,,,,,9,drawn,,,,,medium (box kind not said); on top (place not said)
 
   $ waxtab timeline --on 2026-06-03
+  Yard mill
+  
+    2026-06-03  24C, sunny, flow heavy, white clover in bloom          mill.hive:5
+  
+  h3 at mill
+    from the start
+  
+        super, medium, 9 frames, drawn  since 2026-06-03               mill.hive:7
+        super, medium, 9 frames, drawn  from the start                 mill.hive:2
+        ----- excluder -----            from the start                 mill.hive:2
+        brood box, deep, 10 frames      from the start                 mill.hive:2
+        ===== floor =====
+  
+    2026-06-03  top 70% capped                                         mill.hive:6
+                +super drawn9                                          mill.hive:7
+                  assumed: medium (box kind not said); on top (place not said)
 
   $ waxtab supers --on 2026-06-03
+  Supers on 2026-06-03. Supers are numbered from the brood up; in 8 cases of 10
+  the truth lies in the range.
+  
+  Yard mill, 1 hive
+  
+  h3
+    gains 0.8 kg a day (0.0-1.6); room for 21.1 kg (17.7-24.5): 40 days (13 or
+      more); judged by its neighbours and the time of year
+    super  full          capped       honey in it          holds    seen
+    2      1% (0-3)      0% (0-1)     0.1 kg (0.0-0.5)     18.2 kg  never
+    1      83% (66-100)  67% (56-77)  15.1 kg (11.0-19.1)  18.2 kg  2026-06-03
+    super 2 fit to take, by its capping, about 2026-07-08 (2026-06-29 to
+      2026-07-18)
+    super 1 fit to take, by its capping, about 2026-06-03 (2026-06-03 to
+      2026-06-09)
+    resting: super 2 on mill.hive:7; super 1 on mill.hive:6; the gain on
+      mill.hive:5, mill.hive:6, mill.hive:7
+    assumed: super 2 is a medium; super 1 is a medium
 
   $ waxtab advise --on 2026-06-03
+  Advice for 2026-06-03
+  
+  Within 7 days
+  
+    yard mill: count mites
+      by 2026-06-10, in 7 days; likely
+      - no count in 60 days at h3
+      rule: mites-count-due
+  
+  Where the rules come from
+  
+    - mites-count-due: Mississippi State University Extension (counts by season);
+      the gaps are common practice, no source
 
   $ waxtab harvest --on 2026-06-03
+  No honey taken off by 2026-06-03.
 
 Nothing noted later counts.
 
   $ waxtab timeline --on 2026-06-02
+  h3 at mill
+    from the start
+  
+        super, medium, 9 frames, drawn  from the start                 mill.hive:2
+        ----- excluder -----            from the start                 mill.hive:2
+        brood box, deep, 10 frames      from the start                 mill.hive:2
+        ===== floor =====
 
 In pounds.
 
   $ waxtab supers --units lb --on 2026-06-03
+  Supers on 2026-06-03. Supers are numbered from the brood up; in 8 cases of 10
+  the truth lies in the range.
+  
+  Yard mill, 1 hive
+  
+  h3
+    gains 1.8 lb a day (0.0-3.6); room for 46.5 lb (39.1-53.9): 40 days (13 or
+      more); judged by its neighbours and the time of year
+    super  full          capped       honey in it          holds    seen
+    2      1% (0-3)      0% (0-1)     0.3 lb (0.0-1.0)     40.1 lb  never
+    1      83% (66-100)  67% (56-77)  33.3 lb (24.3-42.1)  40.1 lb  2026-06-03
+    super 2 fit to take, by its capping, about 2026-07-08 (2026-06-29 to
+      2026-07-18)
+    super 1 fit to take, by its capping, about 2026-06-03 (2026-06-03 to
+      2026-06-09)
+    resting: super 2 on mill.hive:7; super 1 on mill.hive:6; the gain on
+      mill.hive:5, mill.hive:6, mill.hive:7
+    assumed: super 2 is a medium; super 1 is a medium
 
 Commands that answer keep to themselves that a journal has errors, but for one line; check says them all.
 
   $ echo 'h4 top full' >> mill.hive
   $ waxtab supers --on 2026-06-03 > /dev/null
+  waxtab: 1 error in the journal; 'waxtab check' shows it
   $ waxtab check --on 2026-06-03
+  mill.hive:8:1: error: there is no hive 'h4' [unknown-hive]
+      8 | h4 top full
+        | ^^ not set up
+        = hint: did you mean 'h3'? else set it up, for example `hive h4 at mill:
+                deep`
+  1 error, 0 warnings in 1 file
+  [1]

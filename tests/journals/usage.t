@@ -1,11 +1,125 @@
 Wrong use of the program, and its help.
 
   $ waxtab
+  waxtab reads a beekeeper's journal, plain dated notes in files ending in .hive,
+  and answers questions about hives, supers and honey. It keeps nothing and
+  changes nothing: the journal is all there is.
+  
+  A journal can be as short as this. Write it to spring.hive with any editor:
+  
+      hive h3 at mill: deep, excluder, super drawn9
+  
+      2026-06-03 mill
+      h3 top 70% capped, no queen cells
+      +super h3 drawn9
+  
+  Then, in the same folder:
+  
+      waxtab check                    is all of it understood?
+      waxtab lines --read-back        how was each line understood?
+      waxtab supers --on 2026-06-10   how full will they be?
+      waxtab advise --on 2026-06-10   what should be done, by when?
+  
+  Use: waxtab COMMAND [OPTIONS] [FILES OR FOLDERS]
+  
+  Commands:
+    check     what is wrong with the journal, line by line
+    lines     every fact on a line of its own, for grep, notebooks and databases
+    timeline  what stands on each hive and what happened to it
+    supers    how full each super is, how fast each hive fills, days of room left
+    advise    what to do at which hive, by when, and why
+    harvest   the honey ledger: from hives through lots to jars
+  
+  Files and folders that are named together make one journal; with none named it
+  is every *.hive in the current folder and below. 'waxtab COMMAND --help' tells
+  more about a command and its options.
+  
+  Exit status: 0 answered (check: no errors), 1 check found errors, 2 wrong use
+  or unreadable file.
+  [2]
   $ waxtab fly
+  waxtab: error: there is no command 'fly'; it is one of check, lines, timeline, supers, advise, harvest
+  Try 'waxtab --help'.
+  [2]
   $ waxtab supers --on yesterday
+  waxtab: error: --on wants a day that exists, written like 2026-06-03, not 'yesterday'
+  Try 'waxtab --help'.
+  [2]
   $ waxtab supers --on 2026-02-30
+  waxtab: error: --on wants a day that exists, written like 2026-06-03, not '2026-02-30'
+  Try 'waxtab --help'.
+  [2]
   $ waxtab --version
+  waxtab 0.1.0
   $ waxtab --help
+  waxtab reads a beekeeper's journal, plain dated notes in files ending in .hive,
+  and answers questions about hives, supers and honey. It keeps nothing and
+  changes nothing: the journal is all there is.
+  
+  A journal can be as short as this. Write it to spring.hive with any editor:
+  
+      hive h3 at mill: deep, excluder, super drawn9
+  
+      2026-06-03 mill
+      h3 top 70% capped, no queen cells
+      +super h3 drawn9
+  
+  Then, in the same folder:
+  
+      waxtab check                    is all of it understood?
+      waxtab lines --read-back        how was each line understood?
+      waxtab supers --on 2026-06-10   how full will they be?
+      waxtab advise --on 2026-06-10   what should be done, by when?
+  
+  Use: waxtab COMMAND [OPTIONS] [FILES OR FOLDERS]
+  
+  Commands:
+    check     what is wrong with the journal, line by line
+    lines     every fact on a line of its own, for grep, notebooks and databases
+    timeline  what stands on each hive and what happened to it
+    supers    how full each super is, how fast each hive fills, days of room left
+    advise    what to do at which hive, by when, and why
+    harvest   the honey ledger: from hives through lots to jars
+  
+  Files and folders that are named together make one journal; with none named it
+  is every *.hive in the current folder and below. 'waxtab COMMAND --help' tells
+  more about a command and its options.
+  
+  Exit status: 0 answered (check: no errors), 1 check found errors, 2 wrong use
+  or unreadable file.
   $ waxtab advise --help
+  Use: waxtab advise [OPTIONS] [FILES OR FOLDERS]
+  
+  Says what to do at which hive, by when, how sure that is, and because of which
+  lines of the journal and which rule. The most urgent comes first, your own
+  to-dos and the usual cautions last.
+  
+  Try:
+    waxtab advise --yard mill
+  
+  A journal to try it on:
+  
+      hive h3 at mill: deep, excluder, super drawn9
+  
+      2026-06-03 mill
+      h3 top 70% capped, no queen cells
+      +super h3 drawn9
+  
+  Options:
+    --on DATE         the day to stand on: only what was noted by then counts;
+                      default: today
+    --hive NAME       only this hive; may be repeated
+    --yard NAME       only this yard; may be repeated
+    --since DATE      list nothing older; everything still counts
+    --until DATE      list nothing newer; everything still counts
+    --units kg|lb     kg or lb; default: as the journal says
+    --json            for programs instead of people
+    --no-refs         leave out file:line, for comparing
   $ waxtab words super
+  waxtab: error: there is no command 'words'; it is one of check, lines, timeline, supers, advise, harvest
+  Try 'waxtab --help'.
+  [2]
   $ waxtab words supre
+  waxtab: error: there is no command 'words'; it is one of check, lines, timeline, supers, advise, harvest
+  Try 'waxtab --help'.
+  [2]

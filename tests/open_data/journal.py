@@ -144,7 +144,7 @@ def main(path):
     with open(path, newline="", encoding="utf-8") as file:
         rows = list(csv.DictReader(file))
     out = ["# EFSA MUST-B field data, Denmark 2019-2020, Zenodo 4953762, Table IV.", "units kg",
-           "box norwegian: super, 10 frames, 4.9 kg empty", "default super norwegian", "new supers go over", ""]
+           "box norwegian: super, 10 frames, 22.2 kg full, 4.9 kg empty", "default super norwegian", "new supers go over", ""]
     before = stands_before_the_log(rows)
     out[-1:] = [f"yard {site}" for site in sorted({row["site"] for row in rows})] + [""]
     for hive, site in sorted({(row["hive"], row["site"]) for row in rows}):
