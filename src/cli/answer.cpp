@@ -7,7 +7,9 @@
 #include "advice/advice.hpp"
 #include "diagnostics/render.hpp"
 #include "report/advise.hpp"
+#include "report/bring.hpp"
 #include "report/harvest.hpp"
+#include "report/hindsight.hpp"
 #include "report/lines.hpp"
 #include "report/phrases.hpp"
 #include "report/supers.hpp"
@@ -87,6 +89,20 @@ std::string advise_answer(const Options& options, const Whole& w, const Selectio
     return report(w.journal, w.history, advice, selection, style);
 }
 
+std::string bring_answer(const Options& options, const Whole& w, const Selection& selection, const Style& style) {
+    const std::vector<Advice> advice = advise(w.journal, w.history, w.estimates, w.ledger);
+    const Day from = w.history.on;
+    const Day usual = from + date::days{w.journal.settings.visit_interval_days};
+    const Day to = std::max(from, options.until.value_or(usual));
+    const Round round = bring(w.journal, w.history, w.estimates, advice, from, to);
+    return (options.json ? bring_json : bring_text)(w.journal, round, advice, selection, style);
+}
+
+std::string hindsight_answer(const Options& options, const Whole& w, const Selection& selection, const Style& style) {
+    const Hindsight looked_back = hindsight(w.journal, w.history);
+    return (options.json ? hindsight_json : hindsight_text)(w.journal, looked_back, w.history.on, selection, style);
+}
+
 std::string summary(const Whole& whole, const Tally& count) {
     const std::string files = counted(static_cast<std::int64_t>(whole.journal.sources.size()), "file");
     if (count.errors + count.warnings > 0)
@@ -128,7 +144,10 @@ Answer answer(const Options& options, const Whole& whole, bool colour) {
                                                                style), {}};
         case Command::advise: return {advise_answer(options, whole, selection, style), {}};
         case Command::harvest: return harvest_answer(options, whole, selection, style);
-        case Command::check: break;
+        case Command::bring: return {bring_answer(options, whole, selection, style), {}};
+        case Command::hindsight: return {hindsight_answer(options, whole, selection, style), {}};
+        case Command::check:
+        case Command::words: break;
     }
     return {};
 }

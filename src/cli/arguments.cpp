@@ -107,8 +107,12 @@ std::variant<Options, Ending> read_command(Command command, const std::vector<st
     DayWords days;
     std::string units;
     CLI::App app("", std::string(name_of(command)));
-    add_own(app, command, options);
-    add_common(app, options, days, units);
+    if (command == Command::words) {
+        app.add_option("word", options.paths, "a word to explain");
+    } else {
+        add_own(app, command, options);
+        add_common(app, options, days, units);
+    }
     app.set_help_flag();
     if (std::any_of(arguments.begin(), arguments.end(), [](const std::string& a) { return a == "--help" || a == "-h"; }))
         return Ending{0, help_page(command, options_page(app))};

@@ -48,6 +48,19 @@ constexpr Teaching teachings[] = {
      "Says what to do at which hive, by when, how sure that is, and because of which lines of the journal and which "
      "rule. The most urgent comes first, your own to-dos and the usual cautions last.",
      "waxtab advise --yard mill"},
+    {Command::bring,
+     "Says what to put on the truck for the next round: the hives to open in order and what to do there, supers by kind and comb "
+     "with a reserve, escape boards, feed, strips that come out, tubs and jars; and what the shed is short of. The round "
+     "goes to --until, else over the visit interval.",
+     "waxtab bring\n  waxtab bring --until 2026-07-12"},
+    {Command::hindsight,
+     "Shows how good its own estimates have been on this journal: at every past visit it foretells the next one from what "
+     "was noted by then, and compares.",
+     "waxtab hindsight"},
+    {Command::words,
+     "Prints the notation on one page: the words that are understood and the ways of saying things. With a word it explains "
+     "that word.",
+     "waxtab words\n  waxtab words super"},
     {Command::harvest,
      "Keeps the honey ledger: supers taken off, extracted lots and the hives they came from, jars, what went out, "
      "what is left in bulk, yields by hive, yard and season. --lot shows the way of one lot from the hives to the "
@@ -64,7 +77,7 @@ const Teaching& teaching_of(Command command) {
 std::string command_list() {
     std::string out;
     for (const CommandEntry& entry : commands())
-        out += paragraph(entry.answers, "  " + pad_right(entry.name, 10), std::string(12, ' '));
+        out += paragraph(entry.answers, "  " + pad_right(entry.name, 11), std::string(13, ' '));
     return out;
 }
 
@@ -77,7 +90,10 @@ const std::vector<CommandEntry>& commands() {
         {Command::timeline, "timeline", "what stands on each hive and what happened to it"},
         {Command::supers, "supers", "how full each super is, how fast each hive fills, days of room left"},
         {Command::advise, "advise", "what to do at which hive, by when, and why"},
+        {Command::bring, "bring", "what to put on the truck for the next round"},
         {Command::harvest, "harvest", "the honey ledger: from hives through lots to jars"},
+        {Command::hindsight, "hindsight", "how good past estimates were on this journal"},
+        {Command::words, "words", "the notation on one page; with a word, that word explained"},
     };
     return entries;
 }
@@ -107,9 +123,12 @@ std::string help_page() {
 
 std::string help_page(Command command, const std::string& options) {
     const Teaching& teaching = teaching_of(command);
-    std::string out = fmt::format("Use: waxtab {} [OPTIONS] [FILES OR FOLDERS]\n\n", name_of(command));
+    const bool about_words = command == Command::words;
+    std::string out = fmt::format("Use: waxtab {} {}\n\n", name_of(command),
+                                  about_words ? "[WORD]" : "[OPTIONS] [FILES OR FOLDERS]");
     out += paragraph(teaching.words, "", "");
     out += fmt::format("\nTry:\n  {}\n", teaching.try_it);
+    if (about_words) return out;
     return out + "\nA journal to try it on:\n\n" + std::string(example) + "\nOptions:\n" + options;
 }
 

@@ -8,12 +8,12 @@
 
 namespace waxtab {
 
-enum class Command { check, lines, timeline, supers, advise, harvest };
+enum class Command { check, lines, timeline, supers, advise, bring, harvest, hindsight, words };
 
 /// What was asked for on the command line; names are not yet looked up in the journal.
 struct Options {
     Command command = Command::check;
-    std::vector<std::string> paths;     ///< empty: the current folder
+    std::vector<std::string> paths;     ///< empty: the current folder; for `words` the words to explain
     std::optional<Day> on;              ///< none: today
     std::vector<std::string> hives, yards;
     std::optional<Day> since, until;

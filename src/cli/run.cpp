@@ -9,6 +9,7 @@
 #include "cli/options.hpp"
 #include "diagnostics/catalogue.hpp"
 #include "diagnostics/render.hpp"
+#include "facts/words_page.hpp"
 #include "report/phrases.hpp"
 #include "text/utf8.hpp"
 
@@ -39,6 +40,15 @@ int explain(const Options& options, Io& io) {
     return wrong_use;
 }
 
+int words(const Options& options, Io& io) {
+    if (options.paths.empty()) return write(io, words_page(), fine);
+    std::string word;
+    for (const std::string& part : options.paths) word += (word.empty() ? "" : " ") + part;
+    if (knows_word(word)) return write(io, explain_word(word), fine);
+    io.err << explain_word(word);
+    return wrong_use;
+}
+
 int check(const Options& options, const Whole& whole, Io& io) {
     const Diagnostics diagnostics = whole.diagnostics();
     const int status = tally(diagnostics).errors > 0 ? found_errors : fine;
@@ -66,6 +76,7 @@ int run(const std::vector<std::string>& arguments, Io& io) {
     }
     const Options& options = std::get<Options>(read);
     if (!options.explain.empty()) return explain(options, io);
+    if (options.command == Command::words) return words(options, io);
     Gathered gathered = gather(options.paths, io);
     for (const std::string& problem : gathered.problems) complain(io, problem);
     if (gathered.files.empty()) return wrong_use;

@@ -1,0 +1,81 @@
+#include "report/hindsight.hpp"
+
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "report/phrases.hpp"
+#include "report/table.hpp"
+#include "text/layout.hpp"
+#include "text/utf8.hpp"
+
+namespace waxtab {
+
+namespace {
+
+std::string percent_text(double share) { return fmt::format("{:.0f}%", share * 100.0); }
+
+std::string bias_text(double share) {
+    const long points = std::lround(share * 100.0);
+    return points == 0 ? "0%" : fmt::format("{:+}%", points);
+}
+
+std::vector<std::string> cells(std::string_view days, const HindsightRow& row, const Style& style) {
+    const Mass error = Mass::from_kilograms(row.error_kg);
+    return {std::string(days), fmt::format("{}", row.forecasts), percent_text(row.inside_80),
+            text_of(error, style.mass), percent_text(row.error_share), bias_text(row.bias_share),
+            percent_text(row.no_change_share), row.with_line > 0 ? percent_text(row.line_share) : "",
+            row.with_line > 0 ? percent_text(row.error_with_line_share) : ""};
+}
+
+std::string days_words(const HindsightRow& row) {
+    constexpr int open_end = 365;  // a last row without an upper bound
+    if (row.to_days >= open_end) return fmt::format("{} and more", row.from_days);
+    return fmt::format("{}-{}", row.from_days, row.to_days);
+}
+
+std::string rows_table(const Hindsight& hindsight, const Style& style) {
+    Table table;
+    for (const auto head : {"days", "times", "in range", "off by", "off by", "bias", "no change", "line", "(own)"})
+        table.column(head, Table::Align::right);
+    for (const HindsightRow& row : hindsight.rows) table.row(cells(days_words(row), row, style));
+    if (hindsight.rows.size() > 1) table.row(cells("all", hindsight.all, style));
+    return table.text(2);
+}
+
+std::string cases_text(const Journal& journal, std::string_view title, const std::vector<HindsightCase>& cases,
+                       const Selection& selection, const Style& style) {
+    std::string out;
+    for (const HindsightCase& c : cases) {
+        if (!selection.has_hive(c.hive) || !selection.has_day(c.day)) continue;
+        out += with_ref(fmt::format("{}  {}, chance foretold {}", iso(c.day), printable(journal.hive_name(c.hive)),
+                                    percent_text(c.chance)),
+                        "  ", "    ", ref_text(journal, c.because, c.hive, style));
+    }
+    return out.empty() ? out : '\n' + heading(title, style) + out;
+}
+
+constexpr std::string_view legend =
+    "days: from one visit to the next. in range: how often what was then written lay in the 80% range. off by: mean "
+    "distance, in weight and in shares of a super. bias: above zero foretold too much. no change: how far off \"as last "
+    "time\" would have been; line: how far off a line through the last two visits would have been, and beside it the "
+    "estimates where there was such a line.";
+
+}  // namespace
+
+std::string hindsight_text(const Journal& journal, const Hindsight& hindsight, Day on, const Selection& selection,
+                           const Style& style) {
+    std::string out = heading("Hindsight on " + iso(on), style) + '\n';
+    if (!hindsight.words.empty()) out += paragraph(printable(hindsight.words), "", "");
+    if (!hindsight.rows.empty()) out += '\n' + rows_table(hindsight, style) + '\n' + paragraph(legend, "  ", "  ");
+    out += cases_text(journal, "Hives found without room", hindsight.ran_out, selection, style);
+    out += cases_text(journal, "Supers that stayed empty", hindsight.stayed_empty, selection, style);
+    if (hindsight.supers_put_on > 0)
+        out += '\n' + paragraph(fmt::format("{} put on in all, {} stayed empty; room ran out {}, foretold {}.",
+                                            counted(hindsight.supers_put_on, "super"), hindsight.stayed_empty.size(),
+                                            counted(static_cast<std::int64_t>(hindsight.ran_out.size()), "time"),
+                                            counted(hindsight.ran_out_foretold, "time")), "", "");
+    return out;
+}
+
+}  // namespace waxtab
