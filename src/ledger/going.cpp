@@ -218,14 +218,15 @@ void weight_as_jars(Books& books, FactId fact, const AsJars& jars) {
 std::vector<RowId> rows_meant(const Books& books, const Fact& fact) {
     const auto size = honey_of(fact.value);
     const LotId named = fact.lot.empty() ? no_lot : find_lot(books, fact.lot);
-    std::vector<RowId> rows;
+    std::vector<RowId> jars, combs;
     const auto& lots = books.ledger.lots;
     for (LotId i = 0; i < lots.size(); ++i) {
         if (named != no_lot && i != named) continue;
         for (std::size_t r = 0; r < lots[i].jars.size(); ++r)
-            if (!size || lots[i].jars[r].size == size->value) rows.push_back({i, r});
+            if (!size || lots[i].jars[r].size == size->value) (lots[i].jars[r].comb ? combs : jars).push_back({i, r});
     }
-    return rows;
+    // Pieces of comb are meant when they are named so, or when there is nothing else it could be.
+    return fact.manner == "comb" || jars.empty() ? combs : jars;
 }
 
 bool ask_size(Books& books, FactId fact, const std::vector<RowId>& rows) {

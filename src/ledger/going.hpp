@@ -12,8 +12,8 @@ struct RowId {
     std::size_t row = 0;
 };
 
-/// Rows a fact can speak of: of its lot if named, of its size if said (volume by density of unknown honey),
-/// of comb or jars alike; oldest lot first.
+/// Rows a fact can speak of: of its lot if named, of its size if said (volume by density of unknown honey);
+/// comb when it says so or there are no such jars; oldest lot first.
 std::vector<RowId> rows_meant(const Books& books, const Fact& fact);
 inline JarRow& row_at(Books& books, RowId id) { return books.ledger.lots[id.lot].jars[id.row]; }
 

@@ -48,14 +48,21 @@ Spread spread_of(const std::vector<Claim>& claims) {
     return s;
 }
 
-/// Range of a share f = e / sum(e) by first-order propagation: own error weighs 1 - f, those of others f.
+/// Both at once, by roots and products only, which are the same bits on every machine.
+double distance(double a, double b) { return std::sqrt(a * a + b * b); }
+
+/// A part of a whole; all of it when there is nothing else.
+double fraction(double part, double others) { return part + others > 0 ? part / (part + others) : 1; }
+
+/// Range of a share f = e / (e + others): how far f goes when the claim itself goes to its bound, and when the
+/// others together do, taken as independent.
 MassRange share_range(const MassRange& total, Mass value, const Claim& c, const Spread& s) {
     if (s.sum <= 0) return {{}, value, total.high};
-    const double f = kg(c.honey.value) / s.sum;
-    const double others_up2 = std::max(0.0, s.up2 - up(c) * up(c));
-    const double others_down2 = std::max(0.0, s.down2 - down(c) * down(c));
-    const double rise = std::sqrt(std::pow((1 - f) * up(c), 2) + f * f * others_down2) / s.sum;
-    const double fall = std::sqrt(std::pow((1 - f) * down(c), 2) + f * f * others_up2) / s.sum;
+    const double own = kg(c.honey.value), others = std::max(0.0, s.sum - own), f = fraction(own, others);
+    const double others_up = std::sqrt(std::max(0.0, s.up2 - up(c) * up(c)));
+    const double others_down = std::min(others, std::sqrt(std::max(0.0, s.down2 - down(c) * down(c))));
+    const double rise = distance(fraction(kg(c.honey.high), others) - f, fraction(own, others - others_down) - f);
+    const double fall = distance(f - fraction(kg(c.honey.low), others), f - fraction(own, others + others_up));
     const Mass low = Mass::from_kilograms(std::max(0.0, f - fall) * kg(total.low));
     const Mass high = Mass::from_kilograms(std::min(1.0, f + rise) * kg(total.high));
     return {std::min(low, value), value, std::max(high, value)};

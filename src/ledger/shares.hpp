@@ -20,9 +20,9 @@ struct Claim {
 };
 
 /// The claims as shares of a lot whose weight is known: values in proportion to the claims, summing to
-/// `total.value`. A share's range follows from the spreads of all claims, taken as independent (an error that all
-/// share cancels in a proportion), and lies within 0 and the total. Shares that sum to an exact total have no
-/// range when no claim has one.
+/// `total.value`. A share's range follows from its own claim and from those of the others together, taken as
+/// independent (an error that all share cancels in a proportion); it lies within 0 and the total. Shares of an
+/// exact total have no range when no claim has one.
 std::vector<LotShare> share_out(const MassRange& total, const std::vector<Claim>& claims);
 
 /// The claims as they are: for a lot that was not weighed.

@@ -12,10 +12,12 @@ bool noted_by(const Books& books, FactId fact, Day cutoff) {
     return fact == set_up_fact || books.fact(fact).noted <= cutoff;
 }
 
-bool is_comb(const Books& books, const Taking& t) {
-    if (t.box == no_box) return false;
-    const Comb comb = books.history.boxes[static_cast<std::size_t>(t.box)].comb;
-    return comb == Comb::sections || comb == Comb::cut_comb;
+/// Sections and cut comb are packed, other supers and frames extracted; a packing may say which of the two.
+bool is_for(const Books& books, const Taking& t, const Fact& f, bool combs) {
+    const Comb comb = t.box == no_box ? Comb::unsaid : books.history.boxes[static_cast<std::size_t>(t.box)].comb;
+    const bool is_comb = comb == Comb::sections || comb == Comb::cut_comb;
+    if (is_comb != combs) return false;
+    return !combs || f.detail.empty() || (f.detail == "sections") == (comb == Comb::sections);
 }
 
 /// Another extraction follows `taking` on its day, so that what was written between the two belongs to it.
@@ -66,7 +68,7 @@ std::vector<std::size_t> ready(const Books& books, FactId fact, bool combs) {
     for (const std::size_t i : books.waiting) {
         const Taking& t = books.taking(i);
         const bool back = t.returned && *t.returned <= books.fact(fact).happened;
-        if (!back && is_comb(books, t) == combs && off_before(books, t, fact)) out.push_back(i);
+        if (!back && is_for(books, t, books.fact(fact), combs) && off_before(books, t, fact)) out.push_back(i);
     }
     return out;
 }
