@@ -86,7 +86,7 @@ std::vector<BoxId> weighed(Replay& r, const Step& s) {
     if (s.fact.box.by == By::label) return weighed_by_label(r, s);
     if (s.fact.hive == no_hive) return {};
     if (s.fact.detail != "after") {
-        const Resolved found = resolve(r, s.fact.hive, s.fact.box);
+        const Resolved found = resolve_told(r, s.fact, s.fact.box);
         if (found.trouble == Resolved::Trouble::none) return found.boxes;
         if (found.trouble == Resolved::Trouble::which) return report_which(r, s, s.fact.hive, s.fact.box), std::vector<BoxId>{};
     }

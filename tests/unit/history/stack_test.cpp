@@ -313,3 +313,13 @@ TEST_CASE("a claim of how many are on is checked, not obeyed", "[history][stack]
     CHECK(cited(journal, history.diagnostics[0]) == std::vector<int>{1});
     CHECK(history.diagnostics[0].title == "'h1 super-count' says 2 supers, but by the journal h1 has 1 super on");
 }
+
+TEST_CASE("of several supers the one of the comb that is told comes off", "[history][stack]") {
+    BuildJournal b;
+    const HiveId h = b.hive("h5", {brood(), super("C", 0, Comb::cut_comb), super("D", 0, Comb::drawn)});
+    b.fact("2026-07-27", Kind::super_off, h, sole()).comb = Comb::cut_comb;
+    const History history = replay_checked(b.journal(), later);
+    CHECK(history.diagnostics.empty());
+    CHECK(box_at(history, history.takings.at(0).box).label == "C");
+    CHECK(history.supers_on(h).size() == 1);
+}
