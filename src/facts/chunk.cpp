@@ -151,6 +151,64 @@ std::optional<BoxChoice> choice_of(const Item& which) {
 
 bool picks(const Item& i) { return i.what == What::term && (i.has(Class::which) || i.text == "ordinal"); }
 
+/// A third super is the third one; a third of it is a share.
+void thirds(Items& items) {
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        if (!items[i].is("a third") || !is_super(items[i + 1])) continue;
+        items[i].words = {table_word("third", Class::which)};
+    }
+}
+
+/// `6 mites in 300`, `6 mites per 300 bees`: 6/300.
+void samples(Items& items) {
+    for (std::size_t i = 0; i + 2 < items.size(); ++i) {
+        if (!items[i].is("mite") || !items[i].counted) continue;
+        const bool of = items[i + 1].is("per") || items[i + 1].is("in") || items[i + 1].is("from") || items[i + 1].is("of");
+        if (!of || !is_count(items[i + 2]) || items[i + 2].value.amount < 50'000 || items[i + 2].value.amount > 5'000'000) continue;
+        Item& sample = items[i + 2];
+        sample.what = What::slash;
+        sample.n = items[i].count;
+        sample.m = static_cast<int>(sample.value.amount / 1000);
+        items[i].counted = false;
+        const bool bees = i + 3 < items.size() && items[i + 3].is("bees");
+        absorb(items, i + 2, i + 1, 1);
+        if (bees) absorb(items, i + 1, i + 2, 1);
+    }
+}
+
+/// What goes with a box put on is said of the box: `a super with 9 drawn frames`, `with thin foundation`.
+void with_what(Items& items) {
+    for (std::size_t i = 1; i + 1 < items.size(); ++i) {
+        std::size_t next = i + 1;
+        while (next + 1 < items.size() && (items[next].has(Class::filler) || items[next].is("all"))) ++next;
+        const bool box = is_super(items[i - 1]) || items[i - 1].is("brood box") || !items[i - 1].box_kind.empty() || (items[i - 1].is("on") && i > 1 && is_super(items[i - 2]));
+        if (items[i].is("with") && box && (items[next].has(Class::combing) || items[next].is("frame"))) items[i].loose = true;
+    }
+}
+
+/// `a frame of brood` is one.
+void one_frame(Items& items) {
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        Item& noun = items[i + 1];
+        const bool frames = noun.what == What::term && (noun.is("frame") || noun.is("frames of brood") || noun.is("frames of stores") || noun.is("frames of bees"));
+        const bool article = items[i].has(Class::filler) && items[i].end - items[i].begin == 1;
+        if (!frames || !article || noun.counted) continue;
+        noun.counted = true;
+        noun.count = 1;
+        noun.count_value = measure("1", Unit::piece).value();
+    }
+}
+
+/// `on 5 frames`: spread over them, nothing put on.
+void spread_over_frames(Items& items) {
+    for (std::size_t i = 1; i + 1 < items.size(); ++i) {
+        const bool on = items[i].what == What::term && (items[i].is("on") || items[i].is("over")) && items[i].end - items[i].begin < 5;
+        const Item& next = items[i + 1];
+        const bool frames = (next.counted && next.is("frame")) || (is_count(next) && i + 2 == items.size() && next.value.unit == Unit::piece);
+        if (on && frames) items[i].words = {table_word("across", Class::preposition)};
+    }
+}
+
 /// A new super whose ordinal was said is still just a super; so is a second brood box.
 void boxes(Items& items) {
     for (std::size_t i = 0; i + 1 < items.size(); ++i) {
@@ -205,7 +263,7 @@ void boxes(Items& items) {
 
 bool adjective(const Item& i) {
     return i.what == What::term && (i.has(Class::state) || i.has(Class::colour) || i.has(Class::combing) || i.has(Class::box_kind) ||
-                                    i.has(Class::filler) || i.has(Class::amount));
+                                    i.has(Class::filler) || i.has(Class::amount) || i.has(Class::substance));
 }
 
 /// What a number may count only when nothing better follows: `3 capped`, `8 drawn`, `9 medium`.
@@ -285,6 +343,7 @@ void roles(Items& items) {
         else if (items[i].is("into")) next.role = Item::Role::into;
         else if (items[i].is("to")) next.role = Item::Role::to;
         else if (items[i].is("with")) next.role = Item::Role::with;
+        else if (items[i].is("new") && next.what == What::hives) next.role = Item::Role::into;
         else {
             if (drops_before_hives(items[i]) && has_done(i)) items[i].loose = true;
             continue;
@@ -336,8 +395,13 @@ void chunk(std::vector<Item>& items, const ItemContext&) {
     number_words(items);
     shares_of_frames(items);
     jars(items);
+    thirds(items);
     boxes(items);
     counts(items);
+    samples(items);
+    one_frame(items);
+    with_what(items);
+    spread_over_frames(items);
     roles(items);
     pairs(items);
     by_the_way(items);

@@ -104,6 +104,7 @@ private:
     bool glued_comb();
     HiveId one_hive(std::size_t ahead, std::size_t& length, std::string& name) const;
     bool hyphenated(std::size_t index) const;
+    bool colour_of_queen(std::size_t ahead, std::size_t length) const;
 
     const std::vector<Token>& tokens_;
     const ItemContext& context_;
@@ -160,12 +161,27 @@ std::optional<Day> latest_of_month(unsigned day, Day noted) {
     return {};
 }
 
+/// The first such day after `noted`.
+std::optional<Day> soonest(unsigned day, unsigned month, Day noted) {
+    const date::year_month_day now{noted};
+    for (int on = 0; on < 5; ++on) {
+        const date::year_month_day d{now.year() + date::years{on}, date::month{month}, date::day{day}};
+        if (d.ok() && Day{d} > noted) return Day{d};
+    }
+    return {};
+}
+
 /// `on 2026-06-12`, `on the 12th`, `12 June`, `June 12`, `since the 5th`, `14/5`, `yesterday`, `3 days ago`.
 bool Itemiser::day() {
     std::size_t next = 0;
     bool since = false;
     if (word(0, "on") || word(0, "at")) next = 1;
     else if (word(0, "since") || word(0, "from")) next = 1, since = word(0, "since");
+    else if (word(0, "by") || word(0, "until") || word(0, "till")) next = 1;
+    std::size_t due_words = 0;
+    if (word(0, "due")) due_words = next = 1 + (word(1, "out") ? 1u : 0u) + (word(2, "by") || word(2, "on") ? 1u : 0u);
+    const bool due = due_words > 0 || (next == 1 && (word(0, "by") || word(0, "until") || word(0, "till")));
+    const auto near = [&](unsigned day_number, unsigned month_of_year) { return due ? soonest(day_number, month_of_year, context_.noted) : latest(day_number, month_of_year, context_.noted); };
     const bool after_preposition = next > 0;
     if (word(next, "the")) ++next;
     const Token* t = token(next);
@@ -181,13 +197,14 @@ bool Itemiser::day() {
         return v >= 1 && v <= 31 && (n->type == Token::Type::ordinal || n->value.amount % 1000 == 0) ? static_cast<unsigned>(v) : 0;
     };
     if (t->type == Token::Type::date) found = day_from_iso(t->text), length = 1;
-    else if (small(next) && month_word(next + 1)) found = latest(small(next), month_word(next + 1), noted), length = 2;
-    else if (month_word(next) && small(next + 1) && t->text != "may") found = latest(small(next + 1), month_word(next), noted), length = 2;
+    else if (small(next) && month_word(next + 1)) found = near(small(next), month_word(next + 1)), length = 2;
+    else if (month_word(next) && small(next + 1) && t->text != "may") found = near(small(next + 1), month_word(next)), length = 2;
     else if (after_preposition && t->type == Token::Type::ordinal) found = latest_of_month(static_cast<unsigned>(t->n), noted), length = 1;
     else if (after_preposition && t->type == Token::Type::slash && !t->value.said() && context_.settings->date_order != DateOrder::unset) {
         const bool dm = context_.settings->date_order == DateOrder::day_month;
-        found = latest(static_cast<unsigned>(dm ? t->n : t->m), static_cast<unsigned>(dm ? t->m : t->n), noted), length = 1;
-    } else if (word(0, "yesterday")) found = noted - date::days{1}, length = 1;
+        found = near(static_cast<unsigned>(dm ? t->n : t->m), static_cast<unsigned>(dm ? t->m : t->n)), length = 1;
+    } else if (due) return false;
+    else if (word(0, "yesterday")) found = noted - date::days{1}, length = 1;
     else if (t->type == Token::Type::word && weekday_of(t->text) >= 0) {
         const auto back = (date::weekday{noted} - date::weekday{static_cast<unsigned>(weekday_of(t->text))}).count();
         found = noted - date::days{back}, length = 1;
@@ -198,6 +215,7 @@ bool Itemiser::day() {
     Item& item = push(What::day, next + length);
     item.day = *found;
     item.since = since;
+    if (due) item.text = "due";
     return true;
 }
 
@@ -260,12 +278,23 @@ std::vector<HiveId> hive_range(const Lexicon& lexicon, const std::string& from, 
     return hives;
 }
 
+/// `marked blue`, `white queen`, where a hive is called Blue or White: the colour is meant.
+bool Itemiser::colour_of_queen(std::size_t ahead, std::size_t length) const {
+    if (length != 1) return false;
+    const Meaning meaning = context_.lexicon->find(words_, at_ + ahead);
+    const bool colour = std::any_of(meaning.words.begin(), meaning.words.end(), [](const grammar::Word* w) { return w->klass == Class::colour; });
+    if (!colour) return false;
+    const bool before = ahead == 0 && !items_.empty() && (items_.back().is("marked") || items_.back().is("queen") || items_.back().is("requeened"));
+    static constexpr std::array<std::string_view, 8> after = {"queen", "dot", "spot", "disc", "marked", "q", "paint", "pollen"};
+    return before || std::any_of(after.begin(), after.end(), [&](std::string_view w) { return word(ahead + 1, w); });
+}
+
 /// A hive, a list or range of hives, or all of them.
 bool Itemiser::hive() {
     std::size_t length = 0;
     std::string name;
     HiveId id = one_hive(0, length, name);
-    if (length == 0) return false;
+    if (length == 0 || colour_of_queen(0, length)) return false;
     const bool generic = symbol(0, "#") || word(0, "hive") || word(0, "hives") || word(0, "colony") || word(0, "colonies");
     Item item;
     item.what = What::hives;
@@ -273,6 +302,8 @@ bool Itemiser::hive() {
         if (hive != no_hive) item.hives.push_back(hive);
         else item.unknown_hives.push_back(said);
     };
+    // h3's super, said of another hive: it comes from there
+    if (!items_.empty() && tokens_[at_ + length - 1].text.ends_with("'s")) item.role = Item::Role::from;
     take(id, name);
     std::string last = name;
     std::size_t next = length;
@@ -290,6 +321,7 @@ bool Itemiser::hive() {
         std::size_t more = 0;
         std::string said;
         HiveId other = one_hive(skip, more, said);
+        if (more > 0 && colour_of_queen(skip, more)) break;
         if (more == 0 && (bare_number(skip) || (ranged && generic && number(skip)))) {
             said = token(skip)->text;
             // "2,5 and 9" after "hives" is a list, not a decimal.
@@ -326,6 +358,14 @@ bool Itemiser::phrase() {
     if (word(0, "w") && symbol(1, "/")) {
         const bool without = word(2, "o") && !tokens_[at_ + 1].space_after;
         push(What::term, without ? 3 : 2).words = {without ? table_row(Class::negation, "not") : table_row(Class::link, "with")};
+        return true;
+    }
+    // Q+ and Q-; the first is queenright to some, queen seen to others.
+    if (word(0, "q") && (symbol(1, "+") || symbol(1, "-")) && !tokens_[at_ + 1].space_before && (tokens_[at_ + 1].space_after || at_ + 2 == tokens_.size() || tokens_[at_ + 2].type == Token::Type::symbol)) {
+        const bool plus = symbol(1, "+");
+        Item& item = push(What::term, 2);
+        item.words = {table_row(Class::state, plus ? "queenright" : "queenless")};
+        if (plus) item.words.push_back(table_row(Class::state, "queen seen"));
         return true;
     }
     if (tokens_[at_].type != Token::Type::word && !symbol(0, "&")) return glued_comb();
@@ -452,6 +492,10 @@ bool Itemiser::other() {
             return true;
         }
         if (t.text == "+" && t.space_before) {
+            push(What::sign, 1).text = "+";
+            return true;
+        }
+        if (t.text == "+" && !t.space_before && (t.space_after || at_ + 1 == tokens_.size()) && !leads) {
             push(What::sign, 1).text = "+";
             return true;
         }

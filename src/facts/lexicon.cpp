@@ -17,7 +17,8 @@ std::vector<std::string> singulars(const std::string& word) {
     std::vector<std::string> forms{word};
     if (word.ends_with("'s")) forms.push_back(word.substr(0, word.size() - 2));
     if (word.size() > 2 && word.ends_with('s')) forms.push_back(word.substr(0, word.size() - 1));
-    if (word.size() > 3 && word.ends_with("es")) forms.push_back(word.substr(0, word.size() - 2));
+    const auto hisses = [&] { const char c = word[word.size() - 3]; return c == 's' || c == 'x' || c == 'z' || c == 'h' || c == 'o'; };
+    if (word.size() > 4 && word.ends_with("es") && hisses()) forms.push_back(word.substr(0, word.size() - 2));
     if (word.size() > 3 && word.ends_with("ies")) forms.push_back(word.substr(0, word.size() - 3) + "y");
     return forms;
 }
@@ -84,7 +85,8 @@ Lexicon::Lexicon() {
 
 void Lexicon::add(std::string_view surface, const Meaning& meaning) {
     std::string plain(surface);
-    std::replace(plain.begin(), plain.end(), '-', ' ');
+    for (std::size_t i = 1; i + 1 < plain.size(); ++i)
+        if (plain[i] == '-') plain[i] = ' ';
     Entry entry{words_of(plain), meaning};
     if (entry.words.empty()) return;
     entry.meaning.length = entry.words.size();

@@ -49,11 +49,30 @@ bool holds_number(const Item& i) {
 bool smells_of_data(const Item& i, const Lexicon& lexicon) {
     if (i.what == What::value || i.what == What::slash || i.what == What::ratio || i.what == What::sign || i.what == What::jars) return true;
     if (i.counted) return true;
+    if (const grammar::Word* w = i.word(Class::count); w && w->number > 1) return true;
     return i.what == What::unknown && !lexicon.nearest(i.text).empty();
+}
+
+/// Speaks of something done to boxes, frames or queens: worth a look when it was not understood.
+bool tells_of_a_deed(const std::vector<Item>& items) {
+    static constexpr std::array<std::string_view, 12> things = {"super", "brood box", "excluder", "frame", "frames of brood", "frames of stores", "queen", "queen cell", "escape board", "feeder", "upper entrance", "swarm"};
+    const auto deed = [](const Item& i) { return i.what == What::sign || (i.has(Class::done) && !i.is("on") && !i.is("off") && !i.is("in") && !i.is("out") && !i.is("left")); };
+    const auto thing = [](const Item& i) { return i.what == What::box || std::any_of(things.begin(), things.end(), [&](std::string_view t) { return i.is(t); }); };
+    return std::any_of(items.begin(), items.end(), deed) && std::any_of(items.begin(), items.end(), thing);
 }
 
 /// The items of a clause whose hives became what the line is about.
 std::vector<Item> without_hives(std::vector<Item> items) {
+    const auto named = std::count_if(items.begin(), items.end(), [](const Item& k) { return k.what == What::hives; });
+    if (named > 1) {
+        // Only the hives the line is about: the ones without a preposition.
+        for (std::size_t i = 0; i < items.size(); ++i) {
+            const bool led = i > 0 && (items[i - 1].has(Class::preposition) || items[i - 1].is("new") || items[i - 1].is("with"));
+            if (items[i].what != What::hives || led) continue;
+            items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+            return items;
+        }
+    }
     for (std::size_t i = 0; i < items.size();) {
         const bool before = i + 1 < items.size() && items[i + 1].what == What::hives && (items[i].is("from") || items[i].is("to") || items[i].is("on") || items[i].is("in") || items[i].is("off") || items[i].is("at"));
         const bool verb = std::count_if(items.begin(), items.end(), [](const Item& k) { return k.has(Class::done); }) > 1;
@@ -369,7 +388,7 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
             if (best[i].pieces > 4 || j - i > 14) continue;
             std::size_t from = i;
             bool linked = false;
-            while (from < j && (items[from].has(Class::link) || stop(items[from], ":"))) linked = linked || items[from].has(Class::link), ++from;
+            while (from < j && (items[from].has(Class::link) || stop(items[from], ":"))) linked = linked || items[from].is("and"), ++from;
             const std::vector<Item> part(items.begin() + static_cast<std::ptrdiff_t>(from), items.begin() + static_cast<std::ptrdiff_t>(j));
             const bool idle = std::all_of(part.begin(), part.end(), [](const Item& k) { return k.idle(); });
             if (idle) {
@@ -377,6 +396,8 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
                 continue;
             }
             std::vector<Candidate> found = matcher_.read(part, text(), context);
+            const bool of_cells = cells && std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.after_cells; });
+            if (of_cells) std::erase_if(found, [](const Candidate& c) { return !c.after_cells; });
             if (!cells) std::erase_if(found, [](const Candidate& c) { return c.after_cells; });
             if (box_.by == BoxChoice::By::unsaid) std::erase_if(found, [](const Candidate& c) { return c.carries_box; });
             if (found.empty() && linked && i > 0) {
@@ -553,7 +574,7 @@ bool LineReader::unit_missing(const std::vector<Item>& items) {
 void LineReader::unread(const std::vector<Item>& items) {
     const Span where = span(items);
     const bool negated = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation); });
-    const bool flagged = std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_); });
+    const bool flagged = std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_); }) || (!negated && tells_of_a_deed(items));
     keep_words(items, Kind::remark, negated && eventful(items) ? Reading::Outcome::put_out : Reading::Outcome::remark, negated && eventful(items) ? "not" : "");
     if (!flagged) return;
     out_->back().fact.detail = "flagged";
@@ -594,7 +615,7 @@ bool LineReader::bare_hives(std::vector<Item>& items) const {
         if (number.what != What::value || number.value.unit != Unit::piece || number.value.low != number.value.high || number.value.amount % 1000 != 0) continue;
         Item& before = items[i - 1];
         const bool preposition = before.is("off") || before.is("from") || before.is("of") || before.is("on") || before.is("across") || before.is("to") || before.is("into") || before.is("with") || before.is("in");
-        const bool ends = i + 1 == items.size() || items[i + 1].has(Class::preposition) || items[i + 1].has(Class::link);
+        const bool ends = i + 1 == items.size() || items[i + 1].what == What::hives || items[i + 1].has(Class::preposition) || items[i + 1].has(Class::link);
         if (!ends || !(preposition || before.has(Class::done))) continue;
         const HiveId id = lexicon_.hive(std::to_string(number.value.amount / 1000));
         if (id == no_hive) continue;
@@ -611,6 +632,19 @@ bool LineReader::bare_hives(std::vector<Item>& items) const {
         items.erase(items.begin() + static_cast<std::ptrdiff_t>(i--) - 1);
     }
     return any;
+}
+
+/// `took 2 supers from h3`: the hive after from or to is the one spoken of.
+std::vector<LineReader::Solution> LineReader::about_the_named(const std::vector<Item>& items) {
+    std::vector<Item> demoted;
+    Subject from;
+    for (const Item& i : items) {
+        if (i.what == What::hives && from.hives.empty()) from.hives = i.hives, from.unknown = i.unknown_hives;
+        else demoted.push_back(i);
+    }
+    if (!from.said()) return {};
+    subject_ = from;
+    return solve(demoted);
 }
 
 /// What `same as` does not copy: what was counted or marked there is not so here.
@@ -725,20 +759,14 @@ void LineReader::clause(std::vector<Item> items) {
         ways = solve(without);
     }
     if (ways.empty() && !subject_.said()) {
-        // took 2 supers from h3: the hive after from or to is the one spoken of
-        std::vector<Item> demoted;
-        Subject from;
-        for (const Item& i : without) {
-            if (i.what == What::hives && from.hives.empty()) from.hives = i.hives, from.unknown = i.unknown_hives;
-            else demoted.push_back(i);
-        }
-        if (from.said()) subject_ = from, ways = solve(demoted);
+        ways = about_the_named(without);
     }
     if (ways.empty()) {
         std::vector<Item> named = without;
         if (bare_hives(named)) {
             const Subject found = take_subject(named);
             std::vector<Solution> read = solve(named);
+            if (read.empty() && !subject_.said() && !found.said()) read = about_the_named(named);
             if (read.size() == 1 && (!found.said() || !subject_.said())) {
                 if (found.said()) subject_ = found;
                 ways = std::move(read);

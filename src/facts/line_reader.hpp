@@ -37,9 +37,9 @@ class LineReader {
 public:
     LineReader(Journal& journal, const Lexicon& lexicon, Matcher& matcher) : journal_(journal), lexicon_(lexicon), matcher_(matcher) {}
 
-    /// Reads the tokens of a line; facts go to `out`, remarks and to-dos too; diagnostics to the journal.
+    /// Reads the tokens of a line, `visit` the facts above it; facts go to `out`, remarks and to-dos too; diagnostics to the journal.
     /// A line that only names hives changes `context.hives` for the indented lines below.
-    void read(const std::vector<Token>& tokens, std::uint32_t file, LineContext& context, std::vector<RawFact>& out);
+    void read(const std::vector<Token>& tokens, std::uint32_t file, LineContext& context, const std::vector<RawFact>& visit, std::vector<RawFact>& out);
 
 private:
     struct Solution {
@@ -66,6 +66,11 @@ private:
     bool impossible_share(const std::vector<Item>& items);
     bool unit_missing(const std::vector<Item>& items);
     void unread(const std::vector<Item>& items);
+    bool bare_hives(std::vector<Item>& items) const;
+    std::vector<Solution> about_the_named(const std::vector<Item>& items);
+    bool same_again(const std::vector<Item>& items);
+    void in_doubt(const std::vector<Item>& items, const std::string& doubt);
+    void hives_at_the_end(std::vector<std::vector<Item>>& clauses);
     std::vector<Solution> solve(const std::vector<Item>& items);
     void take(const Solution& solution, std::optional<Day> happened);
     void put(RawFact raw, Reading reading);
@@ -84,10 +89,12 @@ private:
     std::uint32_t file_ = 0;
     LineContext* context_ = nullptr;
     std::vector<RawFact>* out_ = nullptr;
+    const std::vector<RawFact>* visit_ = nullptr;
     Subject subject_;
     BoxChoice box_;
     YardId line_yard_ = no_yard;   ///< of a line that begins with a yard: `Ferry Field: h2 dead`
     bool complained_ = false;
+    bool cells_said_ = false;      ///< the line spoke of queen cells
     std::size_t first_of_line_ = 0;
     /// The last clause of this sentence that was read, for details that follow after a comma.
     struct Last {

@@ -104,7 +104,7 @@ std::string share_words(const Measure& m) {
 std::string full_words(const Fact& f) {
     Words w;
     w(short_box(f));
-    if (f.value.of == -1) return std::move(w("all but")(number_text(f.value))("frames")("full")).text();
+    if (f.value.of == -1) return std::move(w("all but")(number_text(f.value))(f.value.amount == 1000 ? "frame" : "frames")("full")).text();
     if (f.value.unit == Unit::fraction && f.value.amount == 1000) return std::move(w(f.value.about ? "about" : "")("full")).text();
     if (f.value.unit == Unit::fraction && f.value.amount == 900) return std::move(w(f.value.about ? "about" : "")("nearly full")).text();
     w(share_words(f.value));
@@ -115,6 +115,7 @@ std::string full_words(const Fact& f) {
 std::string state_words(const Fact& f, std::string_view state) {
     Words w;
     w(short_box(f));
+    if (f.value.of == -1) return std::move(w("all but")(number_text(f.value))(f.value.amount == 1000 ? "frame" : "frames")(state)).text();
     if (state == "capped" && f.value.unit == Unit::fraction && f.value.amount == 0) return std::move(w("uncapped")).text();
     if (state == "capped" && f.value.unit == Unit::fraction && f.value.amount == 100 && f.value.low == 20) return std::move(w("starting to cap")).text();
     if (state == "drawn" && f.value.unit == Unit::fraction && f.value.amount == 0) return std::move(w("not drawn")).text();
@@ -179,7 +180,7 @@ std::string mites_words(const Fact& f) {
     Words w;
     w(f.detail);
     if (f.value.dimension == Dimension::share) return std::move(w("mites")(text_of(f.value))).text();
-    if (f.count >= 0 && f.value.said()) return std::move(w(fmt::format("{}/{}", f.count, number_text(f.value)))).text();
+    if (f.count >= 0 && f.value.said()) return std::move(w(fmt::format("{}/{}", f.count, number_text(f.value)))(f.detail.empty() ? "mites" : "")).text();
     if (f.count == 0) w("no mites");
     else w(plural(f.count, "mite"));
     if (f.second.said()) w("in")(text_of(f.second));
@@ -233,11 +234,13 @@ std::string treatment_words(const Fact& f, std::string_view way) {
     if (way.empty()) {
         w("treated")(f.detail.empty() ? free_words("with", f.text) : std::string(f.detail));
         if (f.value.said()) w(text_of(f.value));
+        if (!f.detail.empty()) w(free_words("batch", f.text));
         return std::move(w).text();
     }
     w(f.detail);
     w(f.count > 0 ? plural(f.count, "strip") : std::string("strips"))(way);
     if (f.second.said()) w("for")(text_of(f.second));
+    w(free_words("batch", f.text));
     return std::move(w).text();
 }
 
@@ -305,7 +308,7 @@ std::string said(const Journal& j, const Fact& f) {
         case Kind::stings: return plural(f.count, "sting");
         case Kind::stores: return stores_words(f);
         case Kind::pollen: return f.detail == "none" ? "no pollen" : f.detail == "plenty" ? "plenty of pollen" : words("pollen coming in", f.text);
-        case Kind::super_brood: return words("brood in", box_words(f.box));
+        case Kind::super_brood: return f.box.by == BoxChoice::By::unsaid ? "brood above the excluder" : words("brood in", box_words(f.box));
         case Kind::queen: return queen_words(f);
         case Kind::queen_marked: return words("queen marked", f.detail);
         case Kind::queen_clipped: return "queen clipped";

@@ -252,7 +252,8 @@ void Matcher::search(const Row& row, const std::vector<Item>& items, std::size_t
         }
         // The free words after the preposition: up to the next amount, hive or lot, at least one.
         std::size_t end = at + 1;
-        while (end < items.size() && (items[end].what == What::term || items[end].what == What::unknown || items[end].what == What::quoted ||
+        const bool numbered = item.is("batch");
+        while (end < items.size() && !items[end].counted && ((numbered && bare_number(items[end])) || items[end].what == What::term || items[end].what == What::unknown || items[end].what == What::quoted ||
                                       items[end].what == What::yard)) ++end;
         // The longest run that leaves the rest readable.
         const std::size_t before = found.size();
@@ -441,7 +442,7 @@ void apply_field(Candidate& c, const std::string& name, const std::string& value
     else if (name == "comb") f.comb = Comb::wet;
     else if (name == "empty") f.value = {Dimension::share, Unit::fraction, 0, 0, 20, 0, false};
     else if (name == "assume") f.assumed |= assumed_full;
-    else if (name == "all but") f.value.of = -1;
+    else if (name == "all_but") f.value.of = -1;
     else if (name == "inverse") {
         f.value = {f.value.dimension, f.value.unit == Unit::of_frames ? Unit::percent : f.value.unit, 1000 - f.value.amount, 1000 - f.value.high, 1000 - f.value.low, 0, f.value.about};
     } else if (name == "box") f.box = {BoxChoice::By::all, Role::super, 0, {}};
@@ -471,6 +472,7 @@ void finish(Candidate& c, const std::vector<Item>& items) {
         if (f.box.by == BoxChoice::By::top_n) f.box.number = static_cast<std::uint8_t>(std::min(f.count, 250));
     }
     if (f.kind == Kind::super_off && f.manner == "net") f.manner = "honey";
+    if (c.after_cells && f.kind == Kind::cells_left && !f.detail.empty()) f.count = f.count < 0 && f.value.said() ? static_cast<int>(f.value.amount / 1000) : f.count;
     if ((f.kind == Kind::cells_removed || f.kind == Kind::cells_left || f.kind == Kind::queen_cells) && f.detail.empty())
         for (const Item& i : items) f.detail = i.is("open cell") ? "open" : i.is("sealed cell") ? "sealed" : f.detail;
     if (f.kind == Kind::feed) {
@@ -484,6 +486,11 @@ void finish(Candidate& c, const std::vector<Item>& items) {
         if (i.is("to shed") && (f.kind == Kind::super_off || f.kind == Kind::hive_ended)) f.detail = f.kind == Kind::super_off ? "shed" : f.detail;
         if (i.is("old queen")) f.detail = "old queen";
     }
+    if (f.kind == Kind::boxes_swapped && std::pair{f.box2.by, f.box2.number} < std::pair{f.box.by, f.box.number}) std::swap(f.box, f.box2);
+    if (f.value.of == -1)
+        for (const Item& i : items)
+            if (i.is("outside frames")) f.value = i.counted ? i.count_value : measure("2", Unit::frame).value(), f.value.unit = Unit::frame, f.value.of = -1;
+    if (f.value.of == -1 && f.value.dimension == Dimension::count) f.value.unit = Unit::frame;
     if (f.kind == Kind::moisture && f.value.dimension == Dimension::count)
         f.value = {Dimension::share, Unit::percent, f.value.amount / 100, f.value.low / 100, f.value.high / 100, 0, f.value.about};
     if (f.kind == Kind::honey_index && f.value.dimension == Dimension::count)
@@ -549,9 +556,12 @@ std::vector<Candidate> Matcher::read(const std::vector<Item>& items, std::string
     if (known == shapes_.end()) known = shapes_.emplace(shape, match(items)).first;
     for (const Found& found : known->second) {
         Candidate c = build(found, items, file_text, context);
-        const bool seen = std::any_of(out.begin(), out.end(), [&](const Candidate& o) { return same_content(o.fact, c.fact); });
+        const bool seen = std::any_of(out.begin(), out.end(), [&](const Candidate& o) { return same_content(o.fact, c.fact) && o.after_cells == c.after_cells; });
         if (!seen) out.push_back(std::move(c));
     }
+    // After `treated with` stands any name; a known substance is that substance.
+    const auto treated = [](const Candidate& c) { return c.fact.kind == Kind::treatment && !c.fact.detail.empty(); };
+    if (std::any_of(out.begin(), out.end(), treated)) std::erase_if(out, [](const Candidate& c) { return c.fact.kind == Kind::treatment && c.fact.detail.empty(); });
     return out;
 }
 

@@ -20,6 +20,8 @@ struct Candidate {
     bool swap = false;
     /// Holds only where the line spoke of a super before: `super full. Off, 21 kg`.
     bool carries_box = false;
+    /// Holds only where the line spoke of queen cells: `2 sealed cells, left 1`.
+    bool after_cells = false;
     std::size_t row = 0;
 };
 

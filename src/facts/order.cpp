@@ -73,6 +73,13 @@ public:
 
     void take(RawFact& raw) {
         const std::vector<HiveId> hives = whose(raw);
+        if (hives.empty() && (raw.all || raw.rest || raw.both)) {
+            Fact kept;
+            kept.happened = raw.fact.happened, kept.noted = raw.fact.noted, kept.minute = raw.fact.minute, kept.yard = raw.fact.yard, kept.span = raw.fact.span;
+            kept.detail = "flagged";
+            kept.text = std::string(journal_.sources.text(raw.fact.span));
+            return push(std::move(kept), raw.reading);
+        }
         if (hives.empty()) return push(raw.fact, raw.reading);
         const bool several = hives.size() > 1;
         for (const HiveId h : hives) {

@@ -227,7 +227,7 @@ void Reader::read_line(const Line& line) {
     std::vector<RawFact> facts;
     LineReader reader(journal_, lexicon_, matcher_);
     const std::size_t first_reading = journal_.readings.size();
-    reader.read(tokens, line.file, context_, facts);
+    reader.read(tokens, line.file, context_, raw_, facts);
     if (!context_.dated) {
         // Nothing is lost: the line stays in the read-back, but without a day it is no fact.
         journal_.readings.resize(first_reading);
