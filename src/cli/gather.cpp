@@ -74,7 +74,7 @@ private:
 Gathered gather(const std::vector<std::string>& paths, Io& io) {
     Gatherer gatherer(io);
     if (paths.empty()) gatherer.path(".", true);
-    for (const std::string& path : paths) gatherer.path(path, paths.size() == 1);
+    for (const std::string& path : paths) gatherer.path(path == "-" ? path : tidy(path), paths.size() == 1);
     return gatherer.take();
 }
 
