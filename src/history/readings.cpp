@@ -38,17 +38,21 @@ std::vector<BoxId> read_boxes(Replay& r, Step& s) {
     return found.boxes;
 }
 
-/// Notices that `top` and `bottom` of one visit are the same box.
-void note_name(Replay& r, const Step& s, BoxId box, What what) {
-    if (names_the_only_one(s.fact.box) || s.fact.box.by == By::all) return;
+bool by_place(const BoxChoice& choice) { return choice.by == By::top || choice.by == By::bottom || choice.by == By::middle; }
+
+/// `top` and `bottom` of one visit are two boxes: true, and reported, when the stack has one for both.
+bool named_otherwise(Replay& r, const Step& s, BoxId box, What what) {
+    if (!by_place(s.fact.box)) return false;
     HiveState& state = r.state(s.fact.hive);
     if (state.read_day != s.day()) state.read_today.clear();
     state.read_day = s.day();
-    for (const NamedReading& earlier : state.read_today)
-        if (earlier.box == box && earlier.what == what && !(earlier.choice == s.fact.box) && earlier.choice.by != By::label &&
-            s.fact.box.by != By::label)
-            return report_same_box(r, s, s.fact.hive, s.fact.box, earlier);
+    for (const NamedReading& earlier : state.read_today) {
+        if (earlier.box != box || earlier.what != what || earlier.choice == s.fact.box) continue;
+        report_same_box(r, s, s.fact.hive, s.fact.box, earlier);
+        return true;
+    }
     state.read_today.push_back({s.fact.box, box, what, s.id});
+    return false;
 }
 
 std::int64_t permille(std::int64_t thousandths, std::int64_t whole) {
@@ -131,8 +135,7 @@ void see(Replay& r, const Step& s, BoxId box, What what, const Amount& a) {
 void read_share(Replay& r, Step& s, What what) {
     for (const BoxId box : read_boxes(r, s)) {
         const std::optional<Amount> share = share_said(r, s, box);
-        if (!share) continue;
-        note_name(r, s, box, what);
+        if (!share || named_otherwise(r, s, box, what)) continue;   // of a box that is not there
         see(r, s, box, what, *share);
         if (what == What::full || what == What::capped) reconcile(r, s, box);
         if (what == What::full) reconsider_taking(r, s, box, share->amount);

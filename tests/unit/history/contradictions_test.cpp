@@ -213,6 +213,9 @@ TEST_CASE("'top' and 'bottom' of one visit are the same super", "[history][contr
     const History history = replay_checked(journal, later);
     REQUIRE(found(history) == Codes{"warning same-super"});
     CHECK(cited(journal, history.diagnostics[0]) == Lines{2, 1});
+    const std::vector<BoxSighting>& seen = box_at(history, history.supers_on(h)[0]).sightings;
+    REQUIRE(seen.size() == 2);   // the reading of a box that is not there is not given to the other
+    CHECK(seen[0].amount == 500);
 }
 
 TEST_CASE("swapping or reversing what is one box", "[history][contradiction]") {
