@@ -63,6 +63,7 @@ private:
     /// Eggs just after a loss are the old queen's; later ones prove the new one.
     void prove_laying(const Seen& s) {
         if (before_new_eggs(s.day)) return;
+        if (state.clock) state.cells.reset();
         state.clock.reset();
         state.absent.reset();
         state.cells_removed.reset();
@@ -171,7 +172,7 @@ private:
     }
 
     void remove_cells(const Seen& s) {
-        const bool all = s.it->count < 0 || (state.cells && state.cells->count >= 0 && s.it->count >= state.cells->count);
+        const bool all = s.it->count < 0 || !state.cells || state.cells->count < 0 || s.it->count >= state.cells->count;
         if (!all) {
             if (state.cells && state.cells->count > 0) state.cells->count -= s.it->count;
             return;

@@ -52,9 +52,12 @@ bool shaken(const HiveView& hive, const Box& box, bool falls, Ripeness& r) {
     return true;
 }
 
-/// Comb honey is eaten with its caps: it has to be sealed, not just ripe.
+/// Comb honey is eaten with its caps: it has to be sealed, not just ripe. "Fully capped" by eye is estimated at
+/// a little less than all of it.
+constexpr double sealed = 0.9;
+
 double capped_wanted(const HiveView& hive, const SuperView& super) {
-    return super.comb_honey() ? 0.95 : hive.settings().ripe_at_capped_percent / 100.0;
+    return super.comb_honey() ? sealed : hive.settings().ripe_at_capped_percent / 100.0;
 }
 
 Ripeness by_capping(const HiveView& hive, const SuperView& super) {
@@ -144,7 +147,7 @@ Advices comb_honey(const HiveView& hive) {
     for (const SuperView& s : hive.supers) {
         const Ripeness r = ripeness(hive, s);
         if (!s.comb_honey() || r.verdict != Ripeness::Verdict::ripe || !s.estimate || brood_rules_out(hive, s)) continue;
-        if (s.capped() < 0.95) continue;
+        if (s.capped() < sealed) continue;
         Advice a = take(hive, s, r);
         a.reasons.push_back("comb honey: sealed and without brood, off before the cappings are walked dirty");
         out.push_back(std::move(a));

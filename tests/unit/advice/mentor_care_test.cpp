@@ -1,0 +1,105 @@
+// Feeds, treatments, mites, disease, stores, shed, to-dos.
+#include <catch2/catch.hpp>
+
+#include "mentor.hpp"
+
+using namespace waxtab;
+
+namespace {
+
+const std::vector<MentorCase> cases{
+    {"feed on with supers on", "Codex STAN 12-1981: no added ingredients", "2026-05-12",
+     mill + "2026-05-12 mill\nh3 top 20% full, fed 2 L syrup 1:1\n", {"h3 feed-with-supers: not honey"}, {}},
+    {"feed given, super wanted: the feed comes off first", "Codex STAN 12-1981; precedence of food over room", "2026-05-12",
+     mill + "2026-05-05 mill\nflow heavy\nh3 top 50% full\n2026-05-12 mill\nflow heavy\nh3 top 95% full, feeder on\n",
+     {"h3 feed-with-supers: over: put a super on"}, {"h3 room-runs-out"}},
+    {"syrup given before supering is carried up", "correction on feeds; wvbeekeeper.blogspot.com", "2026-05-20",
+     mill_bare + "2026-05-01 mill\nh3 fed 4 L syrup 1:1\n2026-05-10 mill\n+super h3 drawn9\n", {"h3 fed-super: shortly before"}, {"h3 feed-with-supers"}},
+    {"syrup in early spring does not mark a super of May", "correction on feeds: only what can be carried up", "2026-05-20",
+     mill_bare + "2026-03-05 mill\nh3 fed 2 L syrup 1:1\n2026-05-10 mill\n+super h3 drawn9\n", {}, {"h3 fed-super", "h3 feed-with-supers"}},
+    {"a treatment with supers on: read the label", "VMD and NBU notice (amitraz); labels differ", "2026-06-10",
+     mill + "2026-06-08 mill\nh3 top 50% full, amitraz strips in\n", {"h3 treatment-with-supers: label"}, {}},
+    {"no super goes on and none comes off while strips are in", "VMD and NBU notice; precedence of law over room", "2026-06-10",
+     mill + "2026-06-01 mill\nflow heavy\nh3 top 50% full\n2026-06-08 mill\nflow heavy\nh3 top 95% full, top 90% capped, amitraz strips in\n",
+     {"h3 treatment-with-supers: over: "}, {"h3 room-runs-out", "h3 take-when-ripe"}},
+    {"supers that were on stay marked", "correction on treatments: until the keeper clears them", "2026-07-10",
+     mill + "2026-05-01 mill\nh3 thymol strips in\n2026-06-01 mill\nh3 thymol strips out\n2026-07-10 mill\nh3 top full, top fully capped\n",
+     {"h3 treated-super: cleared it with label and law"}, {"h3 take-when-ripe"}},
+    {"strips in longer than noted", "the keeper's own note", "2026-10-20",
+     mill_bare + "2026-08-20 mill\nh3 amitraz strips in, 42 days\n", {"h3 strips-out: noted for 42 days"}, {}},
+    {"strips with no time noted are asked about", "beekeepers' news of 24 Oct 2012: 56 days at most", "2026-10-20",
+     mill_bare + "2026-08-10 mill\nh3 amitraz strips in\n", {"h3 strips-out: look up"}, {}},
+    {"strips just in: silence", "the keeper's own note", "2026-08-25",
+     mill_bare + "2026-08-20 mill\nh3 amitraz strips in, 42 days\n", {}, {"h3 strips-out"}},
+    {"formic acid above the label's heat", "label Vm 40476/4000: 10-29.5 C on the first day", "2026-08-12",
+     mill_bare + "2026-08-12 mill\n32C sunny\nh3 treated with formic acid\n", {"h3 treatment-too-warm: 29.5"}, {}},
+    {"formic acid within it", "label Vm 40476/4000", "2026-08-12",
+     mill_bare + "2026-08-12 mill\n24C sunny\nh3 treated with formic acid\n", {}, {"h3 treatment-too-warm"}},
+    {"mites above the keeper's threshold", "3 per 100 in use at USDA-ARS and by clubs; the setting is the keeper's", "2026-08-20",
+     mill_bare + "threshold mites 3%\n2026-08-20 mill\nh3 alcohol wash 12/300\n", {"h3 mites-above-threshold: your threshold"}, {}},
+    {"mites below it: silence", "as above", "2026-08-20", mill_bare + "threshold mites 3%\n2026-08-20 mill\nh3 alcohol wash 3/300\n", {},
+     {"h3 mites-above-threshold"}},
+    {"a drop is not compared with a wash", "different units; BEEBOOK methods", "2026-08-20",
+     mill_bare + "threshold mites 3%\n2026-08-20 mill\nh3 drop 40 mites in 3 days\n", {}, {"h3 mites-above-threshold"}},
+    {"recount after treatment", "common practice, no source", "2026-09-20",
+     mill_bare + "2026-08-20 mill\nh3 alcohol wash 12/300, amitraz strips in, 14 days\n2026-09-05 mill\nh3 amitraz strips out\n",
+     {"h3 mites-recount: no count noted since"}, {"h3 mites-above-threshold"}},
+    {"counts are due before the winter bees", "Mississippi State University Extension: counts by season", "2026-07-25",
+     mill_bare + "2026-07-20 mill\nh3 inspected\n", {"- mites-count-due: winter bees"}, {}},
+    {"foulbrood suspected stops everything that moves", "local law on notifiable bee diseases", "2026-06-08",
+     "units kg\nhive h3 at mill: deep, excluder, super drawn9\nhive h4 at mill: deep, excluder, super drawn9\n"
+     "2026-06-01 mill\nflow heavy\nh3 top 40% full\nh4 top 50% full\n2026-06-08 mill\nflow heavy\nh3 top 95% full, top 90% capped\n"
+     "h4 foulbrood suspected\n",
+     {"- notifiable-disease: inspector", "- notifiable-disease: over: "}, {"h3 room-runs-out", "h3 take-when-ripe"}},
+    {"another yard goes on", "local law: the yard stands still, not the keeper", "2026-06-08",
+     "units kg\nhive h3 at mill: deep, excluder, super drawn9\nhive h4 at home: deep, excluder\n2026-06-01 mill\nflow heavy\nh3 top 40% full\n"
+     "2026-06-08 mill\nflow heavy\nh3 top 95% full\n2026-06-08 home\nh4 foulbrood suspected\n",
+     {"- notifiable-disease: home", "h3 room-runs-out"}, {}},
+    {"chalk brood is no standstill", "not notifiable; common practice", "2026-06-08", mill + "2026-06-08 mill\nh3 chalk brood\n", {},
+     {"- notifiable-disease"}},
+    {"short of winter stores in a cold climate", "honeybeesuite.com: US North 80-90 lb; feeding by mid-October", "2026-09-10",
+     mill_bare + "climate cold\n2026-09-08 mill\nh3 4 frames of stores\n", {"h3 winter-stores: cold climate", "h3 winter-stores: by 2026-10-15"}, {}},
+    {"the same in a mild one needs less, and ends in September", "honeybeesuite.com: US South 40 lb; Norfolk: end of September", "2026-09-10",
+     mill_bare + "climate mild\n2026-09-08 mill\nh3 stores 12 kg\n", {"h3 winter-stores: mild climate", "h3 winter-stores: by 2026-09-30"}, {}},
+    {"enough stores: silence", "BBKA News 216 (2013): 20 kg", "2026-09-10",
+     mill_bare + "climate middle\n2026-09-08 mill\nh3 stores 26 kg\n", {}, {"h3 winter-stores"}},
+    {"what was fed counts", "Curth, Hohenheim (1981): 2:1 syrup gives 1.00 kg a litre", "2026-09-20",
+     mill_bare + "climate mild\n2026-09-08 mill\nh3 stores 10 kg\n2026-09-12 mill\nh3 fed 10 L syrup 2:1\n", {}, {"h3 winter-stores"}},
+    {"too late for syrup", "norfolkbeekeepers.org.uk; no syrup below 13 C", "2026-11-01",
+     mill_bare + "climate mild\n2026-10-25 mill\nh3 stores 8 kg\n", {"h3 winter-stores: fondant"}, {}},
+    {"light stores in a June gap, supers on", "honey and feed apart: supers off first", "2026-06-15",
+     mill + "2026-06-15 mill\nno flow\nh3 top empty, light on stores\n", {"h3 hunger: honey supers off first"}, {"h3 feed-with-supers"}},
+    {"March: heft the hives", "bees-online.at (Feb 2021); Bienen & Natur", "2026-03-10",
+     mill_bare + "2026-02-01 mill\nh3 inspected\n", {"- spring-hunger: heft"}, {}},
+    {"few bees before winter", "honey.org.au: under 6 frames", "2026-09-05",
+     mill_bare + "2026-09-04 mill\nh3 4 frames of bees\n", {"h3 small-colony: fewer than 6"}, {}},
+    {"no excluder under a winter super", "club page on wintering", "2026-10-01",
+     mill + "2026-09-28 mill\nh3 inspected\n", {"h3 excluder-winter: queen below"}, {}},
+    {"robbers: smaller entrance", "factdirectory.com (weak)", "2026-08-20", mill_bare + "2026-08-20 mill\nh3 robbing\n", {"h3 reduce-entrance"}, {}},
+    {"upper entrance without flow", "common practice, no source", "2026-08-20",
+     mill + "2026-06-01 mill\nh3 upper entrance opened\n2026-08-20 mill\nflow over\nh3 top 50% full\n", {"h3 upper-entrance: shut"}, {}},
+    {"wet supers and moth", "COLOSS BEEBOOK, wax moth, 5.8.1", "2026-08-20",
+     mill_bare + "shed: 3 supers wet\n2026-08-20 mill\nh3 inspected\n", {"- shed-moth: 3 supers wet"}, {}},
+    {"a to-do comes back", "the journal itself", "2026-06-12", mill + "2026-06-10 mill\ntodo bring 2 supers\n", {"* to-do: bring 2 supers"}, {}},
+    {"a to-do that was done does not", "the journal itself", "2026-06-13",
+     mill + "2026-06-10 mill\nh3 todo requeen\n2026-06-12 mill\nh3 requeened, yellow\n", {}, {"* to-do"}},
+};
+
+}  // namespace
+
+TEST_CASE("mentor: care", "[advice][mentor]") {
+    for (const MentorCase& c : cases) check_case(c);
+}
+
+// Source: National Bee Unit, Best Practice Guideline No. 7 (feeding honey: disease, robbing).
+TEST_CASE("mentor: honey is no feed", "[advice][mentor]") {
+    Journal journal = read_journal({{"a.hive", mill_bare + "2026-04-08 mill\nh3 fed 2 kg sugar\n"}}, *day_from_iso("2026-04-10"));
+    const Advised sugar = advised(std::move(journal), "2026-04-10");
+    CHECK_FALSE(find(sugar, "h3", "honey-fed"));
+    journal = sugar.journal;
+    for (Fact& f : journal.facts)
+        if (f.kind == Kind::feed) f.detail = "honey";
+    const Advised honey = advised(std::move(journal), "2026-04-10");
+    INFO(listing(honey));
+    REQUIRE(find(honey, "h3", "honey-fed"));
+}
