@@ -129,7 +129,7 @@ void report_count(Replay& r, const Step& s, HiveId hive, Role role, int said, st
 
 void report_gear_twice(Replay& r, const Step& s, HiveId hive, std::string_view gear, const Standing& there) {
     const std::string name = r.name(hive);
-    report(r, s, Severity::warning, gear == "excluder" ? "excluder-twice" : "gear-twice",
+    report(r, s, Severity::warning, "gear-twice",
            fmt::format("{} has its {} on already", name, gear),
            fmt::format("if the first one came off, write that line before: `{} {} off`", name, gear),
            {cite(r, hive, there.fact, "it was put on here", fmt::format("{} was set up here with one", name))});

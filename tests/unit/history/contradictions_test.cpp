@@ -196,7 +196,7 @@ TEST_CASE("gear that is on already, or not on", "[history][contradiction][gear]"
     b.fact("2026-05-06", Kind::entrance_off, h);
     const Journal journal = b.journal();
     const History history = replay_checked(journal, later);
-    REQUIRE(found(history) == Codes{"warning excluder-twice", "error not-on", "error not-on", "warning not-on", "warning not-on"});
+    REQUIRE(found(history) == Codes{"warning gear-twice", "error not-on", "error not-on", "warning not-on", "warning not-on"});
     CHECK(cited(journal, history.diagnostics[0]) == Lines{1});
     CHECK(cited(journal, history.diagnostics[1]) == Lines{3});
     CHECK(history.diagnostics[1].related[0].text == "it was taken off here");
