@@ -51,6 +51,15 @@ void add_untraced(Books& books, FactId fact, std::vector<Claim>& claims, const M
     d.hint = fmt::format("note what came off, for example '{} top off 22 kg'", books.journal.hive_name(missing.front()));
 }
 
+/// Nothing was waiting and no hive was named: the lot leads back to no hive.
+Claim of_no_hive(Books& books, FactId fact, const MassRange& total) {
+    Diagnostic& d = say(books, Severity::warning, "nothing-waiting", fact,
+                        fmt::format("{} of honey, but nothing was noted as taken off and not yet extracted", words(books, total.value)));
+    d.label = "the lot leads back to no hive";
+    d.hint = "note what came off before, or name the hives: 'from h1 h3'";
+    return {no_hive, total, {}, {}};
+}
+
 std::string supers_words(std::int64_t n) { return fmt::format("{} super{}", n, n == 1 ? "" : "s"); }
 
 void check_count(Books& books, FactId fact, const std::vector<std::size_t>& takings) {
@@ -105,7 +114,7 @@ std::vector<LotShare> shares_for(Books& books, FactId fact, const std::vector<st
     if (!measured) return shares_of(claims);
     if (claims.size() >= hives_said(books.fact(fact)).size()) check_weight(books, fact, *measured, claimed);
     add_untraced(books, fact, claims, *measured);
-    if (claims.empty()) claims.push_back({no_hive, *measured, {}, {}});
+    if (claims.empty()) claims.push_back(of_no_hive(books, fact, *measured));
     return share_out(*measured, claims);
 }
 

@@ -65,7 +65,7 @@ MassRange share_range(const MassRange& total, Mass value, const Claim& c, const 
     const double fall = distance(f - fraction(kg(c.honey.low), others), f - fraction(own, others + others_up));
     const Mass low = Mass::from_kilograms(std::max(0.0, f - fall) * kg(total.low));
     const Mass high = Mass::from_kilograms(std::min(1.0, f + rise) * kg(total.high));
-    return {std::min(low, value), value, std::max(high, value)};
+    return {std::min(low, value), value, std::clamp(high, value, total.high)};
 }
 
 LotShare share_from(const Claim& c, MassRange honey) {
@@ -151,7 +151,7 @@ std::vector<LotShare> portion(const std::vector<LotShare>& shares, Mass part) {
         const bool known = honey.low == honey.high;
         const Mass low = Mass::from_kilograms(kg(honey.low) * factor), high = Mass::from_kilograms(kg(honey.high) * factor);
         honey = known ? exactly(values[i])
-                      : MassRange{std::min(low, values[i]), values[i], std::min(std::max(high, values[i]), std::max(part, values[i])), false};
+                      : MassRange{std::min(low, values[i]), values[i], std::clamp(high, values[i], part), false};
     }
     return out;
 }

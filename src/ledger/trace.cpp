@@ -80,6 +80,8 @@ void add_sources(const History& history, const Ledger& ledger, const Lot& lot, s
         add_once(same->feeds, s.feeds);
         add_once(same->treatments, s.treatments);
     }
+    std::stable_sort(out.begin() + static_cast<std::ptrdiff_t>(first), out.end(),
+                     [](const TracedSource& a, const TracedSource& b) { return a.hive < b.hive; });
 }
 
 void add_foreign(const Lot& lot, std::vector<TracedSource>& out) {

@@ -93,7 +93,10 @@ YardId yard_of(const Books& books, const Taking& t) {
 
 std::vector<HiveId> hives_said(const Fact& fact) {
     if (fact.hives.empty() && fact.hive != no_hive) return {fact.hive};
-    return fact.hives;
+    std::vector<HiveId> once;
+    for (const HiveId h : fact.hives)
+        if (std::find(once.begin(), once.end(), h) == once.end()) once.push_back(h);
+    return once;
 }
 
 std::vector<std::size_t> takings_for(Books& books, FactId fact, bool combs) {

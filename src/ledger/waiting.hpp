@@ -25,7 +25,7 @@ std::vector<Claim> claims_now(const Books& books, const std::vector<std::size_t>
 /// The yard the hive stood in when the taking came off.
 YardId yard_of(const Books& books, const Taking& taking);
 
-/// Hives named by a fact: its list, or its one hive.
+/// Hives named by a fact, each once: its list, or its one hive.
 std::vector<HiveId> hives_said(const Fact& fact);
 
 }  // namespace waxtab

@@ -82,7 +82,9 @@ TEST_CASE("the same lot name continues the lot, in large or small letters", "[le
 TEST_CASE("a lot name used in another year is one lot, with a warning", "[ledger]") {
     HoneyBook b;
     b.hive("h1");
+    b.super_off_net("2025-07-12", 0, 11);
     b.kg("2025-07-12", Kind::extracted, "11", "A");
+    b.super_off_net("2026-07-12", 0, 11);
     b.kg("2026-07-12", Kind::extracted, "11", "A");
     const Ledger l = b.account("2026-07-14");
     CHECK(codes(l.diagnostics) == Codes{"warning lot-name-again"});
@@ -222,6 +224,7 @@ TEST_CASE("extracted from hives of which nothing waits: the whole when it is one
     SECTION("nobody named, nothing waiting: honey of no known hive") {
         b.kg("2026-07-12", Kind::extracted, "14", "A");
         const Ledger l = b.account("2026-07-12");
+        CHECK(codes(l.diagnostics) == Codes{"warning nothing-waiting"});
         CHECK(l.lots[0].shares.at(0).hive == no_hive);
         CHECK(l.hives.empty());
     }

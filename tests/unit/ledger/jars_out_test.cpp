@@ -132,7 +132,7 @@ TEST_CASE("a size left unsaid is the only one there is, else a question", "[ledg
 
 TEST_CASE("a lot left unsaid is the only one that fits, else the latest, with a warning", "[ledger]") {
     HoneyBook b = with_lot();
-    b.kg("2026-07-15", Kind::extracted, "10", "B");
+    b.kg("2026-07-15", Kind::bought_in, "10", "B");
     SECTION("only A has enough") {
         b.jars("2026-07-20", Kind::jars, 40, "454");
         const Ledger l = b.account("2026-08-01");
@@ -159,7 +159,7 @@ TEST_CASE("a lot left unsaid is the only one that fits, else the latest, with a 
 
 TEST_CASE("jars sold without a lot leave the oldest first and say which others they may be", "[ledger]") {
     HoneyBook b = with_lot();
-    b.kg("2026-07-15", Kind::extracted, "20", "B");
+    b.kg("2026-07-15", Kind::bought_in, "20", "B");
     b.jars("2026-07-20", Kind::jars, 10, "454", "A");
     b.jars("2026-07-20", Kind::jars, 30, "454", "B");
     SECTION("either has enough") {
@@ -215,7 +215,7 @@ TEST_CASE("bulk sold by weight; a weight that is so many jars when no bulk is le
 
 TEST_CASE("jars come back to where they came from", "[ledger]") {
     HoneyBook b = with_lot();
-    b.kg("2026-07-15", Kind::extracted, "20", "B");
+    b.kg("2026-07-15", Kind::bought_in, "20", "B");
     b.jars("2026-07-20", Kind::jars, 30, "454", "A");
     b.jars("2026-07-20", Kind::jars, 30, "454", "B");
     b.jars("2026-07-25", Kind::gone_out, 20, "454", "A").text = "farm shop";
