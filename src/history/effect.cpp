@@ -81,10 +81,20 @@ void tell(Replay& r, const Step& s, HiveId id) {
     if (!at_home(r, s) && (hive.visits.empty() || hive.visits.back() != s.day())) hive.visits.push_back(s.day());
 }
 
+/// The day's extractions are over when another day comes, or when a fact asks whether boxes are empty.
+void settle_before(Replay& r, const Fact& f) {
+    if (r.packings.empty()) return;
+    const bool next_day = r.fact(r.packings.front().fact).happened != f.happened;
+    const bool asks = f.kind == Kind::super_on || f.kind == Kind::brood_box_on || f.kind == Kind::shed ||
+                      (f.kind == Kind::box_weight && f.detail.empty());
+    if (next_day || asks) settle_packings(r);
+}
+
 }  // namespace
 
 void take_effect(Replay& r, FactId id) {
     Step s{r.journal.facts[id], id, {}};
+    settle_before(r, s.fact);
     const Transition change = transition_of(s.fact.kind);
     const bool has_hive = s.fact.hive != no_hive || !needs_hive(s.fact.kind);
     if (has_hive && takes_part(r, s)) change(r, s);

@@ -105,6 +105,7 @@ History replay(const Journal& journal, Day on) {
         const Fact& fact = journal.facts[id];
         if (fact.noted <= on && fact.happened <= on) replaying::take_effect(r, id);
     }
+    replaying::settle_packings(r);
     return std::move(r.out);
 }
 

@@ -90,8 +90,12 @@ struct Replay {
     /// Beside each row of the shed: its count was said by the keeper; too few were reported.
     struct RowState { bool said = false; bool short_reported = false; };
     std::vector<RowState> shed_states;
-    /// Takings not extracted yet, indices into `out.takings`.
+    /// Takings not extracted yet, indices into `out.takings`, ascending.
     std::vector<std::size_t> waiting;
+    /// An extraction or packing of the day, not settled yet: what comes off on its day, written further on, may
+    /// belong to it. `takings`: how many there were when it was written.
+    struct Packing { FactId fact = 0; std::size_t takings = 0; };
+    std::vector<Packing> packings;
 
     HiveHistory& hive(HiveId id) { return out.hives[static_cast<std::size_t>(id)]; }
     const HiveHistory& hive(HiveId id) const { return out.hives[static_cast<std::size_t>(id)]; }
@@ -109,6 +113,8 @@ struct Replay {
 Replay set_up(const Journal& journal, Day on);
 /// One fact takes effect (effect.cpp).
 void take_effect(Replay& r, FactId fact);
+/// Empties the boxes of the day's extractions and packings (extraction.cpp).
+void settle_packings(Replay& r);
 
 // ---- boxes (boxes.cpp)
 

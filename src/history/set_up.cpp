@@ -57,7 +57,7 @@ void set_up_hive(Replay& r, HiveId id) {
 }  // namespace
 
 Replay set_up(const Journal& journal, Day on) {
-    Replay r{journal, {}, {}, {}, {}, {}, {}};
+    Replay r{journal, {}, {}, {}, {}, {}, {}, {}};
     r.out.on = on;
     r.out.hives.resize(journal.hives.size());
     r.states.resize(journal.hives.size());

@@ -113,7 +113,7 @@ TEST_CASE("extraction empties what waits, of the hives named", "[history][extrac
     b.fact("2026-07-01", Kind::super_off, h2, sole()).value = kilograms("20");
     Fact& first = b.fact("2026-07-02", Kind::extracted);
     first.hives = {h1};
-    b.fact("2026-07-05", Kind::extracted);
+    b.fact("2026-07-05", Kind::extracted).yard = no_yard;
     b.fact("2026-07-06", Kind::super_on, h1, label("A")).comb = Comb::wet;
     const History history = replay_checked(b.journal(), later);
     CHECK(history.diagnostics.empty());
@@ -140,6 +140,43 @@ TEST_CASE("so many supers extracted are those that waited longest; empty ones ne
     CHECK_FALSE(history.takings[0].extracted);
     CHECK(history.takings[1].extracted);
     CHECK_FALSE(history.takings[2].extracted);
+}
+
+TEST_CASE("what comes off on the day of the extraction belongs to it, whichever was written first", "[history][extraction]") {
+    BuildJournal b;
+    const HiveId h = b.hive("h1", {brood(), super("A"), super("B"), super("C"), super("D")});
+    b.fact("2026-07-01", Kind::extracted).lot = "L";                                       // 0
+    b.fact("2026-07-01", Kind::super_off, h, label("A")).value = kilograms("20");
+    b.fact("2026-07-08", Kind::extracted).lot = "M";                                       // 2
+    b.fact("2026-07-08", Kind::super_off, h, label("B")).value = kilograms("20");
+    b.fact("2026-07-08", Kind::extracted).lot = "N";                                       // 4
+    Fact& timed = b.fact("2026-07-15", Kind::extracted);                                   // 5
+    timed.minute = 600;
+    Fact& later_that_day = b.fact("2026-07-15", Kind::super_off, h, label("C"));
+    later_that_day.minute = 660;
+    Fact& back = b.fact("2026-07-20", Kind::super_off, h, label("D"));
+    back.noted = day("2026-07-30");
+    b.fact("2026-07-22", Kind::extracted).lot = "O";                                       // 8
+    const History history = replay_checked(b.journal(), later);
+    REQUIRE(history.takings.size() == 4);
+    CHECK(history.takings[0].extracted == 0);
+    CHECK(history.takings[1].extracted == 4);   // another extraction followed it
+    CHECK(history.takings[2].extracted == 8);   // it came off after the first one of that day
+    CHECK_FALSE(history.takings[3].extracted);  // noted only after the lot was made
+}
+
+TEST_CASE("an extraction written at a yard is of that yard's supers", "[history][extraction]") {
+    BuildJournal b;
+    const YardId orchard = b.yard("orchard");
+    const HiveId h1 = b.hive("h1", {brood(), super("A")});
+    const HiveId h2 = b.hive("h2", {brood(), super("B")});
+    b.fact("2026-06-01", Kind::hive_moved, h2).yard = orchard;
+    b.fact("2026-07-01", Kind::super_off, h1, sole());
+    b.fact("2026-07-01", Kind::super_off, h2, sole());
+    b.fact("2026-07-02", Kind::extracted).yard = orchard;
+    const History history = replay_checked(b.journal(), later);
+    CHECK_FALSE(history.takings[0].extracted);
+    CHECK(history.takings[1].extracted);
 }
 
 TEST_CASE("comb honey is packed, not extracted", "[history][extraction]") {
