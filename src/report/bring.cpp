@@ -1,5 +1,7 @@
 #include "report/bring.hpp"
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include "advice/words.hpp"
@@ -23,9 +25,9 @@ LoadLine super_line(const Journal& journal, const SuperLoad& load) {
     std::string text = fmt::format("{} x {}", load.count + load.reserve, what);
     if (load.count > 0) text += " for " + hive_names(journal, load.hives);
     if (load.reserve > 0)
-        text += fmt::format("{} {} of them in case {} at the high end of its range", load.count > 0 ? ";" : ",",
-                            load.count > 0 ? fmt::format("{}", load.reserve) : "all",
-                            hive_names(journal, load.reserve_hives) + (load.reserve_hives.size() > 1 ? " gain" : " gains"));
+        text += fmt::format("{} in case {} {} at the high end of the range",
+                            load.count > 0 ? fmt::format("; {} of them", load.reserve) : std::string(","),
+                            hive_names(journal, load.reserve_hives), load.reserve_hives.size() > 1 ? "gain" : "gains");
     return {std::move(text), load.because};
 }
 
@@ -50,12 +52,16 @@ LoadLine honey_line(const HoneyLoad& honey, const Style& style) {
     return {std::move(text), {}};
 }
 
+bool only_todos(const Stop& stop, const std::vector<Advice>& advice) {
+    return std::all_of(stop.advice.begin(), stop.advice.end(), [&](std::size_t i) { return advice[i].act == Act::todo; });
+}
+
 std::string stop_text(const Journal& journal, const Stop& stop, const std::vector<Advice>& advice, const Style& style) {
     const std::string name = printable(journal.hive_name(stop.hive));
     std::string out = paragraph(stop.by ? fmt::format("{}, by {}", name, iso(*stop.by)) : name, "    ", "      ");
     for (const std::size_t i : stop.advice)
-        out += with_ref(printable(advice[i].what), "      - ", "        ", refs_text(journal, advice[i].because, style));
-    if (stop.advice.empty()) out += paragraph("room is likely to run out before the round after", "      - ", "        ");
+        if (advice[i].act != Act::todo) out += with_ref(printable(advice[i].what), "      - ", "        ", refs_text(journal, advice[i].because, style));
+    if (only_todos(stop, advice)) out += paragraph("room is likely to run out before the round after", "      - ", "        ");
     return out;
 }
 
@@ -113,18 +119,20 @@ std::string todo_words(const Journal& journal, FactId fact) {
     return todo.hive == no_hive ? text : fmt::format("{}: {}", printable(journal.hive_name(todo.hive)), text);
 }
 
-Round listed(const Round& round, const Selection& selection) {
+Round listed(const Round& round, const std::vector<Advice>& advice, const Selection& selection) {
     Round out = round;
     std::erase_if(out.yards, [&](const YardRound& yard) { return !selection.has_yard(yard.yard); });
     for (YardRound& yard : out.yards)
-        std::erase_if(yard.hives, [&](const Stop& stop) { return !selection.has_hive(stop.hive); });
+        std::erase_if(yard.hives, [&](const Stop& stop) {
+            return !selection.has_hive(stop.hive) || (stop.supers == 0 && only_todos(stop, advice));
+        });
     if (!selection.hives.empty()) std::erase_if(out.yards, [](const YardRound& yard) { return yard.hives.empty(); });
     return out;
 }
 
 std::string bring_text(const Journal& journal, const Round& whole, const std::vector<Advice>& advice,
                        const Selection& selection, const Style& style) {
-    const Round round = listed(whole, selection);
+    const Round round = listed(whole, advice, selection);
     const std::string days = round.from == round.to ? iso(round.from) : fmt::format("{} to {}", iso(round.from), iso(round.to));
     if (round.yards.empty() && round.todos.empty()) return fmt::format("No yard is due for a visit, {}.\n", days);
     std::string out = heading("What to bring, round of " + days, style);

@@ -29,7 +29,8 @@ std::vector<LoadLine> load_lines(const Journal& journal, const YardRound& yard, 
 /// A to-do as the keeper wrote it, with its hive.
 std::string todo_words(const Journal& journal, FactId fact);
 
-/// What of a round is listed: its yards and hives by the selection.
-Round listed(const Round& round, const Selection& selection);
+/// What of a round is listed: its yards and hives by the selection. Hives with nothing but a to-do are left out,
+/// the yard's to-dos name them.
+Round listed(const Round& round, const std::vector<Advice>& advice, const Selection& selection);
 
 }  // namespace waxtab

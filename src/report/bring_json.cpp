@@ -116,7 +116,7 @@ Json shed_json(const ShedCheck& row) {
 
 std::string bring_json(const Journal& journal, const Round& whole, const std::vector<Advice>& advice,
                        const Selection& selection, const Style& style) {
-    const Round round = listed(whole, selection);
+    const Round round = listed(whole, advice, selection);
     Json json;
     json["from"] = iso(round.from);
     json["to"] = iso(round.to);

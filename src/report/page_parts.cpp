@@ -1,0 +1,107 @@
+#include "report/page_parts.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "text/utf8.hpp"
+
+namespace waxtab {
+
+std::string html(std::string_view text) {
+    std::string out;
+    for (const char c : printable(text)) {
+        switch (c) {
+            case '&': out += "&amp;"; break;
+            case '<': out += "&lt;"; break;
+            case '>': out += "&gt;"; break;
+            case '"': out += "&quot;"; break;
+            case '\'': out += "&#39;"; break;
+            default: out += c;
+        }
+    }
+    return out;
+}
+
+std::string bdi(std::string_view text) { return "<bdi>" + html(text) + "</bdi>"; }
+
+std::string shortened(std::string_view text, std::size_t characters) {
+    std::size_t at = 0, last = 0;
+    for (std::size_t n = 0; at < text.size(); ++n) {
+        if (n + 1 == characters) last = at;
+        if (n == characters) return std::string(text.substr(0, last)) + "\u2026";
+        next_character(text, at);
+    }
+    return std::string(text);
+}
+
+std::string xy(double value) {
+    const long tenths = std::lround(value * 10.0);
+    return tenths % 10 == 0 ? fmt::format("{}", tenths / 10) : fmt::format("{:.1f}", static_cast<double>(tenths) / 10.0);
+}
+
+std::string Page::line_link(std::uint32_t file, std::uint32_t line, bool with_name) {
+    cited_[file].insert(line);
+    const std::string name = with_name ? html(in.journal.sources[file].name()) + ":" : std::string{};
+    return fmt::format("<a href=\"#l{}-{}\">{}{}</a>", file, line, name, line);
+}
+
+std::string Page::refs(const std::vector<FactId>& facts) {
+    if (!in.style.refs) return {};
+    std::map<std::uint32_t, std::set<std::uint32_t>> lines;
+    for (const FactId fact : facts) {
+        if (fact == set_up_fact || !in.journal.facts[fact].span.known()) continue;
+        const Span span = in.journal.facts[fact].span;
+        lines[span.file].insert(in.journal.sources[span.file].place(span.begin).line);
+    }
+    std::string out;
+    for (const auto& [file, numbers] : lines) {
+        bool first = true;
+        for (const std::uint32_t line : numbers) {
+            out += (first ? (out.empty() ? "" : " ") : ",") + line_link(file, line, first);
+            first = false;
+        }
+    }
+    return out.empty() ? out : " <span class=\"ref\">" + out + "</span>";
+}
+
+std::string Page::ref(Span span) {
+    if (!in.style.refs || !span.known()) return {};
+    return " <span class=\"ref\">" + line_link(span.file, in.journal.sources[span.file].place(span.begin).line, true) + "</span>";
+}
+
+std::string Page::ref(FactId fact, HiveId hive) {
+    if (fact != set_up_fact) return ref(in.journal.facts[fact].span);
+    return hive < 0 ? std::string{} : ref(in.journal.hives[static_cast<std::size_t>(hive)].span);
+}
+
+std::string Page::hive(HiveId hive) const {
+    if (hive == no_hive) return {};
+    const std::string name = bdi(in.journal.hive_name(hive));
+    if (!in.history.hives[static_cast<std::size_t>(hive)].alive) return name;
+    return fmt::format("<a href=\"#hive-{}\">{}</a>", hive, name);
+}
+
+std::string Page::yard(YardId yard) const {
+    return yard == no_yard ? std::string("no yard named") : bdi(in.journal.yard_name(yard));
+}
+
+YardId Page::yard_of(HiveId hive) const {
+    return hive == no_hive ? no_yard : in.history.hives[static_cast<std::size_t>(hive)].yard_on(in.history.on);
+}
+
+std::string Page::cited_lines() const {
+    std::string out;
+    for (const auto& [file, lines] : cited_) {
+        const Source& source = in.journal.sources[file];
+        out += fmt::format("<h3>{}</h3>\n<dl class=\"lines\">\n", bdi(source.name()));
+        for (const std::uint32_t line : lines)
+            out += fmt::format("<div id=\"l{}-{}\"><dt>{}</dt><dd dir=\"auto\">{}</dd></div>\n", file, line, line, html(source.line(line)));
+        out += "</dl>\n";
+    }
+    if (out.empty()) return out;
+    return "<section id=\"lines\" aria-labelledby=\"lines-h\"><h2 id=\"lines-h\">The lines of the journal behind it</h2>\n" + out + "</section>\n";
+}
+
+}  // namespace waxtab

@@ -1,0 +1,101 @@
+#include <fmt/format.h>
+
+#include "report/page_parts.hpp"
+
+namespace waxtab {
+
+std::string_view page_style() {
+    return R"(
+:root{color-scheme:light dark;--paper:#f8f4e8;--ink:#211c14;--soft:#564d3f;--hair:#a79c86}
+@media (prefers-color-scheme:dark){:root{--paper:#17140f;--ink:#ebe2cf;--soft:#bdb29c;--hair:#6b6252}}
+*{box-sizing:border-box}
+html{-webkit-text-size-adjust:100%;text-size-adjust:100%}
+body{margin:0 auto;padding:1rem 1rem 4rem;max-width:64rem;background:var(--paper);color:var(--ink);
+font:1.0625rem/1.5 "Iowan Old Style","Palatino Linotype",Palatino,"Book Antiqua",Georgia,"DejaVu Serif",serif;overflow-wrap:anywhere}
+a{color:inherit;text-decoration-thickness:1px;text-underline-offset:.2em}
+a:focus-visible,summary:focus-visible,.wide:focus-visible{outline:3px solid var(--ink);outline-offset:2px}
+h1,h2,h3,h4{font-weight:normal;line-height:1.2;margin:1.6em 0 .5em}
+h1{font-size:1.9rem;margin-top:.4rem}
+h2{font-size:1.5rem;border-bottom:3px double var(--ink);padding-bottom:.2em;margin-top:2.4em}
+h3{font-size:1.2rem;font-style:italic}
+h4{font-size:1.0625rem;font-variant:small-caps;letter-spacing:.04em;margin:1em 0 .2em}
+p,ul,ol,dl{margin:.5em 0}
+ul,ol{padding-left:1.3em}
+li{margin:.3em 0}
+nav ul{list-style:none;padding:0;display:flex;flex-wrap:wrap;gap:.1em 1.1em}
+nav a{display:inline-block;padding:.3em 0}
+.ref{color:var(--soft);font-size:.85em}
+.ref a{display:inline-block;min-width:1.5em;padding:.15em 0}
+.sub{color:var(--soft);font-size:.92em}
+.due{font-style:italic}
+.care{border-left:3px double var(--ink);padding-left:.7em}
+details{margin:.2em 0}summary{cursor:pointer;padding:.15em 0;color:var(--soft)}
+article{margin:1.2em 0 2em;padding-top:.2em}
+.plate{display:grid;grid-template-columns:minmax(0,1fr);gap:.2em 2rem}
+@media (min-width:46rem){.plate{grid-template-columns:minmax(0,20rem) minmax(0,1fr)}}
+figure{margin:.5em 0}
+figcaption{color:var(--soft);font-size:.9em}
+.stack{display:flex;gap:.7em;align-items:flex-start}
+.stack svg{flex:0 0 9rem;width:9rem;height:auto}
+.stack ol{list-style:none;padding:0;margin:0;font-size:.94em;min-width:0}
+.chart{width:100%;max-width:35rem;height:auto;display:block}
+svg{color:var(--ink)}
+svg text{fill:currentColor;font:10px Georgia,"DejaVu Serif",serif}
+svg .hair{stroke:var(--hair);stroke-width:.6;fill:none}
+svg .line{stroke:currentColor;stroke-width:1;fill:none}
+svg .bold{stroke:currentColor;stroke-width:1.7;fill:none}
+svg .dash{stroke:currentColor;stroke-width:1;fill:none;stroke-dasharray:3 2.5}
+.wide{overflow-x:auto;max-width:100%}
+table{border-collapse:collapse;font-size:.94em;font-variant-numeric:tabular-nums}
+caption{text-align:left;color:var(--soft);font-style:italic;padding:.3em 0}
+th,td{text-align:left;vertical-align:top;padding:.25em .9em .25em 0;border-bottom:1px solid var(--hair);overflow-wrap:normal;min-width:3.2em}
+td bdi,th bdi{overflow-wrap:anywhere;display:inline-block;max-width:14rem}
+th{font-weight:normal;font-style:italic}
+thead th{border-bottom:1px solid var(--ink)}
+.n{text-align:right;white-space:nowrap}
+.lines div{display:flex;gap:.8em;padding:.1em 0}
+.lines div:target{outline:2px solid var(--ink);outline-offset:2px}
+.lines dt{flex:0 0 3em;text-align:right;color:var(--soft)}
+.lines dd{margin:0;white-space:pre-wrap;min-width:0;flex:1}
+.facts{display:grid;grid-template-columns:minmax(6rem,max-content) minmax(0,1fr);gap:.1em 1em}
+.facts dt{color:var(--soft)}.facts dd{margin:0}
+.sheet .hive{border-top:1px solid var(--ink);padding:.5em 0 .3em}
+.sheet .write{border-bottom:1px solid var(--hair);height:1.9em}
+.sheet ul{list-style:none;padding:0}
+.sheet li{padding-left:1.7em;position:relative}
+.sheet li::before{content:"";position:absolute;left:0;top:.28em;width:.95em;height:.95em;border:1px solid currentColor}
+@media print{
+:root{--paper:#fff;--ink:#000;--soft:#333;--hair:#888;color-scheme:light}
+@page{margin:14mm}
+body{font-size:10.5pt;max-width:none;padding:0}
+nav,.ref a[href]{text-decoration:none}nav{display:none}
+h2,h3,h4{break-after:avoid}
+article,figure,tr,li,.hive{break-inside:avoid}
+.sheet{break-before:page}
+.after-sheets{break-before:page}
+.wide{overflow:visible}
+}
+)";
+}
+
+std::string_view page_hatchings() {
+    return R"svg(<svg width="0" height="0" style="position:absolute" aria-hidden="true" focusable="false"><defs>
+<pattern id="honey" width="4" height="4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V4" stroke="currentColor" stroke-width=".9"/></pattern>
+<pattern id="capped" width="3" height="3" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)"><path d="M0 0V3" stroke="currentColor" stroke-width=".9"/></pattern>
+<pattern id="shade" width="2.2" height="2.2" patternUnits="userSpaceOnUse"><path d="M0 .5H2.2" stroke="currentColor" stroke-width=".5"/></pattern>
+<pattern id="band" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(60)"><path d="M0 0V5" stroke="currentColor" stroke-width=".5"/></pattern>
+<pattern id="ahead" width="4" height="4" patternUnits="userSpaceOnUse"><circle cx="1" cy="1" r=".55" fill="currentColor"/></pattern>
+<pattern id="stream" width="3.2" height="3.2" patternUnits="userSpaceOnUse"><path d="M0 1H3.2" stroke="currentColor" stroke-width=".55"/></pattern>
+</defs></svg>
+)svg";
+}
+
+std::string page_document(std::string_view title, std::string_view body) {
+    return fmt::format("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+                       "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
+                       "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n"
+                       "<title>{}</title>\n<style>{}</style>\n</head>\n<body>\n{}{}</body>\n</html>\n",
+                       html(title), page_style(), page_hatchings(), body);
+}
+
+}  // namespace waxtab

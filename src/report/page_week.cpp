@@ -1,0 +1,189 @@
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "report/bring.hpp"
+#include "report/page_parts.hpp"
+#include "report/phrases.hpp"
+
+namespace waxtab {
+
+namespace {
+
+std::string due_words(Day by, Day on) {
+    const int days = days_between(on, by);
+    if (days == 0) return "by today";
+    if (days == 1) return fmt::format("by tomorrow, {}", iso(by));
+    if (days > 0) return fmt::format("by {}, in {}", iso(by), counted(days, "day"));
+    return fmt::format("was due by {}, {} ago", iso(by), counted(-days, "day"));
+}
+
+std::string sure_words(const Advice& piece) {
+    static constexpr std::string_view words[] = {"certain", "likely", "possible"};
+    return piece.sureness_words.empty() ? std::string(words[static_cast<std::size_t>(piece.sureness)]) : piece.sureness_words;
+}
+
+std::string reasons_html(Page& page, const Advice& piece) {
+    std::string out = "<details><summary>why</summary><ul>";
+    for (const std::string& reason : piece.reasons) out += "<li>" + bdi(reason) + "</li>";
+    for (const std::string& over : piece.over) out += "<li>goes before: " + bdi(over) + "</li>";
+    out += fmt::format("<li>rule {}: {}</li></ul></details>", html(piece.rule), html(piece.source));
+    const std::string refs = page.refs(piece.because);
+    return refs + out;
+}
+
+std::string piece_html(Page& page, const Advice& piece) {
+    std::string out = "<li>";
+    if (piece.hive != no_hive) out += page.hive(piece.hive) + ": ";
+    out += "<strong>" + bdi(piece.what) + "</strong>";
+    if (piece.by) out += fmt::format(" <span class=\"due\">{}</span>", due_words(*piece.by, page.in.history.on));
+    out += fmt::format(" <span class=\"sub\">{}</span>", html(sure_words(piece)));
+    return out + reasons_html(page, piece) + "</li>\n";
+}
+
+YardId place_of(const Page& page, const Advice& piece) {
+    return piece.hive != no_hive ? page.yard_of(piece.hive) : piece.yard;
+}
+
+using Pieces = std::vector<const Advice*>;
+
+/// Advice of one place: what is due within the visit interval, and the rest.
+struct PlacePieces {
+    YardId yard = no_yard;
+    Pieces soon, later;
+};
+
+/// Places in the order their advice first comes, which is by urgency.
+std::vector<PlacePieces> by_place(const Page& page) {
+    std::vector<PlacePieces> places;
+    const Day soon = page.in.history.on + date::days{page.in.journal.settings.visit_interval_days};
+    for (const Advice& piece : page.in.advice) {
+        if (piece.act == Act::todo) continue;
+        const YardId yard = place_of(page, piece);
+        auto at = std::find_if(places.begin(), places.end(), [&](const PlacePieces& p) { return p.yard == yard; });
+        if (at == places.end()) {
+            places.emplace_back();
+            at = places.end() - 1;
+            at->yard = yard;
+        }
+        (piece.by && *piece.by <= soon ? at->soon : at->later).push_back(&piece);
+    }
+    return places;
+}
+
+std::string list_html(Page& page, const Pieces& pieces) {
+    std::string out = "<ul>\n";
+    for (const Advice* piece : pieces) out += piece_html(page, *piece);
+    return out + "</ul>\n";
+}
+
+std::string place_html(Page& page, const PlacePieces& place) {
+    std::string out = fmt::format("<h3>{}</h3>\n", place.yard == no_yard ? std::string("No one yard") : page.yard(place.yard));
+    out += place.soon.empty() ? std::string("<p>Nothing due this week.</p>\n") : list_html(page, place.soon);
+    if (place.later.empty()) return out;
+    return out + fmt::format("<details><summary>later, or without a date: {}</summary>\n{}</details>\n", place.later.size(),
+                             list_html(page, place.later));
+}
+
+std::string todos_html(Page& page) {
+    std::string out;
+    for (const Advice& piece : page.in.advice) {
+        if (piece.act != Act::todo) continue;
+        std::string_view what = piece.what;
+        if (what.starts_with("your to-do: ")) what.remove_prefix(std::string_view("your to-do: ").size());
+        out += "<li>" + (piece.hive != no_hive ? page.hive(piece.hive) + ": " : std::string{}) + bdi(what) + page.refs(piece.because) + "</li>\n";
+    }
+    return out.empty() ? out : "<h3>Your own to-dos</h3>\n<ul>\n" + out + "</ul>\n";
+}
+
+std::string cautions_html(const Page& page) {
+    std::vector<std::string> said;
+    std::string out;
+    for (const Advice& piece : page.in.advice) {
+        if (piece.caution.empty() || std::find(said.begin(), said.end(), piece.caution) != said.end()) continue;
+        said.push_back(piece.caution);
+        out += "<li>" + bdi(piece.caution) + "</li>\n";
+    }
+    return out.empty() ? out : "<div class=\"care\"><h3>Take care</h3>\n<ul>\n" + out + "</ul></div>\n";
+}
+
+std::string stop_html(Page& page, const Stop& stop) {
+    std::string out = fmt::format("<div class=\"hive\"><strong>{}</strong>{}<ul>", bdi(page.in.journal.hive_name(stop.hive)),
+                                  stop.by ? fmt::format(" <span class=\"due\">by {}</span>", iso(*stop.by)) : std::string{});
+    for (const std::size_t i : stop.advice)
+        if (page.in.advice[i].act != Act::todo) out += "<li>" + bdi(page.in.advice[i].what) + "</li>";
+    if (stop.supers > 0 && stop.advice.empty()) out += "<li>room is likely to run out before the round after: a super</li>";
+    return out + "</ul><div class=\"write\"></div><div class=\"write\"></div></div>\n";
+}
+
+std::string todo_items(Page& page, const std::vector<FactId>& todos) {
+    std::string out;
+    for (const FactId fact : todos) out += "<li>" + bdi(todo_words(page.in.journal, fact)) + page.ref(fact, no_hive) + "</li>\n";
+    return out;
+}
+
+std::string load_items(Page& page, const YardRound& yard) {
+    std::string out;
+    for (const LoadLine& line : load_lines(page.in.journal, yard, page.in.style))
+        out += "<li>" + bdi(line.words) + page.refs(line.because) + "</li>\n";
+    return out;
+}
+
+std::string yard_sheet(Page& page, const YardRound& yard) {
+    std::string out = fmt::format("<section class=\"sheet\" aria-label=\"sheet for {}\"><h3>Take it to the yard: {}, {}</h3>\n",
+                                  html(page.in.journal.yard_name(yard.yard)), page.yard(yard.yard), iso(yard.day));
+    for (const std::string& remark : yard.remarks) out += "<p>" + bdi(remark) + "</p>\n";
+    const std::string items = load_items(page, yard) + todo_items(page, yard.todos);
+    if (!items.empty()) out += "<ul>\n" + items + "</ul>\n";
+    out += "<p class=\"sub\">weather, flow, in bloom:</p><div class=\"write\"></div>\n";
+    for (const Stop& stop : yard.hives) out += stop_html(page, stop);
+    if (yard.hives.empty()) out += "<p>No hive needs opening, as far as the journal tells.</p><div class=\"write\"></div>\n";
+    return out + "</section>\n";
+}
+
+std::string shed_html(const Page& page) {
+    std::string rows;
+    for (const ShedCheck& row : page.in.round.shed)
+        rows += fmt::format("<tr><th scope=\"row\">{}</th><td class=\"n\">{}</td><td class=\"n\">{}</td><td class=\"n\">{}</td><td class=\"n\">{}</td></tr>\n",
+                            bdi(row.what), row.wanted, row.reserve, row.in_shed ? fmt::format("{}", *row.in_shed) : "not said",
+                            row.short_by > 0 ? fmt::format("<strong>{}</strong>", row.short_by) : "none");
+    if (rows.empty()) return rows;
+    return "<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"against the shed\"><table><caption>Against the shed</caption><thead><tr>"
+           "<th scope=\"col\">what</th><th scope=\"col\" class=\"n\">wanted</th><th scope=\"col\" class=\"n\">in case</th>"
+           "<th scope=\"col\" class=\"n\">in the shed</th><th scope=\"col\" class=\"n\">short</th></tr></thead><tbody>\n" + rows + "</tbody></table></div>\n";
+}
+
+}  // namespace
+
+std::string week_section(Page& page) {
+    std::string out = "<section id=\"week\" aria-labelledby=\"week-h\"><h2 id=\"week-h\">This week, yard by yard</h2>\n";
+    const std::vector<PlacePieces> places = by_place(page);
+    for (const PlacePieces& place : places) out += place_html(page, place);
+    if (places.empty()) out += "<p>Nothing to do, as far as the journal tells.</p>\n";
+    return out + todos_html(page) + cautions_html(page) + "</section>\n";
+}
+
+std::string bring_section(Page& page) {
+    const Round round = listed(page.in.round, page.in.advice, {});
+    std::string out = fmt::format("<section id=\"bring\" aria-labelledby=\"bring-h\"><h2 id=\"bring-h\">What to bring</h2>\n"
+                                  "<p>For the round from {} to {}.</p>\n", iso(round.from), iso(round.to));
+    if (round.yards.empty()) out += "<p>No yard is due for a visit.</p>\n";
+    for (const YardRound& yard : round.yards) {
+        const std::string items = load_items(page, yard);
+        out += fmt::format("<h3>{}, {}</h3>\n<p>{} to open.</p>\n", page.yard(yard.yard), iso(yard.day),
+                           counted(static_cast<std::int64_t>(yard.hives.size()), "hive"));
+        for (const std::string& remark : yard.remarks) out += "<p>" + bdi(remark) + "</p>\n";
+        out += items.empty() ? std::string("<p>Nothing to load.</p>\n") : "<ul>\n" + items + "</ul>\n";
+    }
+    return out + shed_html(page) + "</section>\n";
+}
+
+std::string yard_sheets(Page& page) {
+    std::string out;
+    for (const YardRound& yard : listed(page.in.round, page.in.advice, {}).yards) out += yard_sheet(page, yard);
+    if (out.empty()) return out;
+    return "<section id=\"sheets\" aria-labelledby=\"sheets-h\"><h2 id=\"sheets-h\">Sheets for the yard</h2>\n"
+           "<p class=\"sub\">Printed, each yard begins a page of its own.</p>\n" + out + "</section>\n";
+}
+
+}  // namespace waxtab
