@@ -147,6 +147,7 @@ Answer answer(const Options& options, const Whole& whole, bool colour) {
         case Command::bring: return {bring_answer(options, whole, selection, style), {}};
         case Command::hindsight: return {hindsight_answer(options, whole, selection, style), {}};
         case Command::check:
+        case Command::report:
         case Command::words: break;
     }
     return {};

@@ -37,6 +37,15 @@ void add_common(CLI::App& app, Options& options, DayWords& days, std::string& un
     app.add_flag("--no-refs", options.no_refs, "leave out file:line, for comparing");
 }
 
+void add_report(CLI::App& app, Options& options, DayWords& days, std::string& units) {
+    app.add_option("paths", options.paths, "journal files or folders; default: the current folder");
+    app.add_option("--out", options.out, "the folder to write to; it is made when it is not there")->type_name("FOLDER")->required();
+    app.add_flag("--only-if-changed", options.only_if_changed, "leave the folder alone when the report would be the same");
+    app.add_option("--on", days.on, "the day to stand on; default: today")->type_name("DATE");
+    app.add_option("--units", units, "kg or lb; default: as the journal says")->type_name("kg|lb");
+    app.add_flag("--no-refs", options.no_refs, "leave out the journal's lines");
+}
+
 void add_own(CLI::App& app, Command command, Options& options) {
     if (command == Command::check)
         app.add_option("--explain", options.explain, "explain a code such as unknown-hive, and read no journal")
@@ -109,6 +118,8 @@ std::variant<Options, Ending> read_command(Command command, const std::vector<st
     CLI::App app("", std::string(name_of(command)));
     if (command == Command::words) {
         app.add_option("word", options.paths, "a word to explain");
+    } else if (command == Command::report) {
+        add_report(app, options, days, units);
     } else {
         add_own(app, command, options);
         add_common(app, options, days, units);

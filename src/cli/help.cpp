@@ -57,6 +57,11 @@ constexpr Teaching teachings[] = {
      "Shows how good its own estimates have been on this journal: at every past visit it foretells the next one from what "
      "was noted by then, and compares.",
      "waxtab hindsight"},
+    {Command::report,
+     "Writes report.html, report.txt, visits.ics and a page for every lot to a folder of their own. The page needs no network "
+     "and no script, and prints with a sheet to take to the yard. The folder holds the whole old or the whole new report at any "
+     "moment; nothing is printed when all goes well, so that cron has nothing to mail but errors.",
+     "waxtab report --out ~/hives-report\n  waxtab report --out ~/hives-report --only-if-changed"},
     {Command::words,
      "Prints the notation on one page: the words that are understood and the ways of saying things. With a word it explains "
      "that word.",
@@ -93,6 +98,7 @@ const std::vector<CommandEntry>& commands() {
         {Command::bring, "bring", "what to put on the truck for the next round"},
         {Command::harvest, "harvest", "the honey ledger: from hives through lots to jars"},
         {Command::hindsight, "hindsight", "how good past estimates were on this journal"},
+        {Command::report, "report", "a page, a text and a calendar for every morning"},
         {Command::words, "words", "the notation on one page; with a word, that word explained"},
     };
     return entries;

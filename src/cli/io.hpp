@@ -38,6 +38,7 @@ struct Io {
     const Files& files;
     Day today{};
     bool colour = false;        ///< standard output is a terminal that may be coloured
+    bool progress = false;      ///< standard error is a terminal on which long work may say how far it is
 };
 
 }  // namespace waxtab

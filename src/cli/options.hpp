@@ -8,7 +8,7 @@
 
 namespace waxtab {
 
-enum class Command { check, lines, timeline, supers, advise, bring, harvest, hindsight, words };
+enum class Command { check, lines, timeline, supers, advise, bring, harvest, hindsight, report, words };
 
 /// What was asked for on the command line; names are not yet looked up in the journal.
 struct Options {
@@ -21,6 +21,8 @@ struct Options {
     bool json = false, csv = false, read_back = false, no_refs = false;
     std::string explain;                ///< check: a code to explain; empty: none
     std::string lot;                    ///< harvest: a lot to trace; empty: none
+    std::string out;                    ///< report: the folder to write to
+    bool only_if_changed = false;       ///< report: leave a folder alone that holds the same bytes
 };
 
 /// A run that is over before it began: help, or wrong use.

@@ -7,6 +7,7 @@
 #include "cli/answer.hpp"
 #include "cli/gather.hpp"
 #include "cli/options.hpp"
+#include "cli/report_command.hpp"
 #include "diagnostics/catalogue.hpp"
 #include "diagnostics/render.hpp"
 #include "facts/words_page.hpp"
@@ -55,14 +56,27 @@ int check(const Options& options, const Whole& whole, Io& io) {
     return write(io, check_text(options, whole, diagnostics, io.colour && !options.json), status);
 }
 
-int other(const Options& options, const Whole& whole, Io& io) {
-    const Answer said = answer(options, whole, io.colour);
-    if (!said.refusal.empty()) return complain(io, said.refusal), wrong_use;
+void say_errors(const Whole& whole, Io& io) {
     const int errors = tally(whole.diagnostics()).errors;
     if (errors > 0)
         io.err << fmt::format("waxtab: {} in the journal; 'waxtab check' shows {}\n", counted(errors, "error"),
                               errors == 1 ? "it" : "them");
+}
+
+int other(const Options& options, const Whole& whole, Io& io) {
+    const Answer said = answer(options, whole, io.colour);
+    if (!said.refusal.empty()) return complain(io, said.refusal), wrong_use;
+    say_errors(whole, io);
     return write(io, said.text, fine);
+}
+
+/// A journal that could not be read whole makes no report: yesterday's is worth more than half of today's.
+int report(const Options& options, const Whole& whole, bool read_whole, Io& io) {
+    if (!read_whole) return complain(io, "no report was written, the one before is left as it was"), wrong_use;
+    const std::string problem = write_report(options, whole, io);
+    if (!problem.empty()) return complain(io, problem), wrong_use;
+    say_errors(whole, io);
+    return fine;
 }
 
 }  // namespace
@@ -81,6 +95,7 @@ int run(const std::vector<std::string>& arguments, Io& io) {
     for (const std::string& problem : gathered.problems) complain(io, problem);
     if (gathered.files.empty()) return wrong_use;
     const auto whole = whole_of(std::move(gathered.files), options.on.value_or(io.today));
+    if (options.command == Command::report) return report(options, *whole, gathered.problems.empty(), io);
     const int status = options.command == Command::check ? check(options, *whole, io) : other(options, *whole, io);
     return gathered.problems.empty() ? status : wrong_use;
 }

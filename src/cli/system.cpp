@@ -24,4 +24,9 @@ bool may_colour() {
     return isatty(STDOUT_FILENO) == 1;
 }
 
+bool may_show_progress() {
+    const char* terminal = std::getenv("TERM");
+    return terminal && std::string_view(terminal) != "dumb" && isatty(STDERR_FILENO) == 1;
+}
+
 }  // namespace waxtab

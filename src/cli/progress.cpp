@@ -1,0 +1,24 @@
+#include "cli/progress.hpp"
+
+#include <ostream>
+
+#include <fmt/format.h>
+
+namespace waxtab {
+
+namespace {
+/// Back to the first column, and the line erased (ECMA-48, EL).
+constexpr std::string_view anew = "\r\x1b[K";
+}  // namespace
+
+Progress::~Progress() {
+    if (shown_) io_.err << anew << std::flush;
+}
+
+void Progress::step(std::string_view words, std::size_t done, std::size_t all) {
+    if (!io_.progress || std::chrono::steady_clock::now() - begun_ < std::chrono::seconds(1)) return;
+    shown_ = true;
+    io_.err << anew << fmt::format("waxtab: {}, {} of {}", words, done, all) << std::flush;
+}
+
+}  // namespace waxtab

@@ -1,0 +1,37 @@
+#include "cli/report_command.hpp"
+
+#include "cli/progress.hpp"
+#include "cli/report_folder.hpp"
+#include "report/page.hpp"
+
+namespace waxtab {
+
+namespace {
+
+/// What was estimated on earlier visits of the season, from what was noted by then.
+std::vector<Estimates> look_back(const Journal& journal, const History& history, Progress& progress) {
+    std::vector<Estimates> past;
+    const std::vector<Day> days = days_to_look_back(journal, history);
+    for (const Day day : days) {
+        progress.step("looking back", past.size(), days.size());
+        past.push_back(estimate(journal, replay(journal, day)));
+    }
+    return past;
+}
+
+}  // namespace
+
+std::string write_report(const Options& options, const Whole& w, Io& io) {
+    Progress progress(io);
+    const std::vector<Estimates> past = look_back(w.journal, w.history, progress);
+    const std::vector<Advice> advice = advise(w.journal, w.history, w.estimates, w.ledger);
+    const Day until = w.history.on + date::days{w.journal.settings.visit_interval_days};
+    const Round round = bring(w.journal, w.history, w.estimates, advice, w.history.on, until);
+    const Diagnostics diagnostics = w.diagnostics();
+    const Style style{options.units.value_or(w.journal.settings.mass), !options.no_refs, false};
+    const std::vector<ReportFile> files = report_files({w.journal, w.history, w.estimates, w.ledger, advice, round, diagnostics, past, style});
+    if (options.only_if_changed && holds_report(options.out, files)) return {};
+    return put_report(options.out, files);
+}
+
+}  // namespace waxtab
