@@ -10,7 +10,7 @@ namespace {
 void sign(Advice& a, const Rule& rule, HiveId hive, YardId yard) {
     a.rule = rule.entry.name;
     a.source = rule.entry.source;
-    if (a.hive == no_hive && a.act != Act::todo) a.hive = hive;
+    if (a.hive == no_hive) a.hive = hive;
     if (a.yard == no_yard) a.yard = yard;
     std::sort(a.because.begin(), a.because.end());
     a.because.erase(std::unique(a.because.begin(), a.because.end()), a.because.end());

@@ -47,8 +47,7 @@ Flow::State flow_state(std::string_view word) {
 /// A bloom tells that there may be nectar; its end does not tell that other plants give none.
 Flow flow_from(const std::vector<Seen>& facts, Day on) {
     Flow bloom;
-    for (auto s = facts.rbegin(); s != facts.rend(); ++s) {
-        if (days_between(s->day, on) > flow_note_days) continue;
+    for (auto s = facts.rbegin(); s != facts.rend() && days_between(s->day, on) <= flow_note_days; ++s) {
         if (s->it->kind == Kind::flow) return {flow_state(s->it->detail), s->day, s->fact, false};
         const bool open = s->it->kind == Kind::bloom && is_one_of(s->it->detail, {"start", "on", "peak"});
         if (open && !bloom.fact) bloom = {Flow::State::on, s->day, s->fact, true};

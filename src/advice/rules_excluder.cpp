@@ -57,14 +57,21 @@ bool robbing(const Fact& f) {
            (mentions(f.detail, "robb") || mentions(f.text, "robb") || mentions(f.detail, "wasp") || mentions(f.text, "wasp"));
 }
 
-Advices reduce_entrance(const HiveView& hive) {
-    const auto seen = hive.last(10, robbing);
-    if (!seen) return {};
-    Advice a = advise_to(Act::entrance, Rank::rest, "reduce the entrance, shut upper ones, leave nothing sweet about");
-    a.by = hive.on();
+Advices reduce_entrance(const YardView& yard) {
+    Advice a = advise_to(Act::entrance, Rank::rest, "reduce the entrances, shut upper ones, leave nothing sweet about");
+    std::optional<Seen> newest;
+    for (const HiveView* h : yard.hives) {
+        const auto seen = h->last(10, robbing);
+        if (!seen) continue;
+        a.hives.push_back(h->id);
+        because(a, seen->fact);
+        if (!newest || seen->day > newest->day) newest = seen;
+    }
+    if (!newest) return {};
+    a.by = yard.all->on;
     how_sure(a, Sureness::likely, "");
-    a.reasons.push_back(fmt::format("robbers or wasps noted on {}; open it only for minutes", iso(seen->day)));
-    because(a, seen->fact);
+    a.reasons.push_back(fmt::format("robbers or wasps noted on {} at {}; open hives only for minutes", iso(newest->day),
+                                    hive_names(yard, a.hives)));
     return {a};
 }
 

@@ -59,9 +59,7 @@ Advices sort_unfinished(const YardView& yard) {
         if (std::any_of(h->supers.begin(), h->supers.end(), half_done)) a.hives.push_back(h->id);
     if (a.hives.size() < 2) return {};
     how_sure(a, Sureness::possible, "");
-    std::vector<std::string> names;
-    for (HiveId h : a.hives) names.emplace_back(c.journal.hive_name(h));
-    a.reasons.push_back(fmt::format("half-done supers at {} with the flow ending; healthy hives only", listed(names)));
+    a.reasons.push_back(fmt::format("half-done supers at {} with the flow ending; healthy hives only", hive_names(yard, a.hives)));
     because(a, *yard.flow.fact);
     return {a};
 }

@@ -52,7 +52,7 @@ Advices wet_lot(const Context& c) {
         Advice a = about(percent > 20.0 ? fmt::format("keep lot {} out of jars for sale: {}% water", lot.name, decimal(percent))
                                         : fmt::format("use lot {} soon: {}% water keeps badly", lot.name, decimal(percent)));
         how_sure(a, percent > 20.0 ? Sureness::certain : Sureness::likely, std::string(handbook::words(handbook::fermentation(percent))));
-        a.reasons.push_back(limit_words(percent));
+        a.reasons.push_back("limits: " + limit_words(percent));
         because(a, lot.moisture_facts);
         out.push_back(std::move(a));
     }
@@ -84,6 +84,37 @@ Advices to_whom(const Context& c) {
     return {a};
 }
 
+bool in_jars(const Lot& lot) {
+    for (const JarRow& row : lot.jars)
+        if (row.left > 0 && !row.comb) return true;
+    return false;
+}
+
+Advices best_before(const Context& c) {
+    Advice past = about(""), missing = about("");
+    std::vector<std::string> past_names, missing_names;
+    for (const Lot& lot : c.ledger.lots) {
+        if (!in_jars(lot)) continue;
+        const auto day = day_from_iso(lot.best_before);
+        if (lot.best_before.empty()) missing_names.push_back(lot.name), because(missing, lot.because);
+        else if (day && *day < c.on) past_names.push_back(lot.name), because(past, lot.because);
+    }
+    Advices out;
+    if (!past_names.empty()) {
+        past.what = fmt::format("take the jars of lot {} off sale: past their best-before day", listed(past_names));
+        how_sure(past, Sureness::certain, "");
+        past.reasons.push_back("the day you noted has passed");
+        out.push_back(std::move(past));
+    }
+    if (!missing_names.empty()) {
+        missing.what = fmt::format("note the best-before day of lot {}", listed(missing_names));
+        how_sure(missing, Sureness::possible, "");
+        missing.reasons.push_back("jars are in stock and no day is noted; two years are usual, less for wet honey");
+        out.push_back(std::move(missing));
+    }
+    return out;
+}
+
 }  // namespace
 
 std::vector<Rule> lot_rules() {
@@ -97,6 +128,9 @@ std::vector<Rule> lot_rules() {
         {{"lot-concerns", "A lot whose supers overlapped a feed or treatment is cleared by the keeper before it is sold.",
           "Codex STAN 12-1981; Reg. (EU) 2019/6 art. 108", "Honey"},
          &concerns},
+        {{"best-before", "Jars in stock have a best-before day, chosen by the moisture; jars past it come off sale.",
+          "two years: several UK pages; by moisture: DLR Westpfalz (2019)", "Honey"},
+         &best_before},
         {{"sold-to-whom", "For honey sold to a business its name is noted.", "Reg. (EC) 178/2002 art. 18", "Honey"},
          &to_whom},
     };

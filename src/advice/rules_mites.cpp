@@ -54,19 +54,30 @@ Advices above_threshold(const HiveView& hive) {
 /// Days after a treatment's end at which a count tells whether it worked; common practice, no source.
 constexpr int recount_from = 7, recount_to = 21, recount_drop = 30;
 
-Advices recount(const HiveView& hive) {
+bool wants_recount(const HiveView& hive) {
     const Treating* t = last_treating(hive);
-    if (!t || !t->to) return {};
+    if (!t || !t->to || hive.brood_boxes == 0) return false;
     const int since = days_between(*t->to, hive.on());
-    if (since < recount_from || since > recount_drop || hive.brood_boxes == 0) return {};
-    const auto counted_since = hive.last(since - 1, Kind::mites);
-    if (counted_since || hive.all->days_after_season() > 75) return {};
+    return since >= recount_from && since <= recount_drop && !hive.last(since - 1, Kind::mites);
+}
+
+Advices recount(const YardView& yard) {
+    const Context& c = *yard.all;
+    if (c.days_after_season() > 75) return {};
     Advice a = advise_to(Act::count_mites, Rank::rest, "count mites again: did the treatment work?");
-    a.by = std::max(hive.on(), *t->to + date::days{recount_to});
+    const Treating* last = nullptr;
+    for (const HiveView* h : yard.hives) {
+        if (!wants_recount(*h)) continue;
+        a.hives.push_back(h->id);
+        const Treating* t = last_treating(*h);
+        because(a, t->fact);
+        if (!last || *t->to > *last->to) last = t;
+    }
+    if (!last) return {};
+    a.by = std::max(c.on, *last->to + date::days{recount_to});
     how_sure(a, Sureness::likely, "");
-    a.reasons.push_back(fmt::format("{} ended {}, no count noted since", t->substance.empty() ? "the treatment" : t->substance,
-                                    ago(*t->to, hive.on())));
-    because(a, t->fact);
+    a.reasons.push_back(fmt::format("{} ended {}, no count noted since at {}", last->substance.empty() ? "the treatment" : last->substance,
+                                    ago(*last->to, c.on), hive_names(yard, a.hives)));
     return {a};
 }
 
@@ -89,9 +100,7 @@ Advices count_due(const YardView& yard) {
     if (a.hives.empty()) return {};
     a.by = yard.hives.front()->next_visit();
     how_sure(a, Sureness::likely, "");
-    std::vector<std::string> names;
-    for (HiveId h : a.hives) names.emplace_back(c.journal.hive_name(h));
-    a.reasons.push_back(fmt::format("no count in {} at {}", counted(gap, "day"), listed(names)));
+    a.reasons.push_back(fmt::format("no count in {} at {}", counted(gap, "day"), hive_names(yard, a.hives)));
     if (gap == 30) a.reasons.push_back("the winter bees are raised next");
     return {a};
 }

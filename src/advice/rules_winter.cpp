@@ -105,6 +105,9 @@ void say_need(Advice& a, const HiveView& hive, const Stores& have, double fed, c
                                     hive.settings().climate.empty() ? " (climate not set: middle taken)" : ""));
 }
 
+/// Less than this is within what a glance or a scale can tell; own judgement.
+constexpr double worth_feeding_kg = 2;
+
 Advices winter_stores(const HiveView& hive) {
     if (!autumn(*hive.all)) return {};
     const auto have = stores_noted(hive, 35);
@@ -115,19 +118,18 @@ Advices winter_stores(const HiveView& hive) {
     std::vector<FactId> feeds;
     const double fed = fed_kg_since(hive, have->seen.day, feeds);
     const double lacks = need->kg.typical - have->kg.value - fed;
-    if (lacks <= 0.5) return {};
+    if (lacks < worth_feeding_kg) return {};
     const Day done = feeding_done(*hive.all);
     const bool in_time = hive.on() <= done;
     const double sugar = handbook::sugar_for_stores(lacks, handbook::Syrup::thick);
     const MassUnit unit = s.mass;
     Advice a = advise_to(Act::feed, Rank::rest,
-                         in_time ? fmt::format("feed thick syrup of about {} of sugar{}", kg_words({sugar, sugar, sugar}, unit), supers_off_first(hive))
-                                 : fmt::format("feed fondant, too late for syrup{}", supers_off_first(hive)));
+                         in_time ? fmt::format("feed thick syrup of about {} of sugar (1 kg gives 1.1 kg of stores){}", kg_words({sugar, sugar, sugar}, unit), supers_off_first(hive))
+                                 : fmt::format("feed fondant, late for syrup{}", supers_off_first(hive)));
     a.by = in_time ? done : hive.on();
     const double least = std::max(0.0, need->kg.low - have->kg.high - fed), most = need->kg.high - have->kg.low - fed;
     how_sure(a, least > 0 ? Sureness::likely : Sureness::possible, fmt::format("short of stores by {}", kg_words({least, lacks, most}, unit)));
     say_need(a, hive, *have, fed, *need);
-    a.reasons.push_back("1 kg of sugar gives 0.9 kg (thin) to 1.1 kg (thick syrup) of stores; no syrup below 13 C");
     because(a, have->seen.fact);
     because(a, feeds);
     return {a};
@@ -142,9 +144,8 @@ Advices weigh_for_winter(const YardView& yard) {
     if (a.hives.empty()) return {};
     a.by = std::max(c.on, feeding_done(c) - date::days{14});
     how_sure(a, Sureness::certain, "");
-    std::vector<std::string> names;
-    for (HiveId h : a.hives) names.emplace_back(c.journal.hive_name(h));
-    a.reasons.push_back(fmt::format("no stores noted for five weeks at {}; feeding should be done by {}", listed(names), iso(feeding_done(c))));
+    a.reasons.push_back(fmt::format("no stores noted for five weeks at {}; feeding should be done by {}", hive_names(yard, a.hives),
+                                    iso(feeding_done(c))));
     return {a};
 }
 
@@ -208,7 +209,7 @@ std::vector<Rule> winter_rules() {
         {{"winter-stores", "Stores are compared with what your climate asks for; feeding is done by the end of September, mid-October in "
                            "the north.",
           "BBKA News 216 (2013); honeybeesuite.com; Bienen & Natur; dates: norfolkbeekeepers.org.uk, USDA overwintering text; sugar: "
-          "Curth, Hohenheim (1981)", "Winter and stores"},
+          "Curth, Hohenheim (1981), 0.9 kg (thin) to 1.1 kg (thick) of stores a kg", "Winter and stores"},
          &winter_stores},
         {{"winter-stores-unknown", "Before the feeding ends, every hive's stores are weighed or counted.",
           "as winter-stores; basicbeekeeping, lesson 119", "Winter and stores"},

@@ -34,6 +34,8 @@ const std::vector<Answer>& answers() {
         {"mark", {Kind::queen_marked}},
         {"clip", {Kind::queen_clipped}},
         {"jar", {Kind::jars}},
+        {"box", {Kind::brood_box_on, Kind::super_on}},
+        {"test frame", {Kind::frames_moved}},
     };
     return table;
 }
@@ -50,13 +52,31 @@ bool same_place(const Fact& todo, const Fact& later) {
     return todo.yard == no_yard || later.yard == no_yard || later.yard == todo.yard;
 }
 
-bool answers_it(const Fact& todo, const Fact& later) {
-    if (later.noted <= todo.noted || later.kind == Kind::todo || !same_place(todo, later)) return false;
-    if (later.kind != Kind::remark && asks_to_look(todo.text)) return true;
+/// The kinds of note that answer a to-do; none for words that no note can answer.
+std::vector<Kind> kinds_wanted(std::string_view text) {
+    std::vector<Kind> out;
     for (const Answer& a : answers())
-        if (mentions(todo.text, a.word) && std::find(a.kinds.begin(), a.kinds.end(), later.kind) != a.kinds.end()) return true;
-    return false;
+        if (mentions(text, a.word)) out.insert(out.end(), a.kinds.begin(), a.kinds.end());
+    return out;
 }
+
+/// A to-do that no note can answer is settled by a visit to its hive this many days on; own judgement.
+constexpr int settled_by_visit_days = 10;
+
+/// Judges later facts by one to-do.
+struct Answering {
+    const Fact& todo;
+    std::vector<Kind> kinds = kinds_wanted(todo.text);
+    bool look = asks_to_look(todo.text);
+
+    bool operator()(const Fact& later) const {
+        if (later.noted <= todo.noted || later.kind == Kind::todo || !same_place(todo, later)) return false;
+        if (std::find(kinds.begin(), kinds.end(), later.kind) != kinds.end()) return true;
+        if (later.kind == Kind::remark) return false;
+        if (look) return true;
+        return kinds.empty() && todo.hive != no_hive && days_between(todo.noted, later.noted) >= settled_by_visit_days;
+    }
+};
 
 bool hive_gone(const Context& c, const Fact& todo) {
     return todo.hive != no_hive && !c.history.hives[static_cast<std::size_t>(todo.hive)].alive;
@@ -66,10 +86,10 @@ bool hive_gone(const Context& c, const Fact& todo) {
 
 std::vector<Seen> open_todos(const Context& c) {
     std::vector<Seen> out;
-    for (const Seen& s : c.facts) {
-        if (s.it->kind != Kind::todo || days_between(s.it->noted, c.on) > todo_days || hive_gone(c, *s.it)) continue;
-        const bool done = std::any_of(c.facts.begin(), c.facts.end(), [&](const Seen& l) { return answers_it(*s.it, *l.it); });
-        if (!done) out.push_back(s);
+    for (auto s = c.facts.begin(); s != c.facts.end(); ++s) {
+        if (s->it->kind != Kind::todo || days_between(s->it->noted, c.on) > todo_days || hive_gone(c, *s->it)) continue;
+        const Answering answers_it{*s->it};
+        if (std::none_of(s, c.facts.end(), [&](const Seen& l) { return answers_it(*l.it); })) out.push_back(*s);
     }
     return out;
 }
@@ -94,7 +114,7 @@ Advices todos(const Context& c) {
 
 std::vector<Rule> word_rules() {
     return {
-        {{"to-do", "Your own to-dos come back until a later note answers them.", "the journal itself", "To-dos"}, &todos},
+        {{"to-do", "Your own to-dos come back until a later note answers them, or, where no note can, until the hive is visited ten days on.", "the journal itself", "To-dos"}, &todos},
     };
 }
 

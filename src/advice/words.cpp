@@ -49,6 +49,13 @@ std::string listed(const std::vector<std::string>& words) {
     return out;
 }
 
+std::string hive_names(const YardView& yard, const std::vector<HiveId>& hives) {
+    if (hives.size() > 3 && hives.size() == yard.hives.size()) return "all hives";
+    std::vector<std::string> names;
+    for (HiveId h : hives) names.emplace_back(yard.all->journal.hive_name(h));
+    return listed(names);
+}
+
 std::string super_name(const HiveView& hive, const SuperView& super) {
     if (!super.box->label.empty()) return fmt::format("super \"{}\"", super.box->label);
     const int n = static_cast<int>(hive.supers.size());
@@ -57,8 +64,6 @@ std::string super_name(const HiveView& hive, const SuperView& super) {
     if (super.place == 1) return "the bottom super";
     return fmt::format("super {}", super.place);
 }
-
-std::string on_day(std::string_view what, Day day) { return fmt::format("{} on {}", what, iso(day)); }
 
 std::string ago(Day day, Day on) {
     const int days = days_between(day, on);

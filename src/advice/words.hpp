@@ -17,10 +17,10 @@ std::string share_words(const Range& share);
 std::string odds(double chance);
 /// `a, b and c`.
 std::string listed(const std::vector<std::string>& words);
+/// `h1, h2 and h5`; `all hives` when they are all of the yard and more than three.
+std::string hive_names(const YardView& yard, const std::vector<HiveId>& hives);
 /// `the super` when it is the only one, `the top super`, `the bottom super`, `super 2`; a label is added: `super "B4"`.
 std::string super_name(const HiveView& hive, const SuperView& super);
-/// What a fact of a closed list says, for a reason: `brood nest packed`.
-std::string on_day(std::string_view what, Day day);
 /// `8 days ago (2026-06-03)`, `today`, `yesterday (...)`.
 std::string ago(Day day, Day on);
 /// `18.5%` of permille.
