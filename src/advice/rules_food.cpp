@@ -20,10 +20,11 @@ bool sweet(const HiveView& hive, const Feeding& f) {
     return f.fact != set_up_fact && fact_of(hive, f.fact).detail != "pollen patty";
 }
 
+/// A portion is gone within days, though the journal may end it only with the next one.
 Day fed_until(const HiveView& hive, const Feeding& f) {
-    if (f.to) return *f.to;
+    const Day noted = f.to.value_or(hive.on());
     const bool feeder = f.fact == set_up_fact || fact_of(hive, f.fact).kind == Kind::feeder_on;
-    return feeder ? hive.on() : std::min(hive.on(), f.from + date::days{portion_days});
+    return feeder ? noted : std::min(noted, f.from + date::days{portion_days});
 }
 
 std::string feed_name(const HiveView& hive, const Feeding& f) {
@@ -35,19 +36,22 @@ std::string feed_name(const HiveView& hive, const Feeding& f) {
 /// Hunger outranks a clean crop: then supers come off instead, which the hunger rule says.
 bool hungry(const HiveView& hive) { return hive.last(14, Kind::stores, {"none", "light"}).has_value(); }
 
+Advice feed_off(const HiveView& hive, std::string_view feed, std::optional<Day> since, FactId fact) {
+    Advice a = advise_to(Act::stop_feed, Rank::law_and_food, "take the feed off: honey supers are on");
+    a.by = hive.on();
+    how_sure(a, Sureness::certain, "");
+    a.reasons.push_back(fmt::format("{}{} with {} on: what is fed is not honey", feed, since ? " since " + iso(*since) : "",
+                                    counted(static_cast<int>(hive.supers.size()), "super")));
+    because(a, fact);
+    because(a, hive.supers.back().on_fact);
+    return a;
+}
+
 Advices feed_with_supers(const HiveView& hive) {
     if (hive.supers.empty() || hungry(hive)) return {};
-    for (auto f = hive.history->feedings.rbegin(); f != hive.history->feedings.rend(); ++f) {
-        if (!sweet(hive, *f) || fed_until(hive, *f) < hive.on()) continue;
-        Advice a = advise_to(Act::stop_feed, Rank::law_and_food, "take the feed off: honey supers are on");
-        a.by = hive.on();
-        how_sure(a, Sureness::certain, "");
-        a.reasons.push_back(fmt::format("{} since {} with {} on: what is fed is not honey", feed_name(hive, *f), iso(f->from),
-                                        counted(static_cast<int>(hive.supers.size()), "super")));
-        because(a, f->fact);
-        because(a, hive.supers.back().on_fact);
-        return {a};
-    }
+    if (hive.feeder) return {feed_off(hive, "a feeder on", hive.feeder->since, hive.feeder->fact)};
+    for (auto f = hive.history->feedings.rbegin(); f != hive.history->feedings.rend(); ++f)
+        if (sweet(hive, *f) && fed_until(hive, *f) >= hive.on()) return {feed_off(hive, feed_name(hive, *f), f->from, f->fact)};
     return {};
 }
 
