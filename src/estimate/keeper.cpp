@@ -9,8 +9,8 @@ namespace {
 
 double bow(double s) { return 4 * s * (1 - s); }
 
-/// A keeper's "half full" is right to about 5 % before anything is known: a guess.
-constexpr double lean_sd = 0.05;
+/// A keeper's "half full" is right to about 4 % before anything is known: a guess.
+constexpr double lean_sd = 0.04;
 
 }  // namespace
 

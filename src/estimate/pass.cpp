@@ -22,11 +22,12 @@ Gaussian first_shared(const Parameters& p, const Settings& settings, Day day) {
     return g;
 }
 
-/// Relative spread of what the usual super of this journal holds.
+/// Relative spread of what a keeper's full super holds: that of the usual kind's figure, and a tenth for what
+/// keepers call full.
 double spread_of(const Journal& journal) {
     Box usual;
     usual.kind = journal.settings.super_kind;
-    return std::max(capacity_of(journal, usual).spread, 0.05);
+    return std::hypot(capacity_of(journal, usual).spread, 0.10);
 }
 
 }  // namespace

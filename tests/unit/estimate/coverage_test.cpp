@@ -1,0 +1,62 @@
+// Ranges and errors of forecasts on invented seasons, whose generator shares nothing with the estimator.
+#include <catch2/catch.hpp>
+
+#include <cstdio>
+#include <map>
+#include <string>
+
+#include "estimate/learn.hpp"
+#include "forecast_score.hpp"
+#include "kept_season.hpp"
+
+using namespace waxtab;
+
+namespace {
+
+using Scores = std::map<std::string, ForecastScore>;
+
+Scores score(int seasons) {
+    Scores out;
+    season::Dice dice(77);
+    for (int i = 0; i < seasons; ++i) {
+        KeptSeason season(static_cast<std::uint64_t>(1000 + i), {});
+        season.run(add_at(0.65));
+        const Journal& journal = season.book.journal;
+        const History& history = season.book.history;
+        Pass::Options options;
+        options.keep_visits = true;
+        Pass pass(journal, history, learn(journal, history).schedule, options);
+        pass.run();
+        for (const Judged& j : judged_forecasts(pass, journal)) {
+            if (j.horizon() != 7 && j.horizon() != 10 && j.horizon() != 14) continue;
+            out["all"].add(j, dice);
+            out[std::to_string(j.horizon()) + " days"].add(j, dice);
+            out["third " + std::to_string(1 + days_between(season.first, j.made) * 3 / season.settings.days)].add(j, dice);
+            if (j.no_change >= 0.7) out["near full"].add(j, dice);
+        }
+    }
+    return out;
+}
+
+void check(const Scores& scores, bool print) {
+    for (const auto& [name, s] : scores) {
+        if (print)
+            std::printf("%-10s %6d forecasts, 80 %% range %.1f %%, 50 %% range %.1f %%, error %.3f of a super, %.2f of the line's, %.2f of no change\n",
+                        name.c_str(), s.n, 100 * s.cover_80(), 100 * s.cover_50(), s.error / s.n, s.to_line(), s.to_no_change());
+        INFO(name << ": " << s.n << " forecasts, 80 %: " << s.cover_80() << ", 50 %: " << s.cover_50());
+        CHECK(s.cover_80() > 0.76);
+        CHECK(s.cover_80() < 0.84);
+        CHECK(s.cover_50() > 0.45);
+        CHECK(s.cover_50() < 0.55);
+    }
+    const ForecastScore& all = scores.at("all");
+    CHECK(all.n >= 5000);
+    CHECK(all.to_line() <= 0.80);
+    CHECK(all.to_no_change() < 1);
+}
+
+}  // namespace
+
+TEST_CASE("ranges hold on invented seasons", "[estimate][coverage]") { check(score(60), false); }
+
+TEST_CASE("the table of coverage over 1000 yard seasons", "[.slow][coverage]") { check(score(1000), true); }
