@@ -106,9 +106,9 @@ inline constexpr ReadingRow reading_rows[] = {
 
     // ---- The life of hives
     {Kind::hive_moved, "moved TO_YARD", "", "h4 moved to orchard"},
-    {Kind::hive_renamed, "renamed @into", "", ""},
+    {Kind::hive_renamed, "@renamed", "", "h6 renamed Rose"},
     {Kind::hive_sold, "sold @to|at?", "hive", "h6 sold"},
-    {Kind::hive_dead, "dead @cause?", "", "h2 dead"},
+    {Kind::hive_dead, "seen? dead @cause?", "", "h2 dead"},
     {Kind::hive_ended, "shook_out super#? to_shed?", "detail=shook_out", "h8 drone layer, shook out, boxes to shed"},
     {Kind::hive_united, "united TO|INTO|WITH newspaper?", "", "h8 united with h4"},
     {Kind::hive_split, "split INTO old_queen? FRAMES? frames_of_brood#?", "", "h3 split into h11"},
@@ -176,6 +176,8 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::bees, "bees across FRAMES|N", "", ""},
     {Kind::brood, "frames_of_brood##", "n:value", "h3 6 frames of brood"},
     {Kind::brood, "brood across? N|FRAMES", "", "h3 brood on 6"},
+    {Kind::brood, "brood seam##", "n:value", ""},
+    {Kind::brood, "frames_of_brood## in brood_box##", "n:value", ""},
     {Kind::brood, "brood_in_all_stages across? N|FRAMES", "detail=all_stages", "h3 BIAS on 7"},
     {Kind::brood, "brood_in_all_stages#", "detail=all_stages n:value", ""},
     {Kind::brood, "not brood", "detail=none", ""},
@@ -267,6 +269,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::queen_cells, "queen_cell# capped", "detail=sealed", ""},
     {Kind::queen_cells, "queen_cell# charged", "detail=charged", ""},
     {Kind::queen_cells, "charged_cell#", "detail=charged", ""},
+    {Kind::queen_cells, "opened_cell# seen?", "detail=emerged", ""},
     {Kind::queen_cells, "queen_cell#|sealed_cell# emerged", "detail=emerged", ""},
     {Kind::queen_cells, "queen_cell# torn_down", "detail=torn_down", ""},
     {Kind::queen_cells, "swarm_cell# seen?", "manner=swarm", "h3 4 swarm cells"},
@@ -372,6 +375,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::shed, "in? shed COMB##", "shed", ""},
     {Kind::shed, "in? shed excluder##", "detail=excluder shed", ""},
     {Kind::shed, "in? shed escape_board##", "detail=escape_board shed", ""},
+    {Kind::shed_out, "- super# KIND? COMB? from_shed", "shed", ""},
     {Kind::shed_in, "+ super# KIND? COMB? to_shed", "shed", ""},
 };
 // clang-format on

@@ -58,7 +58,7 @@ inline constexpr Word words[] = {
     {"pad", Class::thing, "pad"},
     {"tray", Class::thing, "tray"},
     {"patty", Class::thing, "patty|pattie|patties"},
-    {"shed", Class::thing, "shed|store|storage|garage|barn|freezer"},
+    {"shed", Class::thing, "shed|store|stored|storage|garage|barn|freezer"},
     {"scale", Class::thing, "scale|scales"},
     {"deep", Class::box_kind, "deep|full depth|full-depth"},
     {"medium", Class::box_kind, "medium|med"},
@@ -88,7 +88,7 @@ inline constexpr Word words[] = {
     {"bottom", Class::which, "bottom|lower|lowest"},
     {"middle", Class::which, "middle"},
     {"both", Class::which, "both|both of the"},
-    {"all", Class::which, "all|all the|every|each|everything"},
+    {"all", Class::which, "all|all the|every|each|everything|everyone|everybody|the lot"},
 
     // Done-words
     {"added", Class::done, "added|put on|putting on|put|gave|given|got|gets|installed|went on|gone on|popped on|slapped on|threw on|stuck on|dropped on|set on|placed|adding|fitted|fit on"},
@@ -134,11 +134,11 @@ inline constexpr Word words[] = {
     {"swarmed", Class::done, "swarmed|swarm left|swarm gone|has swarmed|have swarmed|swarm issued"},
     {"swarm", Class::thing, "swarm"},
     {"cast", Class::thing, "cast|afterswarm|cast swarm"},
-    {"hived", Class::done, "hived|housed|caught|boxed"},
+    {"hived", Class::done, "hived|housed|boxed"},
     {"dead", Class::done, "dead|died|dead out|deadout|dead-out|perished|lost|didn't make it|absconded|died out"},
     {"shook out", Class::done, "shook out|shaken out|shook them out|shook it out"},
     {"requeened", Class::done, "requeened|re-queened|introduced queen|queen introduced|new queen introduced|introduced a queen|queen in|new queen in|introduced new queen|introduced a new queen"},
-    {"renamed", Class::done, "renamed|now called|relabelled as"},
+    {"renamed", Class::done, "renamed|renamed to|renamed as|now called|relabelled as"},
     {"inspected", Class::done, "inspected|opened up|looked through|had a look|full inspection|quick look|checked over|went through"},
     {"drawing", Class::state, "drawing|being drawn|drawing out|building"},
 
@@ -224,11 +224,12 @@ inline constexpr Word words[] = {
     {"failing", Class::state, "failing|running out|past it"},
     {"drone layer", Class::state, "drone layer|drone laying queen|dlq|drone laying"},
     {"laying workers", Class::state, "laying workers|laying worker|dlw|lw"},
-    {"emerged", Class::state, "emerged|hatched|has emerged|opened cell|hatched out"},
+    {"emerged", Class::state, "emerged|hatched|has emerged|hatched out"},
+    {"opened cell", Class::thing, "opened cell|opened qc|opened queen cell|hatched cell|emerged cell"},
     {"superseded", Class::state, "superseded|superceded|supersedure complete|queen superseded"},
     {"clipped", Class::state, "clipped|wing clipped"},
     {"marked", Class::state, "marked|mkd|dot|spot|disc|marked her"},
-    {"unmarked", Class::state, "unmarked"},
+    {"unmarked", Class::state, "unmarked|not marked"},
     {"caged", Class::state, "caged|in cage|cage in|in a cage"},
     {"ripe cell", Class::thing, "ripe cell"},
     {"mother", Class::thing, "mother|daughter of|queen from|dam"},
@@ -394,7 +395,8 @@ inline constexpr Word words[] = {
     {"will", Class::plan, "will|i'll|we'll|shall|need|needs|needed|needing|should|must|going to|gonna|plan to|planning|planning to|plan|want|wants|want to|would|could|might|may|wish|hope|hoping|hope to|next time|next visit|next week|next month|next year|next wk|tomorrow|tmrw|tonight|on saturday|todo|to do|to-do|remember|remember to|note to self|ready for|due|time to|must not|mustn't|to be|ought to|consider|considering|later|soon|in a week|in a fortnight|want a|could do with|was going to|were going to|meant to|forgot to|forgot|should have|ought|try to|expect|expecting|let's|try|waiting for|wait for|wait|before long|reminder|asap|in two weeks|have to|has to"},
     {"if", Class::condition, "if|unless|in case|provided|as soon as|depending on"},
     {"when", Class::condition, "when|once|until|till|whenever"},
-    {"not", Class::negation, "no|not|none|never|without|w/o|didn't|did not|don't|do not|doesn't|haven't|hasn't|have not|has not|wasn't|weren't|isn't|aren't|couldn't|can't|cannot|won't|wouldn't|neither|nor|not yet|no need|no need for|no sign of|nothing|instead of|rather than|didnt|dont|nil|zero|not any|no more|hadn't|nope"},
+    {"not", Class::negation, "no|not|none|never|without|w/o|didn't|did not|don't|do not|doesn't|haven't|hasn't|have not|has not|wasn't|weren't|isn't|aren't|couldn't|can't|cannot|won't|wouldn't|neither|nor|not yet|no sign of|nothing|didnt|dont|nil|zero|not any|no more|hadn't|nope"},
+    {"no need", Class::negation, "no need|no need for|instead of|rather than|no point in"},
     {"add", Class::order, "add|requeen|re-queen|check|look|test|bring|remove|take|give|move|feed|treat|swap|unite|combine|extract|harvest|make|replace|return|clean|mark|clip|find|fix|paint|order|buy|weigh|reduce|close|inspect|super up|watch|keep|leave|get|fit|repair|mow|build|wire|prepare|ask|call|fetch|collect|divide|merge|switch|reverse|ck|chk|do not|leave alone|let"},
 
     // Links and prepositions
@@ -411,10 +413,11 @@ inline constexpr Word words[] = {
     {"ago", Class::time, "ago"},
     {"yesterday", Class::time, "yesterday|last night|the day before"},
     {"new", Class::filler, "new"},
+    {"price", Class::filler, "price"},
 
     // Said, and meaning nothing to a reading
     {"the", Class::filler, "the|a|an|another|its|it|it's|is|are|was|were|been|be|being|has|have|had|i|we|they|them|their|theirs|she|her|he|his|this|that|these|those|there|here|my|our|us|you|do|did"},
-    {"very", Class::filler, "very|quite|looks|looking|just|now|today|still|again|already|also|too|only|more|really|otherwise|this time|so|her own|by then|as well|too fast|meanwhile|rather|pretty|nicely|well|fine again|all round|at last|finally|altogether|in total|total|all told|this morning|this afternoon|this evening|morning|afternoon|evening|early|yet|both of them|each of them|apiece|old|fresh|big one|up there|up here|in there|inside|in it|on it|on her|in hive|of it|on them|in them|to them|of them|on there|some|nice and|lot of|a lot of|a lot|so far|ones|one's|quickly|quick|straight away|carefully|properly|girls|bees on it|super duper|i'd|we'd|they've|i've|we've|she's|they're|who|which|much|bit more|such|even|up now|filling up|around the|plus some|colony|hive|colonies|hives|stock|good going|ready"},
+    {"very", Class::filler, "very|quite|looks|looking|just|now|today|still|again|already|also|too|only|more|really|otherwise|this time|so|her own|by then|as well|too fast|meanwhile|rather|pretty|nicely|well|fine again|all round|at last|finally|altogether|in total|total|all told|this morning|this afternoon|this evening|morning|afternoon|evening|early|yet|both of them|each of them|apiece|old|fresh|big one|up there|up here|in there|inside|in it|on it|on her|in hive|of it|on them|in them|to them|of them|on there|some|nice and|lot of|a lot of|a lot|so far|ones|one's|quickly|quick|straight away|carefully|properly|girls|bees on it|super duper|i'd|we'd|they've|i've|we've|she's|they're|who|which|much|bit more|such|even|up now|filling up|around the|through the glove|through glove|thru glove|through the veil|thru veil|plus some|colony|hive|colonies|hives|stock|good going|ready"},
 };
 // clang-format on
 

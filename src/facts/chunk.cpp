@@ -159,6 +159,15 @@ void thirds(Items& items) {
     }
 }
 
+/// What something was sold for is not kept: `at 6.50`.
+void prices(Items& items) {
+    if (std::none_of(items.begin(), items.end(), [](const Item& i) { return i.is("sold"); })) return;
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        const bool number = is_count(items[i + 1]) && items[i + 1].value.unit == Unit::piece && i + 2 >= items.size();
+        if ((items[i].is("at") || items[i].is("to")) && (number || items[i + 1].is("price"))) items[i].loose = items[i + 1].loose = true;
+    }
+}
+
 /// `6 mites in 300`, `6 mites per 300 bees`: 6/300.
 void samples(Items& items) {
     for (std::size_t i = 0; i + 2 < items.size(); ++i) {
@@ -280,7 +289,9 @@ void counts(Items& items) {
             noun = i + 1;
             if (!second_choice(items[noun])) continue;
         }
-        if (items[noun].counted) continue;
+        // Half a super is no number of supers.
+        const bool whole = is_super(items[noun]) || items[noun].is("brood box") || !items[noun].box_kind.empty();
+        if (items[noun].counted || (whole && items[i].value.amount % 1000 != 0)) continue;
         items[noun].counted = true;
         items[noun].count_value = items[i].value;
         items[noun].count = static_cast<int>(std::min<std::int64_t>(items[i].value.amount / 1000, 1'000'000));
@@ -399,6 +410,7 @@ void chunk(std::vector<Item>& items, const ItemContext&) {
     boxes(items);
     counts(items);
     samples(items);
+    prices(items);
     one_frame(items);
     with_what(items);
     spread_over_frames(items);

@@ -124,9 +124,10 @@ bool Itemiser::lot() {
         return t && t->type != Token::Type::symbol && !(t->type == Token::Type::word && (t->text == "of" || t->text == "is" || t->text == "into"));
     };
     while (name_token(next)) {
-        std::string name = token(next)->text;
+        const auto written = [&](std::size_t i) { return token(i)->raw.empty() || token(i)->type == Token::Type::quoted ? token(i)->text : token(i)->raw; };
+        std::string name = written(next);
         while (token(next + 1) && !token(next)->space_after && (name_token(next + 1) || symbol(next + 1, "-") || symbol(next + 1, "/")))
-            name += token(++next)->text;
+            name += written(++next);
         names.push_back(name);
         ++next;
         if (!several) break;
@@ -304,7 +305,13 @@ bool Itemiser::hive() {
     };
     // h3's super, said of another hive: it comes from there
     if (!items_.empty() && tokens_[at_ + length - 1].text.ends_with("'s")) item.role = Item::Role::from;
-    take(id, name);
+    if (const auto dash = name.find('-'); generic && dash != name.npos && id == no_hive) {
+        item.hives = hive_range(*context_.lexicon, name.substr(0, dash), name.substr(dash + 1), item.unknown_hives);
+        if (item.hives.empty() && item.unknown_hives.empty()) item.unknown_hives = {name};
+        name = name.substr(dash + 1);
+    } else {
+        take(id, name);
+    }
     std::string last = name;
     std::size_t next = length;
     // A bare number goes on a list only where nothing follows that it could count.
@@ -358,6 +365,10 @@ bool Itemiser::phrase() {
     if (word(0, "w") && symbol(1, "/")) {
         const bool without = word(2, "o") && !tokens_[at_ + 1].space_after;
         push(What::term, without ? 3 : 2).words = {without ? table_row(Class::negation, "not") : table_row(Class::link, "with")};
+        return true;
+    }
+    if ((symbol(0, "$") || word(0, "\xC2\xA3") || word(0, "\xE2\x82\xAC")) && number(1)) {
+        push(What::term, 2).words = {table_row(Class::filler, "price")};
         return true;
     }
     // Q+ and Q-; the first is queenright to some, queen seen to others.

@@ -49,6 +49,7 @@ bool holds_number(const Item& i) {
 bool smells_of_data(const Item& i, const Lexicon& lexicon) {
     if (i.what == What::value || i.what == What::slash || i.what == What::ratio || i.what == What::sign || i.what == What::jars) return true;
     if (i.counted) return true;
+    if (i.what == What::unknown && i.text.find_first_of("0123456789") != std::string::npos) return true;
     if (const grammar::Word* w = i.word(Class::count); w && w->number > 1) return true;
     return i.what == What::unknown && !lexicon.nearest(i.text).empty();
 }
@@ -57,7 +58,10 @@ bool smells_of_data(const Item& i, const Lexicon& lexicon) {
 bool tells_of_a_deed(const std::vector<Item>& items) {
     static constexpr std::array<std::string_view, 12> things = {"super", "brood box", "excluder", "frame", "frames of brood", "frames of stores", "queen", "queen cell", "escape board", "feeder", "upper entrance", "swarm"};
     const auto deed = [](const Item& i) { return i.what == What::sign || (i.has(Class::done) && !i.is("on") && !i.is("off") && !i.is("in") && !i.is("out") && !i.is("left")); };
-    const auto thing = [](const Item& i) { return i.what == What::box || std::any_of(things.begin(), things.end(), [&](std::string_view t) { return i.is(t); }); };
+    const auto thing = [](const Item& i) { return i.what == What::box || i.is("wet") || std::any_of(things.begin(), things.end(), [&](std::string_view t) { return i.is(t); }); };
+    static constexpr std::array<std::string_view, 11> lives = {"treated", "split", "united", "swarmed", "requeened", "bought", "hived", "nuc made", "shook out", "renamed", "supered"};
+    const auto life = [](const Item& i) { return std::any_of(lives.begin(), lives.end(), [&](std::string_view t) { return i.is(t); }); };
+    if (std::any_of(items.begin(), items.end(), life)) return true;
     return std::any_of(items.begin(), items.end(), deed) && std::any_of(items.begin(), items.end(), thing);
 }
 
@@ -179,6 +183,9 @@ bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
     if (at == items.size())
         for (std::size_t i = 1; i < items.size(); ++i) {
             if (!group(items[i])) continue;
+            // 12 jars at 6.50 each: no hives are meant
+            if (surface(items[i]) == "each" && (items[i - 1].what == What::value || items[i - 1].counted)) continue;
+            if (items[i - 1].is("treated") || items[i - 1].is("fed") || items[i - 1].is("inspected")) at = i;
             const bool ends = i + 1 == items.size() || (i + 2 == items.size() && items[i + 1].what == What::value && items[i + 1].value.unit == Unit::piece);
             const bool named = i + 1 < items.size() && (names_hives(items[i + 1]) || items[i + 1].what == What::hives);
             if (ends || named || items[i].is("all but")) at = i;
@@ -190,7 +197,10 @@ bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
     found.both = s == "both";
     found.rest = s.find("rest") != s.npos || s.find("other") != s.npos;
     found.all = !found.both && !found.rest;
-    while (end < items.size() && (names_hives(items[end]) || (items[end].what == What::value && items[end].value.unit == Unit::piece && (end + 1 == items.size() || stop(items[end + 1], ":"))))) ++end;
+    while (end < items.size() && (names_hives(items[end]) || (items[end].what == What::value && items[end].value.unit == Unit::piece && (end + 1 == items.size() || stop(items[end + 1], ":"))))) {
+        if (items[end].what == What::value) found.count = static_cast<int>(items[end].value.amount / 1000);
+        ++end;
+    }
     bool but = items[at].is("all but") && s != "the rest";
     if (end < items.size() && items[end].is("all but")) but = true, ++end;
     if (but && end < items.size() && items[end].what == What::hives) {
@@ -274,7 +284,11 @@ LineReader::Subject LineReader::take_subject(std::vector<Item>& items) {
         if (items[i].what != What::hives || items[i].role != Item::Role::none) { ++i; continue; }
         found.hives.insert(found.hives.end(), items[i].hives.begin(), items[i].hives.end());
         found.unknown.insert(found.unknown.end(), items[i].unknown_hives.begin(), items[i].unknown_hives.end());
-        if (!items[i].unknown_hives.empty()) complain_about(Subject{{}, false, false, false, {}, items[i].unknown_hives}, {items[i]});
+        if (!items[i].unknown_hives.empty()) {
+            Subject unknown;
+            unknown.unknown = items[i].unknown_hives;
+            complain_about(unknown, {items[i]});
+        }
         items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
     }
     return found;
@@ -319,6 +333,9 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
     for (const Item& i : items) {
         if (i.what == What::stop) continue;
         const std::string surface = lower(journal_.sources.text({file_, i.begin, i.end}));
+        // they needed room, so added a super
+        const bool met = surface == "needed" && std::any_of(items.begin(), items.end(), [](const Item& k) { return k.is("added") || k.is("taken off"); });
+        if (met) return false;
         if (i.has(Class::plan) || i.has(Class::condition)) {
             because = surface;
             const bool negated = std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::negation); });
@@ -349,6 +366,7 @@ void LineReader::sentence(std::vector<Item> items) {
     }
     if (clauses.back().empty()) clauses.pop_back();
     hives_at_the_end(clauses);
+    doubts_join_what_they_doubt(clauses);
     for (std::size_t c = 0; c < clauses.size(); ++c) {
         std::string because;
         bool todo = false;
@@ -425,6 +443,12 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
                 }
         }
     }
+    // A negation governs its clause: nothing in it happened, but for `added a super without excluder`, one reading of all of it.
+    const bool negated = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation); });
+    const auto partly = [](const Solution& s) {
+        return s.candidates.size() > 1 && std::any_of(s.candidates.begin(), s.candidates.end(), [](const Candidate& c) { return is_event(c.fact.kind); });
+    };
+    if (negated) std::erase_if(best[n].ways, partly);
     return best[n].pieces == 99 ? std::vector<Solution>{} : best[n].ways;
 }
 
@@ -437,7 +461,7 @@ void LineReader::take(const Solution& solution, std::optional<Day> happened) {
         raw.fact.span = solution.spans[k];
         if (happened && raw.fact.kind == Kind::weight_change) raw.fact.text = iso(*happened);
         else if (happened) raw.fact.happened = *happened;
-        cells_said_ = cells_said_ || raw.fact.kind == Kind::queen_cells;
+        cells_said_ = cells_said_ || raw.fact.kind == Kind::queen_cells || raw.fact.kind == Kind::cells_removed || raw.fact.kind == Kind::cells_left;
         if (raw.fact.box.by != BoxChoice::By::unsaid && raw.fact.box.role == Role::super && raw.fact.kind != Kind::super_on) box_ = raw.fact.box;
         else if (takes_box_from_before(raw.fact.kind) || c.carries_box) raw.fact.box = box_;
         if (c.hive_named && raw.fact.hive != no_hive) {
@@ -446,7 +470,7 @@ void LineReader::take(const Solution& solution, std::optional<Day> happened) {
             raw.hives = {raw.fact.other};
             raw.fact.other = subject_.hives.size() == 1 && subject_.hives.front() != raw.hives.front() ? subject_.hives.front() : no_hive;
         } else if (needs_hive(c) || c.about_honey) {
-            raw.hives = subject_.hives, raw.all = subject_.all, raw.but = subject_.but, raw.rest = subject_.rest, raw.both = subject_.both;
+            raw.hives = subject_.hives, raw.all = subject_.all, raw.but = subject_.but, raw.rest = subject_.rest, raw.both = subject_.both, raw.all_count = subject_.count;
         }
         if (needs_hive(c) && !c.hive_named && !subject_.said()) {
             const Span where = solution.spans[k];
@@ -490,6 +514,7 @@ bool LineReader::join_last(const std::vector<Item>& items) {
     if (is_event(ways.front().candidates.front().fact.kind) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation) && !i.is("no excluder"); })) return false;
     out_->resize(last_.out);
     journal_.readings.resize(last_.readings);
+    journal_.diagnostics.resize(last_.diagnostics);
     take(ways.front(), happened);
     last_.items = written;
     return true;
@@ -697,6 +722,21 @@ bool LineReader::same_again(const std::vector<Item>& items) {
     return true;
 }
 
+/// `super added, I think`: a doubt after a comma is about what was said before it, one before it about what follows.
+void LineReader::doubts_join_what_they_doubt(std::vector<std::vector<Item>>& clauses) const {
+    const auto only_doubt = [](const std::vector<Item>& clause) {
+        return std::any_of(clause.begin(), clause.end(), [](const Item& i) { return i.has(Class::doubt) || stop(i, "?"); }) &&
+               std::all_of(clause.begin(), clause.end(), [](const Item& i) { return i.idle() || i.has(Class::doubt) || i.has(Class::about); });
+    };
+    for (std::size_t c = 0; c < clauses.size() && clauses.size() > 1;) {
+        if (!only_doubt(clauses[c])) { ++c; continue; }
+        std::vector<Item> doubt = std::move(clauses[c]);
+        clauses.erase(clauses.begin() + static_cast<std::ptrdiff_t>(c));
+        std::vector<Item>& whose = clauses[c > 0 ? c - 1 : 0];
+        whose.insert(c > 0 ? whose.end() : whose.begin(), doubt.begin(), doubt.end());
+    }
+}
+
 /// A guess or a question about something that happened: kept as it is; with a number in it, said so.
 void LineReader::in_doubt(const std::vector<Item>& items, const std::string& doubt) {
     keep_words(items, Kind::remark, Reading::Outcome::put_out, doubt);
@@ -709,6 +749,8 @@ void LineReader::in_doubt(const std::vector<Item>& items, const std::string& dou
 
 void LineReader::clause(std::vector<Item> items) {
     while (!items.empty() && items.front().what == What::stop) items.erase(items.begin());
+    // #3 & #8 same: super 3/4
+    if (items.size() > 2 && items[0].is("same as") && stop(items[1], ":")) items.erase(items.begin(), items.begin() + 2);
     if (items.empty()) return;
     const std::vector<Item> written = items;
     if (items.size() == 1 && items.front().what == What::quoted && last_.set && last_.out < out_->size() && goes_on(out_->back().fact.kind) && join_last(items)) return;
@@ -719,6 +761,7 @@ void LineReader::clause(std::vector<Item> items) {
         for (const Item& i : items)
             if (i.what == What::hives) late.hives.insert(late.hives.end(), i.hives.begin(), i.hives.end()), late.unknown = i.unknown_hives;
         if (!subject_.said()) return void(subject_ = late);
+        if (last_.set && join_last(items)) return;
         return keep_words(written, Kind::remark, Reading::Outcome::remark, "");
     }
     std::string doubt;
@@ -738,6 +781,7 @@ void LineReader::clause(std::vector<Item> items) {
         }
     }
     if (!subject_.said()) take_all(items, false);
+    if (items.size() > 1 && (subject_.said() || items.front().is("sold")) && lower(journal_.sources.text({file_, items.back().begin, items.back().end})) == "each") items.pop_back();
     chunk(items, item_context());
     std::vector<Item> without = items;
     const Subject own = take_subject(without);
@@ -786,11 +830,11 @@ void LineReader::clause(std::vector<Item> items) {
     if (may_join && join_last(written)) return;
     if (ways.size() == 1 && each_or_together(ways.front(), written)) return;
     if (ways.size() == 1) {
-        last_ = {own.said() || subject_.hives != before.hives ? without_hives(written) : written, out_->size(), journal_.readings.size(), true};
+        last_ = {own.said() || subject_.hives != before.hives ? without_hives(written) : written, out_->size(), journal_.readings.size(), journal_.diagnostics.size(), true};
         return take(ways.front(), happened);
     }
     if (ways.empty()) {
-        last_ = {written, out_->size(), journal_.readings.size(), true};
+        last_ = {written, out_->size(), journal_.readings.size(), journal_.diagnostics.size(), true};
         return unread(written);
     }
     keep_words(written, Kind::remark, Reading::Outcome::ambiguous, "");

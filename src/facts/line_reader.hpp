@@ -25,6 +25,7 @@ struct RawFact {
     std::vector<HiveId> hives;         ///< empty for facts about the yard or honey
     bool all = false, rest = false, both = false;
     std::vector<HiveId> but;
+    int all_count = -1;                ///< how many `all` said they are
     bool swap = false;                 ///< hive and other change places when spread
     std::size_t reading = 0;           ///< index into Journal::readings
     /// Place in the file for the order of effect, twice the byte offset plus one; a reading noted after
@@ -50,6 +51,7 @@ private:
         std::vector<HiveId> hives;
         bool all = false, rest = false, both = false;
         std::vector<HiveId> but;
+        int count = -1;                    ///< of `all 9`
         std::vector<std::string> unknown;
         bool said() const { return all || rest || both || !hives.empty() || !unknown.empty(); }
     };
@@ -70,6 +72,7 @@ private:
     std::vector<Solution> about_the_named(const std::vector<Item>& items);
     bool same_again(const std::vector<Item>& items);
     void in_doubt(const std::vector<Item>& items, const std::string& doubt);
+    void doubts_join_what_they_doubt(std::vector<std::vector<Item>>& clauses) const;
     void hives_at_the_end(std::vector<std::vector<Item>>& clauses);
     std::vector<Solution> solve(const std::vector<Item>& items);
     void take(const Solution& solution, std::optional<Day> happened);
@@ -99,7 +102,7 @@ private:
     /// The last clause of this sentence that was read, for details that follow after a comma.
     struct Last {
         std::vector<Item> items;
-        std::size_t out = 0, readings = 0;
+        std::size_t out = 0, readings = 0, diagnostics = 0;
         bool set = false;
     };
     Last last_;

@@ -253,7 +253,7 @@ void Matcher::search(const Row& row, const std::vector<Item>& items, std::size_t
         // The free words after the preposition: up to the next amount, hive or lot, at least one.
         std::size_t end = at + 1;
         const bool numbered = item.is("batch");
-        while (end < items.size() && !items[end].counted && ((numbered && bare_number(items[end])) || items[end].what == What::term || items[end].what == What::unknown || items[end].what == What::quoted ||
+        while (end < items.size() && !items[end].counted && !items[end].loose && ((numbered && bare_number(items[end])) || (items[end].what == What::hives && item.is("renamed")) || items[end].what == What::term || items[end].what == What::unknown || items[end].what == What::quoted ||
                                       items[end].what == What::yard)) ++end;
         // The longest run that leaves the rest readable.
         const std::size_t before = found.size();
@@ -379,7 +379,9 @@ void Filler::fill(int slot, const Item& item, const std::string& count_into) {
         case TEMP: (f.kind == Kind::honey_index ? f.second : f.value) = item.value; break;
         case DAYS: f.second = item.value; break;
         case INDEX: f.value = item.value; break;
-        case NUMBER: f.value = item.value; break;
+        case NUMBER:
+            f.value = f.kind == Kind::honey_index ? measure(item.text, Unit::refractive_index).value_or(item.value) : item.value;
+            break;
         case RATIO: ratio(item); break;
         case SAMPLE:
             f.count = item.n;
@@ -390,7 +392,7 @@ void Filler::fill(int slot, const Item& item, const std::string& count_into) {
         case SUPERKIND: f.box_kind = item.box_kind; count_of(item, count_into); break;
         case COMB:
             comb(item);
-            if (f.kind == Kind::shed) f.frames = 0, f.count = item.count;
+            if (f.kind == Kind::shed && item.counted) f.frames = 0, f.count = item.count;
             break;
         case PLACE: place(item); break;
         case FROM:
@@ -446,6 +448,7 @@ void apply_field(Candidate& c, const std::string& name, const std::string& value
     else if (name == "inverse") {
         f.value = {f.value.dimension, f.value.unit == Unit::of_frames ? Unit::percent : f.value.unit, 1000 - f.value.amount, 1000 - f.value.high, 1000 - f.value.low, 0, f.value.about};
     } else if (name == "box") f.box = {BoxChoice::By::all, Role::super, 0, {}};
+    else if (name == "days") f.second = measure(value, Unit::day).value_or(Measure{});
     else if (name == "boxes") {
         f.box = {BoxChoice::By::top, Role::super, 0, {}};
         f.box2 = {BoxChoice::By::bottom, Role::super, 0, {}};
@@ -531,7 +534,7 @@ Candidate Matcher::build(const Found& found, const std::vector<Item>& items, std
             std::string_view text = file_text.substr(text_begin, text_end - text_begin);
             while (text.starts_with(' ')) text.remove_prefix(1);
             c.fact.text = std::string(text);
-            if (c.fact.text.starts_with('"') && c.fact.text.ends_with('"') && c.fact.text.size() > 1) c.fact.text = c.fact.text.substr(1, c.fact.text.size() - 2);
+            if (c.fact.text.starts_with('"') && c.fact.text.ends_with('"') && c.fact.text.size() > 1) std::erase(c.fact.text, '"');
         }
     }
     for (const auto& [name, value] : row.fields) apply_field(c, name, value);

@@ -1,5 +1,7 @@
 #include "facts/order.hpp"
 
+#include "facts/tokens.hpp"
+
 #include <algorithm>
 #include <map>
 #include <tuple>
@@ -117,6 +119,12 @@ private:
             hives = last;
         }
         const bool empty = raw.both ? hives.size() != 2 : hives.empty();
+        if (!empty && raw.all && raw.all_count >= 0 && raw.all_count != static_cast<int>(hives.size())) {
+            std::string names;
+            for (const HiveId h : hives) names += (names.empty() ? "" : ", ") + std::string(journal_.hive_name(h));
+            journal_.diagnostics.push_back({"hives-differ", Severity::warning, raw.fact.span, fmt::format("all {}? there are {} living here: {}", raw.all_count, hives.size(), names), {},
+                                            "name the hives, or write what is missing: one died, was moved, or was never set up", {}});
+        }
         if (!empty) return hives;
         journal_.diagnostics.push_back({"no-hive", Severity::error, raw.fact.span, "which hives? none is meant by this here", "no hive found",
                                         "name the hives, for example `h1 h2: calm`", {}});
@@ -216,10 +224,21 @@ void unsure_order(Journal& journal) {
     }
 }
 
+/// A lot goes by its name as first written, whatever the case of its letters later.
+void one_name_a_lot(std::vector<RawFact>& raw) {
+    std::map<std::string, std::string> names;
+    const auto settle = [&](std::string& name) { name = names.emplace(lower(name), name).first->second; };
+    for (RawFact& r : raw) {
+        if (!r.fact.lot.empty()) settle(r.fact.lot);
+        for (std::string& lot : r.fact.lots) settle(lot);
+    }
+}
+
 }  // namespace
 
 void put_in_order(Journal& journal, std::vector<RawFact> raw) {
     std::stable_sort(raw.begin(), raw.end(), [](const RawFact& a, const RawFact& b) { return effect_key(a) < effect_key(b); });
+    one_name_a_lot(raw);
     Spreader spreader(journal);
     for (RawFact& r : raw) spreader.take(r);
     const std::vector<bool> drop = copies(journal);

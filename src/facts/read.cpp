@@ -64,6 +64,7 @@ private:
     std::vector<Line> lines(std::uint32_t file) const;
     void collect();
     void collect_names(const Line& line);
+    void collect_new_name(const Line& line);
     void declare_born(const std::string& name, Span where);
     void read_file(std::uint32_t file);
     void read_line(const Line& line);
@@ -162,6 +163,7 @@ void Reader::declare_born(const std::string& name, Span where) {
 void Reader::collect_names(const Line& line) {
     const std::string low = lower(line.text);
     const auto has = [&](std::string_view w) { return low.find(w) != low.npos; };
+    if (has("renamed") || has("now called")) collect_new_name(line);
     if (!has("hived") && !has("split") && !has("nuc") && !has("bought") && !has("swarm") && !has("new hive") && !has("cast") && !has("divided")) return;
     const std::vector<Token> t = tokenise(line.text, line.begin);
     const auto word = [&](std::size_t i, std::string_view w) { return i < t.size() && t[i].type == Token::Type::word && t[i].text == w; };
@@ -186,6 +188,30 @@ void Reader::collect_names(const Line& line) {
     }
 }
 
+/// `h6 renamed Rose`: from then on, and before, both names are the hive's.
+void Reader::collect_new_name(const Line& line) {
+    const std::vector<Token> t = tokenise(line.text, line.begin);
+    const ItemContext context{&lexicon_, &journal_.settings, Day{}};
+    HiveId hive = no_hive;
+    for (const Item& i : itemise(t, context)) {
+        if (i.what == Item::What::hives && i.hives.size() == 1) hive = i.hives.front();
+        if (!i.is("renamed")) continue;
+        std::uint32_t from = i.end, to = i.end;
+        for (const Token& token : t) {
+            if (token.begin < i.end) continue;
+            if (token.type == Token::Type::symbol) break;
+            to = token.end;
+        }
+        std::string name(journal_.sources[line.file].text().substr(from, to - from));
+        std::erase(name, '"');
+        name.erase(0, name.find_first_not_of(' ') == name.npos ? name.size() : name.find_first_not_of(' '));
+        if (hive == no_hive || name.empty() || lexicon_.hive(lower(name)) != no_hive) return;
+        journal_.hives[static_cast<std::size_t>(hive)].aliases.push_back(name);
+        lexicon_.add_hive(name, hive);
+        return;
+    }
+}
+
 void Reader::set_up_reading(const Line& line, const std::vector<Token>& tokens) {
     const Span where{line.file, line.begin, line.begin + static_cast<std::uint32_t>(line.text.size())};
     Reading reading;
@@ -195,7 +221,12 @@ void Reader::set_up_reading(const Line& line, const std::vector<Token>& tokens) 
     if (tokens[0].text == "year" && tokens.size() > 1) year_ = static_cast<int>(tokens[1].value.amount / 1000);
     for (auto& [span, facts] : shed_lines_) {
         if (span != where) continue;
-        for (Fact& f : facts) raw_.push_back({f, {}, false, false, false, {}, false, journal_.readings.size() - 1});
+        for (const Fact& f : facts) {
+            RawFact raw;
+            raw.fact = f;
+            raw.reading = journal_.readings.size() - 1;
+            raw_.push_back(std::move(raw));
+        }
         facts.clear();
     }
 }

@@ -103,7 +103,9 @@ struct Builder {
         t.type = type;
         t.begin = plain->origin[begin];
         t.end = plain->origin[end];
-        t.text = lower(std::string_view(plain->text).substr(begin, end - begin));
+        t.raw = plain->text.substr(begin, end - begin);
+        t.text = lower(t.raw);
+        if (t.raw == t.text) t.raw.clear();
         const auto blank = [&](std::size_t i) { return plain->text[i] == ' ' || plain->text[i] == '\t'; };
         t.space_before = begin == 0 || blank(begin - 1);
         t.space_after = end >= plain->text.size() || blank(end);

@@ -27,6 +27,7 @@ struct Token {
     Type type = Type::symbol;
     std::uint32_t begin = 0, end = 0;   ///< bytes of the source file
     std::string text;
+    std::string raw;                    ///< as written, where that differs from `text`
     Measure value;
     int n = 0, m = 0;                   ///< slash, ratio: the two numbers; ordinal: n; time: hour and minute
     bool space_before = false, space_after = false;
