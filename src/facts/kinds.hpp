@@ -9,7 +9,7 @@ namespace waxtab {
 enum class Kind : std::uint8_t {
     // Stack
     super_on,        ///< count, box_kind, comb, frames, placing, box.label; detail "returned wet" etc. through comb
-    super_off,       ///< box, count (all: -1 with box all), value gross mass; detail destination: "shed", "" ; manner "empty" or "honey"
+    super_off,       ///< box, count (all: -1 with box all), value gross mass; detail destination: "shed", "" ; manner "empty", "full" or "honey" (the weight is net)
     brood_box_on,    ///< count, box_kind, comb, frames, placing
     brood_box_off,   ///< count, box
     excluder_on, excluder_off,

@@ -138,7 +138,8 @@ std::string off_words(const Fact& f) {
           : f.box.by == BoxChoice::By::sole && !telling_comb(f.comb).empty() ? short_box(f)
           : f.box.by == BoxChoice::By::unsaid ? std::string(f.box_kind.empty() ? "super" : f.box_kind) : box_words(f.box));
     if (f.value.said()) w(text_of(f.value));
-    if (f.manner == "honey") w(f.value.said() ? "net" : "full");
+    if (f.manner == "honey") w("net");
+    if (f.manner == "full") w("full");
     if (f.manner == "empty") w("empty");
     if (f.detail == "shed") w("to shed");
     return std::move(w).text();
@@ -269,7 +270,7 @@ std::string said(const Journal& j, const Fact& f) {
         case Kind::boxes_swapped: return words("swapped", box_words(f.box), "and", box_words(f.box2));
         case Kind::brood_reversed: return "reversed brood boxes";
         case Kind::super_lifted: return words("moved", box_words(f.box), place_words(f.placing));
-        case Kind::super_moved: return words("moved", box_words(f.box), "to", other, place_words(f.placing), f.manner == "empty" ? "empty" : f.manner == "honey" ? "full" : "");
+        case Kind::super_moved: return words("moved", box_words(f.box), "to", other, place_words(f.placing), f.manner == "empty" ? "empty" : f.manner == "full" ? "full" : "");
         case Kind::frames_moved: return moved_frames(j, f);
         case Kind::frames_off: return words("took", number_text(f.value), f.value.amount == 1000 ? "frame" : "frames", "honey", f.second.said() ? text_of(f.second) : "", box_words(f.box));
         case Kind::box_labelled: return words(box_words(f.box), "labelled", quoted(f.text));

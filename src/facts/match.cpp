@@ -365,7 +365,7 @@ void Filler::fill(int slot, const Item& item, const std::string& count_into) {
     switch (slot) {
         case SHARE: case NOFM: share(item); break;
         case AMOUNT: case FULLNESS:
-            if (f.kind == Kind::super_off || f.kind == Kind::super_moved) f.manner = item.is("empty") ? "empty" : "honey";
+            if (f.kind == Kind::super_off || f.kind == Kind::super_moved) f.manner = item.is("empty") ? "empty" : "full";
             else amount(item);
             break;
         case N: case SCORE:
