@@ -123,7 +123,7 @@ Advice take(const HiveView& hive, const SuperView& s, const Ripeness& r) {
     a.by = std::max(hive.next_visit(), hive.on());
     how_sure(a, r.sureness, r.words);
     const MassUnit unit = hive.settings().mass;
-    a.reasons.push_back(fmt::format("{}: {}; {} of honey", super_name(hive, s), r.words, kg_words(s.estimate->kg, unit)));
+    a.reasons.push_back(fmt::format("{} holds {} of honey", super_name(hive, s), kg_words(s.estimate->kg, unit)));
     because(a, r.facts);
     return a;
 }
@@ -180,7 +180,7 @@ Advices too_wet(const HiveView& hive) {
         Advice a = advise_to(Act::leave_super, Rank::law_and_food, fmt::format("leave {} on: not ripe", super_name(hive, s)));
         a.boxes.push_back(s.box->id);
         how_sure(a, r.verdict == Ripeness::Verdict::wet ? Sureness::certain : Sureness::likely, r.words);
-        a.reasons.push_back(s.estimate ? fmt::format("{}; capped {}", r.words, share_words(s.estimate->capped)) : r.words);
+        a.reasons.push_back(s.estimate ? fmt::format("capped {} all the same", share_words(s.estimate->capped)) : "not fit to take");
         because(a, r.facts);
         out.push_back(std::move(a));
     }

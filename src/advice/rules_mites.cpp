@@ -42,7 +42,7 @@ Advices above_threshold(const HiveView& hive) {
     a.by = hive.next_visit();
     how_sure(a, Sureness::likely, fmt::format("{} mites per 100 bees, {} threshold {}", decimal(rate->per_100),
                                               hive.settings().mite_threshold_said ? "your" : "the usual", decimal(threshold)));
-    a.reasons.push_back(fmt::format("counted on {}: {} per 100 bees", iso(rate->day), decimal(rate->per_100)));
+    a.reasons.push_back(fmt::format("counted on {}, nothing noted against them since", iso(rate->day)));
     if (hive.all->late()) a.reasons.push_back("before the winter bees are raised many act on less (from memory)");
     if (!hive.supers.empty())
         a.reasons.push_back(fmt::format("{} on: which substances allow that, if any, stands on the label",
