@@ -1,0 +1,85 @@
+#include <catch2/catch.hpp>
+
+#include "estimate/hindsight.hpp"
+#include "kept_season.hpp"
+
+using namespace waxtab;
+
+namespace {
+
+Day may(int day) { return date::sys_days{date::year{2026} / 5 / 1} + date::days{day - 1}; }
+
+}  // namespace
+
+TEST_CASE("hindsight says when there is too little", "[estimate][hindsight]") {
+    Notebook book;
+    const HiveId h = book.hive("h1", book.yard("mill"));
+    const BoxId s = book.super_on(h, may(1));
+    book.full(s, may(8), 20);
+    book.full(s, may(15), 40);
+    const Hindsight look = hindsight(book.journal, book.stand_on(may(15)));
+    CHECK(look.too_little);
+    // One of the visit of 8 May, for 15 May; none for the day the super was put on, which was no visit with a reading.
+    CHECK(look.all.forecasts == 2);
+    CHECK(look.words.find("too little") != std::string::npos);
+}
+
+TEST_CASE("hindsight over a season: ranges, errors and the rules of thumb", "[estimate][hindsight]") {
+    KeptSeason season(4711, {});
+    season.run(add_at(0.65));
+    const Hindsight look = hindsight(season.book.journal, season.book.history);
+    CHECK_FALSE(look.too_little);
+    REQUIRE(look.rows.size() >= 3);
+    int sum = 0;
+    for (const HindsightRow& row : look.rows) sum += row.forecasts;
+    CHECK(sum == look.all.forecasts);
+    CHECK(look.all.inside_80 > 0.7);
+    CHECK(look.all.error_share < look.all.no_change_share);
+    CHECK(look.all.error_with_line_share < look.all.line_share);
+    CHECK(look.all.error_kg == Approx(16 * look.all.error_share).epsilon(0.02));
+    CHECK(look.supers_put_on == season.put_on);
+}
+
+TEST_CASE("what is foretold does not change when more is written later", "[estimate][hindsight]") {
+    KeptSeason season(12, {});
+    season.run(add_at(0.65));
+    const Day half = season.first + date::days{80};
+    History until = season.book.history;
+    until.on = half;
+    // The history as it stood at half time: later stays, readings and takings had not been written.
+    for (Box& box : until.boxes) {
+        std::erase_if(box.stays, [&](const BoxStay& s) { return s.from && *s.from > half; });
+        std::erase_if(box.sightings, [&](const BoxSighting& s) { return s.day > half; });
+    }
+    for (HiveHistory& hive : until.hives) {
+        std::erase_if(hive.events, [&](const Event& e) { return e.day > half; });
+        std::erase_if(hive.visits, [&](Day d) { return d > half; });
+    }
+    const Hindsight early = hindsight(season.book.journal, until), late = hindsight(season.book.journal, season.book.history);
+    CHECK(early.all.forecasts > 20);
+    CHECK(early.all.forecasts < late.all.forecasts);
+    // The first row of cases is about the same visits: their chances stand as they stood.
+    REQUIRE(early.ran_out.size() <= late.ran_out.size());
+    for (std::size_t i = 0; i < early.ran_out.size(); ++i) CHECK(early.ran_out[i].chance == late.ran_out[i].chance);
+}
+
+TEST_CASE("hives that ran out of room and supers that stayed empty", "[estimate][hindsight]") {
+    Notebook book;
+    const YardId y = book.yard("mill");
+    const HiveId a = book.hive("a", y), b = book.hive("b", y);
+    const BoxId filled = book.super_on(a, may(1)), empty = book.super_on(b, may(1));
+    book.full(filled, may(8), 80);
+    book.full(empty, may(8), 0);
+    const FactId full = book.full(filled, may(15), 100);
+    book.full(empty, may(15), 0);
+    book.full(empty, may(29), 0);
+    const Hindsight look = hindsight(book.journal, book.stand_on(may(30)));
+    REQUIRE(look.ran_out.size() == 1);
+    CHECK(look.ran_out[0].hive == a);
+    CHECK(look.ran_out[0].because == full);
+    CHECK(look.ran_out[0].chance > 0.2);
+    CHECK(look.ran_out_foretold == 1);
+    REQUIRE(look.stayed_empty.size() == 1);
+    CHECK(look.stayed_empty[0].box == empty);
+    CHECK(look.supers_put_on == 2);
+}
