@@ -48,9 +48,8 @@ std::string cases_text(const Journal& journal, std::string_view title, const std
     std::string out;
     for (const HindsightCase& c : cases) {
         if (!selection.has_hive(c.hive) || !selection.has_day(c.day)) continue;
-        out += with_ref(fmt::format("{}  {}, chance foretold {}", iso(c.day), printable(journal.hive_name(c.hive)),
-                                    percent_text(c.chance)),
-                        "  ", "    ", ref_text(journal, c.because, c.hive, style));
+        out += with_ref(fmt::format("{}, chance foretold {}", printable(journal.hive_name(c.hive)), percent_text(c.chance)),
+                        fmt::format("  {}  ", iso(c.day)), "    ", ref_text(journal, c.because, c.hive, style));
     }
     return out.empty() ? out : '\n' + heading(title, style) + out;
 }
@@ -58,8 +57,10 @@ std::string cases_text(const Journal& journal, std::string_view title, const std
 constexpr std::string_view legend =
     "days: from one visit to the next. in range: how often what was then written lay in the 80% range. off by: mean "
     "distance, in weight and in shares of a super. bias: above zero foretold too much. no change: how far off \"as last "
-    "time\" would have been; line: how far off a line through the last two visits would have been, and beside it the "
-    "estimates where there was such a line.";
+    "time\" would have been.";
+constexpr std::string_view line_legend =
+    " line: how far off a line through the last two visits would have been, and beside it the estimates where there was "
+    "such a line.";
 
 }  // namespace
 
@@ -67,7 +68,8 @@ std::string hindsight_text(const Journal& journal, const Hindsight& hindsight, D
                            const Style& style) {
     std::string out = heading("Hindsight on " + iso(on), style) + '\n';
     if (!hindsight.words.empty()) out += paragraph(printable(hindsight.words), "", "");
-    if (!hindsight.rows.empty()) out += '\n' + rows_table(hindsight, style) + '\n' + paragraph(legend, "  ", "  ");
+    if (!hindsight.rows.empty()) out += '\n' + rows_table(hindsight, style) + '\n' + 
+               paragraph(std::string(legend) + (hindsight.all.with_line > 0 ? std::string(line_legend) : ""), "  ", "  ");
     out += cases_text(journal, "Hives found without room", hindsight.ran_out, selection, style);
     out += cases_text(journal, "Supers that stayed empty", hindsight.stayed_empty, selection, style);
     if (hindsight.supers_put_on > 0)

@@ -18,25 +18,26 @@ h1,h2,h3,h4{font-weight:normal;line-height:1.2;margin:1.6em 0 .5em}
 h1{font-size:1.9rem;margin-top:.4rem}
 h2{font-size:1.5rem;border-bottom:3px double var(--ink);padding-bottom:.2em;margin-top:2.4em}
 h3{font-size:1.2rem;font-style:italic}
-h4{font-size:1.0625rem;font-variant:small-caps;letter-spacing:.04em;margin:1em 0 .2em}
+h4{font-size:1.0625rem;font-weight:bold;margin:1em 0 .2em}
 p,ul,ol,dl{margin:.5em 0}
 ul,ol{padding-left:1.3em}
 li{margin:.3em 0}
 nav ul{list-style:none;padding:0;display:flex;flex-wrap:wrap;gap:.1em 1.1em}
 nav a{display:inline-block;padding:.3em 0}
 .ref{color:var(--soft);font-size:.85em}
-.ref a{display:inline-block;min-width:1.5em;padding:.15em 0}
+.ref a{padding:.15em 0}
 .sub{color:var(--soft);font-size:.92em}
 .due{font-style:italic}
 .care{border-left:3px double var(--ink);padding-left:.7em}
 details{margin:.2em 0}summary{cursor:pointer;padding:.15em 0;color:var(--soft)}
-article{margin:1.2em 0 2em;padding-top:.2em}
+li>details:not([open]){display:inline-block;margin:0 0 0 .3em;font-size:.85em}
+article{margin:1.2em 0 2.4em;padding-top:.2em;border-top:1px solid var(--hair)}
 .plate{display:grid;grid-template-columns:minmax(0,1fr);gap:.2em 2rem}
 @media (min-width:46rem){.plate{grid-template-columns:minmax(0,20rem) minmax(0,1fr)}}
 figure{margin:.5em 0}
 figcaption{color:var(--soft);font-size:.9em}
 .stack{display:flex;gap:.7em;align-items:flex-start}
-.stack svg{flex:0 0 9rem;width:9rem;height:auto}
+.stack svg{flex:0 0 10.5rem;width:10.5rem;height:auto}
 .stack ol{list-style:none;padding:0;margin:0;font-size:.94em;min-width:0}
 .chart{width:100%;max-width:35rem;height:auto;display:block}
 svg{color:var(--ink)}

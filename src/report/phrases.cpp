@@ -33,6 +33,11 @@ std::string ranged(double low, double value, double high, std::string_view sign)
     return fmt::format("{} {} ({})", one_decimal(value), sign, bounds(one_decimal(low), one_decimal(high)));
 }
 
+std::size_t last_line_width(std::string_view text) {
+    const std::size_t line_end = text.rfind('\n');
+    return display_width(text.substr(line_end == text.npos ? 0 : line_end + 1));
+}
+
 /// Cuts `prefix` and the blank after it off the front of `text`, if it stands there.
 void cut_front(std::string_view& text, std::string_view prefix) {
     if (prefix.empty() || !text.starts_with(prefix)) return;
@@ -147,14 +152,18 @@ std::string words_of(const Journal& journal, const Fact& fact, bool with_hive) {
 }
 
 std::string with_ref(std::string_view left, std::string_view first, std::string_view rest, std::string_view ref) {
+    if (ref.empty()) return paragraph(left, first, rest);
+    constexpr std::size_t widest_beside = 34;  // a longer reference would squeeze the words beside it
+    const std::size_t place = display_width(ref) + 2;
     std::string out = paragraph(left, first, rest);
-    if (ref.empty()) return out;
     out.pop_back();
-    const std::size_t line_end = out.rfind('\n');
-    const std::size_t taken = display_width(std::string_view(out).substr(line_end == out.npos ? 0 : line_end + 1));
-    if (taken + 2 + display_width(ref) <= page_width)
-        return out + pad_left(ref, page_width - taken) + '\n';
-    return out + '\n' + pad_left(ref, page_width) + '\n';
+    if (last_line_width(out) + place > page_width && place <= widest_beside) {
+        out = paragraph(left, first, rest, page_width - place);
+        out.pop_back();
+    }
+    const std::size_t taken = last_line_width(out);
+    if (taken + place > page_width) return out + '\n' + pad_left(ref, page_width) + '\n';
+    return out + pad_left(ref, page_width - taken) + '\n';
 }
 
 }  // namespace waxtab

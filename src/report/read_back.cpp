@@ -50,15 +50,27 @@ std::string_view outcome_words(const Journal& journal, const Reading& reading) {
 std::string heading_words(const Journal& journal, const Reading& heading) {
     constexpr std::string_view days[] = {"Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday"};
     const auto at = static_cast<std::size_t>(&heading - journal.readings.data());
+    bool lines_without_day = false;
     for (std::size_t i = at + 1; i < journal.readings.size(); ++i) {
         const Reading& below = journal.readings[i];
         if (below.span.file != heading.span.file || below.outcome == Reading::Outcome::heading) break;
-        if (below.outcome == Reading::Outcome::set_up || below.facts.empty()) continue;
+        if (below.outcome == Reading::Outcome::set_up) continue;
+        if (below.facts.empty()) {
+            lines_without_day = true;
+            continue;
+        }
         const Fact& fact = journal.facts[below.facts.front()];
         const std::string yard = fact.yard == no_yard ? std::string{} : " at " + printable(journal.yard_name(fact.yard));
         return fmt::format("day: {} {}{}", days[date::weekday{fact.noted}.c_encoding()], iso(fact.noted), yard);
     }
-    return "day";
+    return lines_without_day ? "day not known: the lines below are kept as remarks" : "day";
+}
+
+/// What was kept: a to-do without the word that calls it one, else the words as written.
+std::string kept_words(const Journal& journal, const Reading& reading) {
+    const bool one = reading.facts.size() == 1;
+    if (one && journal.facts[reading.facts.front()].kind == Kind::todo) return printable(journal.facts[reading.facts.front()].text);
+    return printable(journal.sources.text(reading.span));
 }
 
 std::string reading_line(const Journal& journal, const Reading& reading) {
@@ -69,7 +81,7 @@ std::string reading_line(const Journal& journal, const Reading& reading) {
     }
     if (reading.outcome == Reading::Outcome::heading) return paragraph(heading_words(journal, reading), under, under_more);
     std::string words(outcome_words(journal, reading));
-    if (reading.outcome != Reading::Outcome::set_up) words += ": " + printable(journal.sources.text(reading.span));
+    if (reading.outcome != Reading::Outcome::set_up) words += ": " + kept_words(journal, reading);
     // A to-do that calls itself one needs no further reason.
     if (!reading.because.empty() && !reading.because.starts_with("to"))
         words += fmt::format("  (because of '{}')", printable(reading.because));

@@ -41,20 +41,20 @@ std::string supers_table(const History& history, const std::vector<const SuperEs
     return table.text(2);
 }
 
-std::string rate_line(const HiveEstimate& hive, const Style& style) {
-    std::string text = (hive.no_room ? "gains at least " : "gains ") + rate_text(hive.kg_per_day, style);
-    text += fmt::format("; room for {}: {}", kg_text(hive.room_kg, style), days_text(hive.days_of_room));
-    text += hive.from_own_visits ? "" : "; too few visits of its own, so judged by its yard and the time of year";
-    if (hive.no_room) text += "; it had no room when last seen";
-    return paragraph(text, "  ", "    ");
+std::string rate_lines(const HiveEstimate& hive, const Style& style) {
+    std::string gain = (hive.no_room ? "gains at least " : "gains ") + rate_text(hive.kg_per_day, style);
+    if (hive.no_room) gain += "; it had no room when last seen";
+    if (!hive.from_own_visits) gain += "; too few visits of its own, so judged by its yard and the time of year";
+    const std::string room = fmt::format("room for {}: {}", kg_text(hive.room_kg, style), days_text(hive.days_of_room));
+    return paragraph(gain, "  ", "    ") + paragraph(room, "  ", "    ");
 }
 
-/// Supers that are getting on; of a nearly empty one the day says nothing a keeper can use.
+/// Supers that are getting on; of one that is nearly empty or was never looked at the day says nothing.
 std::string ripe_line(const std::vector<const SuperEstimate*>& supers, Day on) {
     constexpr double worth_foretelling = 0.25;
     std::vector<std::string> parts;
     for (const SuperEstimate* s : supers) {
-        if (!s->ripe_likely || s->full.value < worth_foretelling) continue;
+        if (!s->ripe_likely || !s->last_seen || s->full.value < worth_foretelling) continue;
         if (*s->ripe_likely <= on) {
             parts.push_back(fmt::format("super {} now", s->place));
             continue;
@@ -104,7 +104,7 @@ std::string hive_text(const Journal& journal, const History& history, const Esti
     const HiveEstimate* hive = estimates.hive(id);
     const auto supers = supers_of(estimates, id);
     std::string out = heading(printable(journal.hive_name(id)), style);
-    if (hive && !supers.empty()) out += rate_line(*hive, style);
+    if (hive && !supers.empty()) out += rate_lines(*hive, style);
     if (supers.empty()) return out + "  no super on\n";
     out += supers_table(history, supers, style);
     return out + ripe_line(supers, estimates.on) + because_line(journal, hive, supers, style) + assumed_line(history, supers);
@@ -127,8 +127,8 @@ std::string supers_text(const Journal& journal, const History& history, const Es
     for (YardId yard = no_yard; yard < static_cast<YardId>(journal.yards.size()); ++yard) {
         const auto ids = hives_in(history, yard, selection);
         if (ids.empty()) continue;
-        const std::string name = yard == no_yard ? "no yard named" : printable(journal.yard_name(yard));
-        out += '\n' + heading(fmt::format("Yard {}, {}", name, counted(static_cast<std::int64_t>(ids.size()), "hive")), style);
+        const std::string name = yard == no_yard ? "No yard named" : "Yard " + printable(journal.yard_name(yard));
+        out += '\n' + heading(fmt::format("{}, {}", name, counted(static_cast<std::int64_t>(ids.size()), "hive")), style);
         for (const HiveId id : ids) out += '\n' + hive_text(journal, history, estimates, id, style);
     }
     if (out.empty()) return fmt::format("No living hive to show on {}.\n", iso(estimates.on));

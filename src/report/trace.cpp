@@ -38,7 +38,7 @@ std::string taking_text(const Journal& journal, const History& history, const Es
 std::string facts_text(const Journal& journal, std::string_view title, const std::vector<FactId>& facts, const Style& style) {
     std::string out;
     for (const FactId id : facts)
-        out += with_ref(fmt::format("{} {}  {}", title, iso(journal.facts[id].happened),
+        out += with_ref(fmt::format("{} {}: {}", title, iso(journal.facts[id].happened),
                                     words_of(journal, journal.facts[id], false)),
                         "    ", "      ", ref_text(journal, id, no_hive, style));
     return out;
@@ -82,11 +82,13 @@ std::string recall_text(const Journal& journal, const Ledger& ledger, const Trac
 std::string moisture_text(const Journal& journal, const Lot& lot, const Style& style) {
     const auto answers = moisture_answers(lot, false);
     if (!answers || !lot.water) return {};
-    const std::string water = fmt::format("{:.1f}% ({:.1f}-{:.1f})", static_cast<double>(lot.water->value) / 10.0,
-                                          static_cast<double>(lot.water->low) / 10.0, static_cast<double>(lot.water->high) / 10.0);
+    const auto tenths = [](std::int64_t permille) { return static_cast<double>(permille) / 10.0; };
+    const Water& w = *lot.water;
+    std::string water = fmt::format("{:.1f}%", tenths(w.value));
+    if (w.low < w.high) water += fmt::format(" ({:.1f}-{:.1f})", tenths(w.low), tenths(w.high));
     std::string out = '\n' + heading("Moisture", style) +
-                      with_ref(water + (lot.water->read ? ", read" : ", by what was blended"), "  ", "    ",
-                               refs_text(journal, lot.water->because, style));
+                      with_ref(water + (w.read ? ", read" : ", by what was blended"), "  ", "    ",
+                               refs_text(journal, w.because, style));
     for (const handbook::LimitAnswer& answer : *answers) {
         if (!answer.limit) continue;
         const std::string text = fmt::format("{}, {} {:.4g}%: {}", answer.limit->name,

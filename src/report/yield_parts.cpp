@@ -68,6 +68,22 @@ std::string colonies_text(const Journal& journal, const Yields& yields, int year
     return out;
 }
 
+/// The yards of a season with their hives; with hives chosen, these alone.
+std::string yards_of(const Journal& journal, const Yields& yields, int year, const Selection& selection,
+                     const Style& style, int& count) {
+    std::string out;
+    for (const YieldRow& yard : yields.yards) {
+        if (yard.year != year || !selection.has_yard(yard.yard)) continue;
+        const std::string hives = hives_table(journal, yields, year, yard.yard, selection, style);
+        if (hives.empty() && !selection.hives.empty()) continue;
+        const std::string name = yard.yard == no_yard ? "No yard named" : "Yard " + printable(journal.yard_name(yard.yard));
+        if (selection.hives.empty()) out += row_text(name, yard, style);
+        out += hives;
+        ++count;
+    }
+    return out;
+}
+
 }  // namespace
 
 Yields yields_of(const Journal& journal, const History& history, const Ledger& ledger, const Selection& selection) {
@@ -79,20 +95,13 @@ Yields yields_of(const Journal& journal, const History& history, const Ledger& l
 std::string yields_text(const Journal& journal, const Yields& yields, const Selection& selection, const Style& style) {
     std::string out;
     for (const YieldRow& season : yields.seasons) {
-        std::string yards;
-        for (const YieldRow& yard : yields.yards) {
-            if (yard.year != season.year || !selection.has_yard(yard.yard)) continue;
-            const std::string hives = hives_table(journal, yields, yard.year, yard.yard, selection, style);
-            if (hives.empty() && !selection.hives.empty()) continue;
-            const std::string name = yard.yard == no_yard ? "No yard named" : "Yard " + printable(journal.yard_name(yard.yard));
-            if (selection.hives.empty()) yards += row_text(name, yard, style);
-            yards += hives;
-        }
+        int listed_yards = 0;
+        const std::string yards = yards_of(journal, yields, season.year, selection, style, listed_yards);
         if (yards.empty()) continue;
         const bool whole = selection.hives.empty() && selection.yards.empty();
-        out += whole ? "\n" + row_text(fmt::format("Season {}", season.year), season, style)
-                     : fmt::format("\n  Season {}\n", season.year);
-        out += yards + (whole ? colonies_text(journal, yields, season.year, style) : std::string{});
+        const std::string name = fmt::format("Season {}", season.year);
+        out += '\n' + (whole && listed_yards > 1 ? row_text(name, season, style) : "  " + name + '\n') + yards;
+        if (whole) out += colonies_text(journal, yields, season.year, style);
     }
     return out.empty() ? out : '\n' + heading("Yields", style) + out;
 }

@@ -23,6 +23,8 @@ std::string bytes_of(const std::filesystem::path& path) {
 std::set<std::string> codes_in_sources() {
     const std::regex patterns[] = {
         std::regex(R"re(\{\s*"([a-z0-9-]+)",\s*Severity::)re"),
+        std::regex(R"re(\{\w+ \? "([a-z0-9-]+)" : "[a-z0-9-]+",\s*Severity::)re"),
+        std::regex(R"re(\{\w+ \? "[a-z0-9-]+" : "([a-z0-9-]+)",\s*Severity::)re"),
         std::regex(R"re(Severity::\w+,\s*"([a-z0-9-]+)")re"),
         std::regex(R"re(Severity::\w+,\s*\w+ \? "([a-z0-9-]+)" : "[a-z0-9-]+")re"),
         std::regex(R"re(Severity::\w+,\s*\w+ \? "[a-z0-9-]+" : "([a-z0-9-]+)")re"),

@@ -1,0 +1,34 @@
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+#include "report/hindsight.hpp"
+#include "report_fixture.hpp"
+
+using namespace waxtab;
+
+namespace {
+
+Hindsight made_up() {
+    Hindsight h;
+    h.rows.push_back({1, 8, 84, 40, 0.81, 1.9, 0.12, -0.03, 0.19, 0.15, 0.11});
+    h.all = h.rows.front();
+    h.ran_out.push_back({0, 0, june(1), set_up_fact, 0.71});
+    h.supers_put_on = 5;
+    h.words = "84 forecasts: 81 % inside";
+    h.too_little = false;
+    return h;
+}
+
+}  // namespace
+
+TEST_CASE("hindsight shows how often the range held and how far off the estimates were") {
+    const Read r(small_journal, june(3));
+    const std::string text = hindsight_text(r.journal, made_up(), june(3), {}, {});
+    CHECK(holds(text, "84 forecasts: 81 % inside\n"));
+    CHECK(holds(text, "   1-8     84       81%  1.9 kg     12%   -3%        19%   15%    11%\n"));
+    CHECK(holds(text, "Hives found without room\n  2026-06-01  h3, chance foretold 71%"));
+    CHECK(widest_line(text) <= 80);
+    const auto json = nlohmann::json::parse(hindsight_json(r.journal, made_up(), june(3), {}, {}));
+    CHECK(json["rows"][0]["inside_80"] == 81);
+    CHECK(json["ran_out"][0]["hive"] == "h3");
+}
