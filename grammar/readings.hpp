@@ -43,6 +43,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::super_on, "topsupered COMB? KIND? FRAMES?", "placing=over", ""},
     {Kind::super_on, "returned|on wet# PLACE? KIND?", "comb=wet", ""},
     {Kind::super_on, "returned super# COMB? KIND? PLACE? labelled? LABEL?", "", ""},
+    {Kind::super_on, "+|added|on|returned PAINTED KIND? COMB? PLACE? FRAMES?", "", ""},
     // ---- supers off
     {Kind::super_off, "- super#|BOX|SUPERKIND# SPECIAL? MASS? to_shed? FULLNESS?", "", "-super h3"},
     {Kind::super_off, "taken_off|off super#|BOX|SUPERKIND# SPECIAL? MASS? to_shed? FULLNESS?", "", "h4 top off 22kg"},
@@ -73,7 +74,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::feeder_off, "-|taken_off|off|out|cells_removed feeder", "", ""},
     // ---- boxes moved
     {Kind::boxes_swapped, "swapped BOXPAIR", "", "h5 swapped top and bottom supers"},
-    {Kind::boxes_swapped, "swapped BOX with BOX2", "", ""},
+    {Kind::boxes_swapped, "swapped BOX with|and BOX2", "", ""},
     {Kind::boxes_swapped, "swapped BOX BOX2", "", ""},
     {Kind::boxes_swapped, "swapped super", "boxes=both", ""},
     {Kind::brood_reversed, "reversed|swapped brood_box", "", "h1 reversed brood boxes"},

@@ -44,7 +44,7 @@ void widen(Measure& m) {
 void bind_about(Items& items, std::size_t i) {
     const bool least = items[i].is("at least");
     const auto apply = [&](Item& item) {
-        item.about = true;
+        item.about = !least;
         if (item.what != What::value) return;
         if (least) item.value.high = item.value.dimension == Dimension::share ? 1000 : INT64_MAX;
         else widen(item.value);

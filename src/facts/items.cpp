@@ -57,7 +57,7 @@ public:
 
     std::vector<Item> items() {
         while (at_ < tokens_.size()) {
-            if (lot() || day() || hive() || phrase() || value() || other()) continue;
+            if (lot() || day() || hive() || label() || phrase() || value() || other()) continue;
             ++at_;
         }
         return std::move(items_);
@@ -98,6 +98,7 @@ private:
     bool lot();
     bool day();
     bool hive();
+    bool label();
     bool phrase();
     bool value();
     bool other();
@@ -356,6 +357,15 @@ bool Itemiser::hive() {
     item.begin = placed.begin;
     item.end = placed.end;
     placed = item;
+    return true;
+}
+
+/// A box label, as known from elsewhere in the journal, without its quotes.
+bool Itemiser::label() {
+    if (tokens_[at_].type != Token::Type::word) return false;
+    const std::string name = context_.lexicon->label(tokens_[at_].text);
+    if (name.empty()) return false;
+    push(What::quoted, 1).text = name;
     return true;
 }
 

@@ -159,6 +159,19 @@ Meaning Lexicon::find(const std::vector<std::string>& words, std::size_t at) con
     return all;
 }
 
+void Lexicon::add_label(std::string_view name) {
+    const std::string key = lower(name);
+    const std::size_t digits = key.find_first_of("0123456789");
+    const bool plain = digits != key.npos && digits > 0 && digits <= 3 && key.find_first_not_of("0123456789", digits) == key.npos &&
+                       key.find_first_not_of("abcdefghijklmnopqrstuvwxyz") == digits;
+    if (plain && key.size() <= 6 && hive(key) == no_hive) labels_.emplace(key, name);
+}
+
+std::string Lexicon::label(std::string_view lower_name) const {
+    const auto found = labels_.find(lower_name);
+    return found == labels_.end() ? std::string{} : found->second;
+}
+
 HiveId Lexicon::hive(std::string_view lower_name) const {
     const auto found = hives_.find(hive_key(lower_name));
     return found == hives_.end() ? no_hive : found->second;

@@ -26,6 +26,11 @@ public:
     void add_hive(std::string_view name, HiveId id);
     void add_yard(std::string_view name, YardId id);
     void add_box_kind(std::string_view name);
+    /// A label painted on a box, written in quotes somewhere in the journal: `B4`. Letters and a number
+    /// only, so that it may be written without the quotes elsewhere.
+    void add_label(std::string_view name);
+    /// The label as first written, empty when it is none.
+    std::string label(std::string_view lower_name) const;
 
     /// The longest meaning of the lower-case words from `at` on; length 0 when there is none.
     Meaning find(const std::vector<std::string>& words, std::size_t at) const;
@@ -50,6 +55,7 @@ private:
     std::map<std::string, std::vector<Entry>, std::less<>> by_first_;
     std::map<std::string, HiveId, std::less<>> hives_;
     std::map<std::string, YardId, std::less<>> yards_;
+    std::map<std::string, std::string, std::less<>> labels_;
 };
 
 /// The form under which hive names are compared: lower case, `hive 3`, `#3`, `no. 3`, `3` all as `h3`.

@@ -285,7 +285,7 @@ std::string said(const Journal& j, const Fact& f) {
         case Kind::hive_split: return words("split into", other, f.count > 0 ? plural(f.count, "frame") : "", f.detail == "old queen" ? "old queen" : "");
         case Kind::nuc_made: return words("made a nuc into", other, f.count > 0 ? plural(f.count, "frame") : "");
         case Kind::swarm_hived: return words("swarm hived as", j.hive_name(f.hive), f.value.said() ? text_of(f.value) : "");
-        case Kind::hive_bought: return words("bought", free_words("from", f.text));
+        case Kind::hive_bought: return words("bought hive", j.hive_name(f.hive), free_words("from", f.text));
         case Kind::swarmed: return f.detail == "cast" ? "cast swarmed" : "swarmed";
         case Kind::full: return full_words(f);
         case Kind::capped: return state_words(f, "capped");
@@ -293,7 +293,7 @@ std::string said(const Journal& j, const Fact& f) {
         case Kind::shakes_out: return words(short_box(f), f.detail == "yes" ? "nectar shakes out" : "does not shake out");
         case Kind::no_change: return words(short_box(f), "no change");
         case Kind::hive_weight: return words("weighs", text_of(f.value));
-        case Kind::box_weight: return words(box_words(f.box), text_of(f.value), f.detail);
+        case Kind::box_weight: return f.detail.empty() ? words(box_words(f.box), "weighs", text_of(f.value)) : words(box_words(f.box), text_of(f.value), f.detail);
         case Kind::bees: return f.value.unit == Unit::seam ? amount(f.value.amount == 1000 ? "seam" : "seams") : amount("frames of bees");
         case Kind::brood:
             if (f.detail == "none") return "no brood";
@@ -381,7 +381,7 @@ std::string said(const Journal& j, const Fact& f) {
 
 std::string short_form(const Journal& journal, const Fact& fact) {
     std::string text;
-    const bool own_name = fact.kind == Kind::swarm_hived;
+    const bool own_name = fact.kind == Kind::swarm_hived || fact.kind == Kind::hive_bought;
     if (fact.hive != no_hive && !own_name) text = std::string(journal.hive_name(fact.hive)) + ' ';
     text += said(journal, fact);
     if (own_name && fact.other != no_hive) text += " from " + std::string(journal.hive_name(fact.other));

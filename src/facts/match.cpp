@@ -16,7 +16,7 @@ namespace {
 enum Slot : int {
     SHARE, AMOUNT, N, FRAMES, MASS, VOLUME, TEMP, DAYS, INDEX, NUMBER, RATIO, SAMPLE, NOFM, BOX, BOX2, KIND, SUPERKIND, COMB, PLACE,
     FROM, TO, INTO, WITH, HIVE, TO_YARD, LABEL, COLOUR, PLANT, SUBSTANCE, METHOD, FOOD, PEST, DISEASE, WEATHER, LOT, LOTS, INTO_LOT,
-    JARS, SCORE, DATE, DUE, FULLNESS, SPECIAL, ORDINAL_SUPER, BOXPAIR, slot_count
+    JARS, SCORE, DATE, DUE, FULLNESS, SPECIAL, ORDINAL_SUPER, BOXPAIR, PAINTED, slot_count
 };
 
 constexpr std::array<std::string_view, slot_count> slot_names = {
@@ -469,6 +469,7 @@ bool reads_one_super(Kind kind) {
 /// Tidies what slots alone cannot settle.
 void finish(Candidate& c, const std::vector<Item>& items) {
     Fact& f = c.fact;
+    if (f.value.of == -1) f.count = -1;
     const bool spoke_of_super = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::term && (i.is("super") || i.is("box")); });
     if (reads_one_super(f.kind) && f.box.by == BoxChoice::By::unsaid && spoke_of_super) {
         f.box = {f.count > 1 ? BoxChoice::By::top_n : BoxChoice::By::sole, Role::super, 0, {}};

@@ -147,6 +147,14 @@ void Reader::collect() {
         if (!facts.empty()) shed_lines_.emplace_back(where, std::move(facts));
     }
     finish_set_up(journal_);
+    for (const SetUp& s : set_up)
+        for (const Token& t : s.tokens)
+            if (t.type == Token::Type::quoted) lexicon_.add_label(t.text);
+    for (const Line& line : others) {
+        if (line.text.find_first_of("\"\xE2\xC2") == line.text.npos) continue;
+        for (const Token& t : tokenise(line.text, line.begin))
+            if (t.type == Token::Type::quoted) lexicon_.add_label(t.text);
+    }
     for (const Line& line : others) collect_names(line);
 }
 
