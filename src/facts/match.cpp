@@ -22,7 +22,7 @@ enum Slot : int {
 constexpr std::array<std::string_view, slot_count> slot_names = {
     "SHARE", "AMOUNT", "N", "FRAMES", "MASS", "VOLUME", "TEMP", "DAYS", "INDEX", "NUMBER", "RATIO", "SAMPLE", "NOFM", "BOX", "BOX2",
     "KIND", "SUPERKIND", "COMB", "PLACE", "FROM", "TO", "INTO", "WITH", "HIVE", "TO_YARD", "LABEL", "COLOUR", "PLANT", "SUBSTANCE",
-    "METHOD", "FOOD", "PEST", "DISEASE", "WEATHER", "LOT", "LOTS", "INTO_LOT", "JARS", "SCORE", "DATE", "DUE", "FULLNESS", "SPECIAL", "ORDINAL_SUPER", "BOXPAIR"};
+    "METHOD", "FOOD", "PEST", "DISEASE", "WEATHER", "LOT", "LOTS", "INTO_LOT", "JARS", "SCORE", "DATE", "DUE", "FULLNESS", "SPECIAL", "ORDINAL_SUPER", "BOXPAIR", "PAINTED"};
 
 int slot_of(std::string_view name) {
     const auto found = std::find(slot_names.begin(), slot_names.end(), name);
@@ -86,7 +86,7 @@ bool slot_accepts(int slot, const Item& i) {
         case WITH: return hives && i.role == Item::Role::with;
         case HIVE: return hives && i.role == Item::Role::none;
         case TO_YARD: return i.what == What::yard && i.role == Item::Role::to;
-        case LABEL: return i.what == What::quoted;
+        case LABEL: case PAINTED: return i.what == What::quoted;
         case COLOUR: return term && i.has(Class::colour);
         case PLANT: return term && i.has(Class::plant);
         case SUBSTANCE: return term && i.has(Class::substance);
@@ -103,6 +103,7 @@ bool slot_accepts(int slot, const Item& i) {
         case DUE: return i.what == What::day && i.text == "due";
         case SPECIAL: return special_comb(i);
         case BOXPAIR: return i.what == What::box && i.box2.by != BoxChoice::By::unsaid;
+        case PAINTED: return i.what == What::quoted && i.text.size() <= 6 && i.text.find(' ') == std::string::npos;
         case ORDINAL_SUPER: return i.what == What::box && i.box.by == BoxChoice::By::number;
         case FULLNESS: return term && i.has(Class::amount) && !i.counted;
         default: return false;
