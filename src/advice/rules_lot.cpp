@@ -73,14 +73,23 @@ Advices concerns(const Context& c) {
     return out;
 }
 
+/// Jars sold at once from which a business is likely the buyer; own judgement.
+constexpr int many_jars = 24;
+
+bool buyer_wanted(const Fact& f) {
+    if (f.kind != Kind::gone_out || f.detail != "sold" || !f.text.empty()) return false;
+    return f.manner == "business" || f.count >= many_jars || (f.count < 0 && f.value.dimension == Dimension::mass);
+}
+
 Advices to_whom(const Context& c) {
-    Advice a = about("note which business the honey went to");
+    Advice a = about("note who bought it, if it was a business");
     a.caution.clear();
     for (const Seen& s : c.facts)
-        if (s.it->kind == Kind::gone_out && s.it->detail == "sold" && s.it->manner == "business" && s.it->text.empty()) because(a, s.fact);
+        if (buyer_wanted(*s.it) && days_between(s.day, c.on) <= 365) because(a, s.fact);
     if (a.because.empty()) return {};
-    how_sure(a, Sureness::certain, "");
-    a.reasons.push_back("who sells food keeps which businesses got it; private buyers need not be named");
+    how_sure(a, Sureness::possible, "");
+    a.reasons.push_back(fmt::format("{} without a buyer; who sells food keeps which businesses got it, private buyers need not be named",
+                                    counted(static_cast<int>(a.because.size()), "larger sale")));
     return {a};
 }
 
@@ -131,7 +140,7 @@ std::vector<Rule> lot_rules() {
         {{"best-before", "Jars in stock have a best-before day, chosen by the moisture; jars past it come off sale.",
           "two years: several UK pages; by moisture: DLR Westpfalz (2019)", "Honey"},
          &best_before},
-        {{"sold-to-whom", "For honey sold to a business its name is noted.", "Reg. (EC) 178/2002 art. 18", "Honey"},
+        {{"sold-to-whom", "For honey sold to a business its name is noted; bulk and two dozen jars or more without a buyer are asked about.", "Reg. (EC) 178/2002 art. 18", "Honey"},
          &to_whom},
     };
 }

@@ -64,6 +64,24 @@ const std::vector<MentorCase> cases{
     {"a wet lot: four limits, four answers", "Directive 2001/110/EC; 50 FR 15861; DLR Westpfalz", "2026-08-03",
      mill + "2026-08-01 mill\nh3 top off 22kg\n2026-08-02\nextracted 14 kg lot B from h3\nmoisture 19.2% lot B\n",
      {"- lot-wet: 19.2%", "- lot-wet: missed"}, {}},
+    {"a lot from a super that was fed under is cleared before it is sold", "Codex STAN 12-1981", "2026-07-10",
+     mill + "2026-05-20 mill\nh3 top 20% full, fed 2 L syrup 1:1\n2026-07-01 mill\nh3 top off 22kg\n2026-07-02\nextracted 14 kg lot B from h3\n",
+     {"- lot-concerns: label and law"}, {}},
+    {"two dozen jars and no buyer: was it a business?", "Reg. (EC) 178/2002 art. 18: which businesses", "2026-08-10",
+     mill + "2026-08-01 mill\nh3 top off 22kg\n2026-08-02\nextracted 14 kg lot B from h3\nfilled 28 x 454 g lot B\n2026-08-05\nsold 24 x 454 g lot B\n",
+     {"- sold-to-whom: business"}, {}},
+    {"six jars at the door, or a named shop: silence", "Reg. (EC) 178/2002 art. 18: no duty to name consumers", "2026-08-10",
+     mill + "2026-08-01 mill\nh3 top off 22kg\n2026-08-02\nextracted 14 kg lot B from h3\nfilled 30 x 454 g lot B\n2026-08-05\nsold 4 x 454 g lot B\n"
+            "sold 24 x 454 g lot B to village shop\n",
+     {}, {"- sold-to-whom"}},
+    {"half-done supers go to the hives that will finish", "Demuth, USDA Farmers' Bulletin 503 (1912)", "2026-08-15",
+     "units kg\nhive h3 at mill: deep, excluder, super drawn9\nhive h4 at mill: deep, excluder, super drawn9\n"
+     "2026-08-15 mill\nflow ending\nh3 top 40% full, top uncapped\nh4 top 50% full, top uncapped\n",
+     {"- sort-unfinished: healthy hives only"}, {}},
+    {"with foulbrood about nothing is sorted between hives", "local law on notifiable bee diseases", "2026-08-15",
+     "units kg\nhive h3 at mill: deep, excluder, super drawn9\nhive h4 at mill: deep, excluder, super drawn9\n"
+     "2026-08-15 mill\nflow ending\nh3 top 40% full, top uncapped\nh4 top 50% full, top uncapped, foulbrood suspected\n",
+     {"- notifiable-disease: over: give unfinished"}, {"- sort-unfinished"}},
     {"a dry lot: silence", "DLR Westpfalz: below 17.5 %", "2026-08-03",
      mill + "2026-08-01 mill\nh3 top off 22kg\n2026-08-02\nextracted 14 kg lot B from h3\nmoisture 17.0% lot B\n", {}, {"- lot-wet"}},
 };
