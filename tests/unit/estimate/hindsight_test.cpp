@@ -83,3 +83,19 @@ TEST_CASE("hives that ran out of room and supers that stayed empty", "[estimate]
     CHECK(look.stayed_empty[0].box == empty);
     CHECK(look.supers_put_on == 2);
 }
+
+TEST_CASE("what was written down later does not enter earlier forecasts", "[estimate][hindsight]") {
+    const std::string start = "year 2026\nyard mill\nhive h1 at mill: deep, excluder, super drawn9\n"
+                              "2026-06-01 mill\nh1 super 1 20% full\n2026-06-08 mill\nh1 super 1 60% full\n"
+                              "2026-06-20 mill\nh1 super 1 90% full\n";
+    const Day on = may(1) + date::days{60};
+    // Put on when the second reading was taken, written down at the third.
+    const Journal without = read_journal({{"a.hive", start}}, on);
+    const Journal late = read_journal({{"a.hive", start + "on 8 June h1 +super drawn9\n"}}, on);
+    const Journal at_once = read_journal({{"a.hive", start + "2026-06-08 mill\nh1 +super drawn9\n"}}, on);
+    const Hindsight a = hindsight(without, on), b = hindsight(late, on), c = hindsight(at_once, on);
+    REQUIRE(a.all.forecasts == 2);
+    REQUIRE(b.all.forecasts == 2);
+    CHECK(b.all.error_share == a.all.error_share);
+    CHECK(c.all.error_share != a.all.error_share);
+}
