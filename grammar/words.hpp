@@ -419,6 +419,31 @@ inline constexpr Word words[] = {
     {"the", Class::filler, "the|a|an|another|its|it|it's|is|are|was|were|been|be|being|has|have|had|i|we|they|them|their|theirs|she|her|he|his|this|that|these|those|there|here|my|our|us|you|do|did"},
     {"very", Class::filler, "very|quite|looks|looking|just|now|today|still|again|already|also|too|only|more|really|otherwise|this time|so|her own|by then|as well|too fast|meanwhile|rather|pretty|nicely|well|fine again|all round|at last|finally|altogether|in total|total|all told|this morning|this afternoon|this evening|morning|afternoon|evening|early|yet|both of them|each of them|apiece|old|fresh|big one|up there|up here|in there|inside|in it|on it|on her|in hive|of it|on them|in them|to them|of them|on there|some|nice and|lot of|a lot of|a lot|so far|ones|one's|quickly|quick|straight away|carefully|properly|girls|bees on it|super duper|i'd|we'd|they've|i've|we've|she's|they're|who|which|much|bit more|such|even|up now|filling up|around the|through the glove|through glove|thru glove|through the veil|thru veil|plus some|colony|hive|colonies|hives|stock|good going|ready"},
 };
+
+/// What means one thing to some keepers and another to others: never read, always asked back.
+struct TwoMeanings {
+    std::string_view word, meanings;
+};
+
+inline constexpr TwoMeanings two_meanings[] = {
+    {"cb", "crown board, checkerboard, chalk brood, clearer board or capped brood"},
+    {"bb", "brood box or bottom board"},
+    {"hb", "hive body or hive beetle"},
+    {"db", "double brood or drone brood"},
+    {"dbb", "double brood box or drone brood box"},
+    {"fb", "frames of brood, foundation in the brood box or foulbrood"},
+    {"sc", "sealed cell, supersedure cell or small cell"},
+    {"sqc", "sealed queen cell or supersedure queen cell"},
+    {"dc", "drawn comb or drone cells"},
+    {"qmp", "queen marked pink or queen substance"},
+    {"pp", "pollen patty or paper"},
+    {"ss", "sugar shake or section super"},
+    {"sr", "sugar roll or super removed"},
+    {"lh", "long hive or left hand"},
+    {"s", "super, stores, sealed brood or south"},
+    {"b", "box or brood"},
+    {"cleared", "a clearer board was put on, the supers came off, or the frames were licked dry"},
+};
 // clang-format on
 
 }  // namespace waxtab::grammar

@@ -46,6 +46,15 @@ bool holds_number(const Item& i) {
     return i.what == What::value || i.what == What::slash || i.what == What::jars || i.counted || i.has(Class::count);
 }
 
+/// The row of a word that has two meanings in the trade, if it is one.
+const grammar::TwoMeanings* meanings_of(const Item& i) {
+    if (i.what != What::unknown && !i.is("cleared")) return nullptr;
+    const std::string_view text = i.what == What::unknown ? std::string_view(i.text) : "cleared";
+    const std::string_view single = text.size() > 2 && text.ends_with('s') ? text.substr(0, text.size() - 1) : text;
+    const auto found = std::find_if(std::begin(grammar::two_meanings), std::end(grammar::two_meanings), [&](const grammar::TwoMeanings& t) { return t.word == text || t.word == single; });
+    return found == std::end(grammar::two_meanings) ? nullptr : &*found;
+}
+
 bool smells_of_data(const Item& i, const Lexicon& lexicon) {
     if (i.what == What::value || i.what == What::slash || i.what == What::ratio || i.what == What::sign || i.what == What::jars) return true;
     if (i.counted) return true;
@@ -596,14 +605,27 @@ bool LineReader::unit_missing(const std::vector<Item>& items) {
     return false;
 }
 
+/// A word or abbreviation that means one thing to some and another to others: both said.
+bool LineReader::two_meanings(const std::vector<Item>& items) {
+    for (const Item& i : items) {
+        const grammar::TwoMeanings* row = meanings_of(i);
+        if (!row) continue;
+        const Span where{file_, i.begin, i.end};
+        journal_.diagnostics.push_back({"two-meanings", Severity::warning, where, fmt::format("'{}' can mean {}", journal_.sources.text(where), row->meanings), "which one?",
+                                        "write it in full, or put the remark in quotes", {}});
+        return true;
+    }
+    return false;
+}
+
 void LineReader::unread(const std::vector<Item>& items) {
     const Span where = span(items);
     const bool negated = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation); });
-    const bool flagged = std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_); }) || (!negated && tells_of_a_deed(items));
+    const bool flagged = std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) || (!negated && tells_of_a_deed(items));
     keep_words(items, Kind::remark, negated && eventful(items) ? Reading::Outcome::put_out : Reading::Outcome::remark, negated && eventful(items) ? "not" : "");
     if (!flagged) return;
     out_->back().fact.detail = "flagged";
-    if (unit_missing(items)) return;
+    if (unit_missing(items) || two_meanings(items)) return;
     Diagnostic d{"not-understood", Severity::warning, where, fmt::format("not understood: '{}'", journal_.sources.text(where)), "kept as a remark",
                  "say it in the words of `waxtab words`, or put it in quotes if it is only a remark", {}};
     for (const Item& i : items) {

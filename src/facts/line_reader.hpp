@@ -66,6 +66,7 @@ private:
     bool several_shares(const std::vector<Item>& items);
     bool each_or_together(const Solution& solution, const std::vector<Item>& items);
     bool impossible_share(const std::vector<Item>& items);
+    bool two_meanings(const std::vector<Item>& items);
     bool unit_missing(const std::vector<Item>& items);
     void unread(const std::vector<Item>& items);
     bool bare_hives(std::vector<Item>& items) const;

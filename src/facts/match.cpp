@@ -86,7 +86,7 @@ bool slot_accepts(int slot, const Item& i) {
         case WITH: return hives && i.role == Item::Role::with;
         case HIVE: return hives && i.role == Item::Role::none;
         case TO_YARD: return i.what == What::yard && i.role == Item::Role::to;
-        case LABEL: case PAINTED: return i.what == What::quoted;
+        case LABEL: return i.what == What::quoted;
         case COLOUR: return term && i.has(Class::colour);
         case PLANT: return term && i.has(Class::plant);
         case SUBSTANCE: return term && i.has(Class::substance);
@@ -103,7 +103,9 @@ bool slot_accepts(int slot, const Item& i) {
         case DUE: return i.what == What::day && i.text == "due";
         case SPECIAL: return special_comb(i);
         case BOXPAIR: return i.what == What::box && i.box2.by != BoxChoice::By::unsaid;
-        case PAINTED: return i.what == What::quoted && i.text.size() <= 6 && i.text.find(' ') == std::string::npos;
+        case PAINTED:
+            return (i.what == What::quoted && i.text.size() <= 6 && i.text.find(' ') == std::string::npos) ||
+                   (i.what == What::box && i.box.by == BoxChoice::By::label);
         case ORDINAL_SUPER: return i.what == What::box && i.box.by == BoxChoice::By::number;
         case FULLNESS: return term && i.has(Class::amount) && !i.counted;
         default: return false;
@@ -403,8 +405,9 @@ void Filler::fill(int slot, const Item& item, const std::string& count_into) {
         case TO: case WITH: case HIVE: hives(item, false); break;
         case INTO: hives(item, f.kind == Kind::swarm_hived); break;
         case TO_YARD: f.yard = item.yard; break;
-        case LABEL:
+        case LABEL: case PAINTED:
             if (f.kind == Kind::box_labelled) f.text = item.text;
+            else if (item.what == What::box) f.box = item.box;
             else f.box = {BoxChoice::By::label, Role::super, 0, item.text};
             break;
         case COLOUR: f.detail = f.kind == Kind::queen ? f.detail : item.word(Class::colour)->term;

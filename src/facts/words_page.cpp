@@ -158,7 +158,7 @@ std::string words_page() {
     for (const Area& area : areas) page += examples_of(area);
     page += '\n' + paragraph("How full: 70%, 7 of 9 frames, 7/9, half, nearly full, full, started, empty; about 70%, at least 70%. Which super: "
                             "top, bottom, middle, super 2 (counted from the brood up), super \"B4\" (its label), both. Where: over, under, "
-                            "between. Comb: drawn, foundation, wet, strips, cut comb, sections, mixed; drawn9 has nine frames.", "", "");
+                            "between. Comb: drawn, foundation, wet, starter strips, cut comb, sections, mixed; drawn9 has nine frames.", "", "");
     page += "\nOne word and its other spellings: `waxtab words super`.\n";
     return page;
 }
