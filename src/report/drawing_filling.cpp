@@ -55,9 +55,9 @@ public:
     std::string figure() {
         if (boxes_.empty()) return {};
         const std::string name = html(page_.in.journal.hive_name(hive_.hive));
-        return fmt::format("<figure><svg class=\"chart\" viewBox=\"0 0 340 166\" role=\"img\" aria-label=\"honey in the supers of {} through the season; figures in the table below\">{}{}{}{}{}{}{}</svg>\n",
-                           name, scale(), bands(), room_line(), marks(), events(), month_marks(axis_, top, bottom + 12, on()), now()) +
-               "<figcaption>" + key() + "</figcaption></figure>\n" + table();
+        return fmt::format("<figure><svg class=\"chart\" viewBox=\"0 0 340 166\" role=\"img\" aria-label=\"honey in the supers of {} through the season; figures in the table below\">{}{}{}{}{}{}{}{}</svg>\n",
+                           name, scale(), bands(), room_line(), marks(), events(), month_marks(axis_, top, bottom + 12, on()), now(), next_visits()) +
+               "</figure>\n" + table();
     }
 
 private:
@@ -224,11 +224,15 @@ private:
         return out;
     }
 
-    std::string key() const {
-        std::string out = "Crosses: as written. Thick line: what the supers hold when full. ";
-        if (past_.size() > 1) out += "Thin line and hatching: the estimate, made from what was noted by each day, and its range in 8 cases of 10. ";
-        if (!ahead_.empty()) out += "Dashes and dots: what is foreseen. ";
-        return out + "Below: + super on, \u2212 super off, s swarm or split, c queen cells, f fed, t treated.";
+    /// The next visits, on which the forecast will be held against what is found.
+    std::string next_visits() const {
+        if (hive_.visits.empty()) return {};
+        const int interval = std::max(1, page_.in.journal.settings.visit_interval_days);
+        std::string d;
+        Day next = std::max(on() + date::days{1}, hive_.visits.back() + date::days{interval});
+        for (int i = 0; i < 2 && next <= axis_.to; ++i, next += date::days{interval})
+            d += fmt::format("M{} {}V{}", xy(axis_.x(next)), xy(top), xy(bottom));
+        return fmt::format("<path class=\"dash\" d=\"{}\"/>", d);
     }
 
     std::string table() {

@@ -10,7 +10,7 @@ namespace waxtab {
 
 namespace {
 
-constexpr double flow_top = 16, flow_bottom = 52, heat_top = 64, heat_bottom = 100, plants_top = 116, plant_row = 17;
+constexpr double flow_top = 16, flow_bottom = 52, heat_top = 64, heat_bottom = 100, plants_top = 116, plant_row = 20;
 
 int height_of(std::string_view flow) {
     if (flow == "heavy") return 3;
@@ -42,13 +42,13 @@ public:
         if (by_day_.empty()) return "<p>Nothing noted of flow, bloom or weather this season.</p>\n";
         const double end = plants_top + plant_row * static_cast<double>(plants_.size());
         return fmt::format("<figure><svg class=\"chart\" viewBox=\"0 0 340 {}\" role=\"img\" aria-label=\"flow, temperature and bloom at {}; as words in the table below\">{}{}{}{}</svg>\n"
-                           "<figcaption>Above the flow as noted, from none to heavy; crosses: temperature on visits; below what was in bloom, "
-                           "dashed in bud or ending.</figcaption></figure>\n", xy(end + 18), html(name), flow(), heat(), blooms(),
+                           "</figure>\n", xy(end + 18), html(name), flow(), heat(), blooms(),
                            month_marks(axis_, flow_top - 4, end, page_.in.history.on)) + table();
     }
 
 private:
     void note(const Fact& fact) {
+        if (fact.detail == "end" && std::none_of(plants_.begin(), plants_.end(), [&](const Plant& p) { return p.name == fact.text; })) return;
         auto at = std::find_if(plants_.begin(), plants_.end(), [&](const Plant& p) { return p.name == fact.text; });
         if (at == plants_.end()) at = plants_.insert(plants_.end(), {fact.text, {}});
         at->notes.push_back({fact.happened, fact.detail});

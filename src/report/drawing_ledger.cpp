@@ -10,7 +10,7 @@ namespace waxtab {
 
 namespace {
 
-constexpr double left_x = 96, lot_x = 178, lot_width = 8, right_x = 262, px_gap = 7, shortest = 13;
+constexpr double left_x = 96, lot_x = 178, lot_width = 8, right_x = 262, shortest = 13;
 constexpr std::size_t most_hives = 20, most_lots = 14;
 
 /// A place honey comes from, lies in, or went to; kilograms through it.
@@ -61,7 +61,7 @@ private:
     }
 
     std::string source_name(const Lot& lot, HiveId hive) const {
-        if (hive == no_hive) return lot.bought.ng > 0 ? "bought in" : lot.opening.ng > 0 ? "there at the start" : "hive not said";
+        if (hive == no_hive) return lot.bought.ng > 0 ? "bought in" : lot.opening.ng > 0 ? "at the start" : "hive not said";
         if (!by_yard_) return std::string(page_.in.journal.hive_name(hive));
         const YardId yard = page_.in.history.hives[static_cast<std::size_t>(hive)].yard_on(lot.extracted);
         return yard == no_yard ? std::string("no yard") : std::string(page_.in.journal.yard_name(yard));
@@ -103,8 +103,10 @@ private:
             if (lots_[i].name == into->name) add(in_, left_, i, "other lots", b.honey, true);
     }
 
+    /// Lots have their names above them, the others beside.
     double place(std::vector<Node>& nodes) const {
-        double y = 10;
+        const double px_gap = &nodes == &lots_ ? 14 : 7;
+        double y = 11;
         for (Node& n : nodes) {
             n.y = y;
             n.height = std::max(n.kg * scale_, 1.0);

@@ -62,7 +62,10 @@ std::string hives_section(Page& page) {
     if (out.empty()) out = "<p>No living hive.</p>\n";
     return "<section id=\"hives\" class=\"after-sheets\" aria-labelledby=\"hives-h\"><h2 id=\"hives-h\">Each hive</h2>\n"
            "<p class=\"sub\">Boxes are drawn to scale of their depth, frames by their number. Hatched: honey; cross-hatched: capped. The bracket on "
-           "the right is the range of how full a super is in 8 cases of 10, that on the left the range of how capped.</p>\n" + out + "</section>\n";
+           "the right is the range of how full a super is in 8 cases of 10, that on the left the range of how capped.</p>\n"
+           "<p class=\"sub\">In the charts: crosses, as written; thick line, what the supers hold when full; thin line and hatching, the estimate made "
+           "from what was noted by each day, with its range in 8 cases of 10; dashes and dots, what is foreseen; dashed upright, the next visits. Below: "
+           "+ super on, \u2212 super off, s swarm or split, c queen cells, f fed, t treated.</p>\n" + out + "</section>\n";
 }
 
 std::string flow_section(Page& page) {
@@ -76,7 +79,9 @@ std::string flow_section(Page& page) {
         out += flow_chart(page, static_cast<YardId>(yard));
     }
     if (out.empty()) return out;
-    return "<section id=\"flow\" aria-labelledby=\"flow-h\"><h2 id=\"flow-h\">Flow, bloom and weather</h2>\n" + out + "</section>\n";
+    return "<section id=\"flow\" aria-labelledby=\"flow-h\"><h2 id=\"flow-h\">Flow, bloom and weather</h2>\n"
+           "<p class=\"sub\">Above, the flow as noted, from none to heavy; crosses, the temperature on visits; below, what was in bloom, dashed "
+           "while in bud, beginning or ending.</p>\n" + out + "</section>\n";
 }
 
 }  // namespace waxtab

@@ -33,7 +33,7 @@ details{margin:.2em 0}summary{cursor:pointer;padding:.15em 0;color:var(--soft)}
 li>details:not([open]){display:inline-block;margin:0 0 0 .3em;font-size:.85em}
 article{margin:1.2em 0 2.4em;padding-top:.2em;border-top:1px solid var(--hair)}
 .plate{display:grid;grid-template-columns:minmax(0,1fr);gap:.2em 2rem}
-@media (min-width:46rem){.plate{grid-template-columns:minmax(0,20rem) minmax(0,1fr)}}
+@media (min-width:46rem){.plate{grid-template-columns:minmax(0,23rem) minmax(0,1fr)}}
 figure{margin:.5em 0}
 figcaption{color:var(--soft);font-size:.9em}
 .stack{display:flex;gap:.7em;align-items:flex-start}
@@ -50,7 +50,7 @@ svg .dash{stroke:currentColor;stroke-width:1;fill:none;stroke-dasharray:3 2.5}
 table{border-collapse:collapse;font-size:.94em;font-variant-numeric:tabular-nums}
 caption{text-align:left;color:var(--soft);font-style:italic;padding:.3em 0}
 th,td{text-align:left;vertical-align:top;padding:.25em .9em .25em 0;border-bottom:1px solid var(--hair);overflow-wrap:normal;min-width:3.2em}
-td bdi,th bdi{overflow-wrap:anywhere;display:inline-block;max-width:14rem}
+td bdi,th bdi{overflow-wrap:break-word;display:inline-block;max-width:14rem}
 th{font-weight:normal;font-style:italic}
 thead th{border-bottom:1px solid var(--ink)}
 .n{text-align:right;white-space:nowrap}
@@ -74,6 +74,9 @@ h2,h3,h4{break-after:avoid}
 article,figure,tr,li,.hive{break-inside:avoid}
 .sheet{break-before:page}
 .after-sheets{break-before:page}
+.sheets-head{display:none}
+.plate{grid-template-columns:minmax(0,15rem) minmax(0,1fr)}
+.write{height:8mm!important}
 .wide{overflow:visible}
 }
 )";

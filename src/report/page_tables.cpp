@@ -177,8 +177,10 @@ std::string breeding_section(Page& page) {
 }
 
 std::string problems_section(Page& page) {
+    constexpr std::size_t most = 200;
     std::string items;
-    for (const Diagnostic& d : page.in.diagnostics) items += problem_html(page, d);
+    for (std::size_t i = 0; i < std::min(most, page.in.diagnostics.size()); ++i) items += problem_html(page, page.in.diagnostics[i]);
+    if (page.in.diagnostics.size() > most) items += fmt::format("<li>and {} more; <code>waxtab check</code> shows all</li>\n", page.in.diagnostics.size() - most);
     return "<section id=\"problems\" aria-labelledby=\"problems-h\"><h2 id=\"problems-h\">Problems in the journal</h2>\n" +
            (items.empty() ? std::string("<p>None.</p>\n") : "<ul>\n" + items + "</ul>\n") + "</section>\n";
 }

@@ -113,7 +113,7 @@ std::string stop_html(Page& page, const Stop& stop) {
     for (const std::size_t i : stop.advice)
         if (page.in.advice[i].act != Act::todo) out += "<li>" + bdi(page.in.advice[i].what) + "</li>";
     if (stop.supers > 0 && stop.advice.empty()) out += "<li>room is likely to run out before the round after: a super</li>";
-    return out + "</ul><div class=\"write\"></div><div class=\"write\"></div></div>\n";
+    return out + "</ul><div class=\"write\"></div><div class=\"write\"></div><div class=\"write\"></div></div>\n";
 }
 
 std::string todo_items(Page& page, const std::vector<FactId>& todos) {
@@ -170,8 +170,8 @@ std::string bring_section(Page& page) {
     if (round.yards.empty()) out += "<p>No yard is due for a visit.</p>\n";
     for (const YardRound& yard : round.yards) {
         const std::string items = load_items(page, yard);
-        out += fmt::format("<h3>{}, {}</h3>\n<p>{} to open.</p>\n", page.yard(yard.yard), iso(yard.day),
-                           counted(static_cast<std::int64_t>(yard.hives.size()), "hive"));
+        out += fmt::format("<h3>{}, {}</h3>\n<p>{}</p>\n", page.yard(yard.yard), iso(yard.day),
+                           yard.hives.empty() ? std::string("No hive to open.") : counted(static_cast<std::int64_t>(yard.hives.size()), "hive") + " to open.");
         for (const std::string& remark : yard.remarks) out += "<p>" + bdi(remark) + "</p>\n";
         out += items.empty() ? std::string("<p>Nothing to load.</p>\n") : "<ul>\n" + items + "</ul>\n";
     }
@@ -182,8 +182,8 @@ std::string yard_sheets(Page& page) {
     std::string out;
     for (const YardRound& yard : listed(page.in.round, page.in.advice, {}).yards) out += yard_sheet(page, yard);
     if (out.empty()) return out;
-    return "<section id=\"sheets\" aria-labelledby=\"sheets-h\"><h2 id=\"sheets-h\">Sheets for the yard</h2>\n"
-           "<p class=\"sub\">Printed, each yard begins a page of its own.</p>\n" + out + "</section>\n";
+    return "<section id=\"sheets\" aria-labelledby=\"sheets-h\"><div class=\"sheets-head\"><h2 id=\"sheets-h\">Sheets for the yard</h2>\n"
+           "<p class=\"sub\">Printed, each yard begins a page of its own.</p></div>\n" + out + "</section>\n";
 }
 
 }  // namespace waxtab
