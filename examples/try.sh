@@ -6,6 +6,7 @@ root=$(cd "$(dirname "$0")/.." && pwd)
 . "$root/tests/prepare.sh"
 
 ensure $build_packages
+target=waxtab
 build release -DCMAKE_BUILD_TYPE=Release
 PATH=$root/build/release:$PATH
 cd "$root/examples" || exit 2

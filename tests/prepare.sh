@@ -43,7 +43,9 @@ ensure() {
 
 cores() { nproc 2>/dev/null || echo 2; }
 
-# build NAME [CMAKE-OPTION...]: configures and builds into build/NAME, which git ignores.
+# build NAME [CMAKE-OPTION...]: configures and builds into build/NAME, which git ignores; only $target when
+# that is set.
+target=
 build() {
     name=$1
     shift
@@ -59,7 +61,7 @@ build() {
         tail -n 20 "$log" >&2
         stop 2 "Could not set up the build; it needs what these Debian packages hold: $build_packages"
     fi
-    if ! cmake --build "$folder" --parallel "$(cores)" >>"$log" 2>&1; then
+    if ! cmake --build "$folder" --parallel "$(cores)" ${target:+--target "$target"} >>"$log" 2>&1; then
         grep -n -A5 -E 'error|FAILED' "$log" | head -n 60 >&2
         stop 1 "The build failed; the whole log is in $log"
     fi
