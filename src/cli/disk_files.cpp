@@ -1,7 +1,8 @@
 #include <algorithm>
+#include <array>
+#include <cstdio>
 #include <filesystem>
-#include <fstream>
-#include <iterator>
+#include <memory>
 
 #include "cli/io.hpp"
 
@@ -44,10 +45,13 @@ std::optional<std::vector<std::string>> DiskFiles::journals_below(const std::str
 }
 
 std::optional<std::string> DiskFiles::read(const std::string& path) const {
-    std::ifstream file(path, std::ios::binary);
+    // Not a stream: reading a folder or a broken disk through one throws.
+    const std::unique_ptr<std::FILE, int (*)(std::FILE*)> file(std::fopen(path.c_str(), "rb"), &std::fclose);
     if (!file) return {};
-    std::string bytes{std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
-    if (file.bad()) return {};
+    std::string bytes;
+    std::array<char, 65536> buffer;
+    while (const std::size_t got = std::fread(buffer.data(), 1, buffer.size(), file.get())) bytes.append(buffer.data(), got);
+    if (std::ferror(file.get()) != 0) return {};
     return bytes;
 }
 

@@ -138,6 +138,8 @@ const std::vector<CatalogueEntry> entries = {
      "Correct the number, or say the frames where the box was put on."},
     {"treatment-not-on", error, "A treatment is taken out that was not put in.", H3 "2026-06-03 mill\nh3 thymol out\n",
      "Write the line by which it went in, on its day."},
+    {"two-meanings", warning, "An abbreviation or a word that means one thing to some keepers and another to others. The phrase is kept as a remark.",
+     H3 "2026-06-03 mill\nh3 SC on frame 4\n", "Write it in full, or put the remark in quotes."},
     {"two-readings", error, "A phrase can be read in two ways. Both are shown; neither is taken, and the words are kept as a remark.",
      H3 "2026-06-03 mill\nh3 brood packed\n", "Write it as one of the two is written in the message."},
     {"unknown-box", error, "A setting names a kind of box that is not known.", "default super tall\n", "Declare it: `box tall: super, 10 frames, 15 kg full`."},
