@@ -40,6 +40,7 @@ const std::vector<CatalogueEntry> entries = {
     {"each-or-together", error, "A number or a weight is written of several hives, and may be meant of each or of all together.",
      "hive h1 at mill: deep, super\nhive h2 at mill: deep, super\n\n2026-06-03 mill\ncleared h1 h2, 2 supers off\n",
      "Add `each`, or write a line for each hive."},
+    {"empty-file", warning, "A journal file holds nothing but blanks.", "\n", "Write in it, or leave it out."},
     {"extracted-nothing", warning, "Honey was extracted; its weight is not said, and nothing was noted as taken off for it.",
      H3 "2026-06-03 mill\nextracted lot A\n", "Write the weight, `extracted 82 kg lot A`, or note first what came off the hives."},
     {"fermenting-in-blend", error, "A lot noted as fermenting was blended; its yeast goes into the whole blend.",

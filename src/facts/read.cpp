@@ -89,6 +89,9 @@ private:
 
 void Reader::check_encoding(std::uint32_t file) {
     const Source& source = journal_.sources[file];
+    if (source.text().find_first_not_of(" \t\r\n") == source.text().npos)
+        journal_.diagnostics.push_back({"empty-file", Severity::warning, {file, 0, 0}, "nothing is written in this file", {},
+                                        "write in it, for example `hive h3 at mill: deep, excluder, super drawn9`, or leave it out", {}});
     const std::size_t bad = first_invalid_utf8(source.text());
     if (bad != source.text().npos) {
         const auto at = static_cast<std::uint32_t>(bad);
