@@ -21,8 +21,8 @@ printf 'The journal in examples/season, as its keeper wrote it on one day:\n\n'
 sed -n '/^Sun 5 July mill/,/^$/p' season/mill.hive
 run waxtab check season
 printf '\nA day in mid-flow\n'
-run waxtab supers --on 2026-07-05 --yard mill season
-run waxtab advise --on 2026-07-05 --yard mill season
-run waxtab timeline --on 2026-07-05 --hive h3 season
+run waxtab supers --on 2026-07-11 --yard mill season
+run waxtab advise --on 2026-07-11 season
+run waxtab timeline --on 2026-07-11 --hive h3 season
 printf '\nThe end of the season\n'
 run waxtab harvest --on 2026-09-30 season

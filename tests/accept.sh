@@ -1,6 +1,5 @@
 #!/bin/sh
-# Writes what the program prints now into the whole-program tests and into the journals of expected messages:
-# and into the README:
+# Writes what the program prints now into the whole-program tests, the journals of expected messages and the README:
 #   sh tests/accept.sh [FILE.t|FILE.hive|README.md...]
 # Read the change with `git diff` before committing it: it is the test.
 set -u

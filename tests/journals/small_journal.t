@@ -32,7 +32,7 @@ The small journal, through every command.
               set-up
       3 |
       4 | 2026-06-03 mill
-              day
+              day: Wednesday 2026-06-03 at mill
       5 | 24C sunny, flow heavy, white clover
               24C
               sunny
@@ -51,7 +51,7 @@ The small journal, through every command.
   {"date":"2026-06-03","noted":"2026-06-03","yard":"mill","hive":null,"kind":"flow","box":null,"value":null,"unit":null,"at":"mill.hive:5","detail":"heavy"}
   {"date":"2026-06-03","noted":"2026-06-03","yard":"mill","hive":null,"kind":"bloom","box":null,"value":null,"unit":null,"at":"mill.hive:5","detail":"on","text":"white clover"}
   {"date":"2026-06-03","noted":"2026-06-03","yard":"mill","hive":"h3","kind":"capped","box":"top","value":70,"unit":"%","at":"mill.hive:6"}
-  {"date":"2026-06-03","noted":"2026-06-03","yard":"mill","hive":"h3","kind":"super-on","box":null,"value":null,"unit":null,"at":"mill.hive:7","frames":9,"comb":"drawn","assumed":["medium (box kind not said)","on top (place not said)"]}
+  {"date":"2026-06-03","noted":"2026-06-03","yard":"mill","hive":"h3","kind":"super-on","box":null,"value":1,"unit":"supers","at":"mill.hive:7","count":1,"frames":9,"comb":"drawn","assumed":["medium (box kind not said)","on top (place not said)"]}
 
   $ waxtab lines --csv --on 2026-06-03 | tr -d '\r'
   date,noted,time,yard,hive,kind,box,value,unit,at,low,high,about,of,count,size,size_unit,second,second_unit,other,hives,lot,lots,box2,box_kind,frames,comb,placing,detail,manner,text,assumed
@@ -60,7 +60,7 @@ The small journal, through every command.
   2026-06-03,2026-06-03,,mill,,flow,,,,mill.hive:5,,,,,,,,,,,,,,,,,,,heavy,,,
   2026-06-03,2026-06-03,,mill,,bloom,,,,mill.hive:5,,,,,,,,,,,,,,,,,,,on,,white clover,
   2026-06-03,2026-06-03,,mill,h3,capped,top,70,%,mill.hive:6,,,,,,,,,,,,,,,,,,,,,,
-  2026-06-03,2026-06-03,,mill,h3,super-on,,,,mill.hive:7,,,,,,,,,,,,,,,,9,drawn,,,,,medium (box kind not said); on top (place not said)
+  2026-06-03,2026-06-03,,mill,h3,super-on,,1,supers,mill.hive:7,,,,,1,,,,,,,,,,,9,drawn,,,,,medium (box kind not said); on top (place not said)
 
   $ waxtab timeline --on 2026-06-03
   Yard mill
@@ -87,18 +87,15 @@ The small journal, through every command.
   Yard mill, 1 hive
   
   h3
-    gains 0.8 kg a day (0.0-1.6); room for 21.1 kg (17.7-24.5): 40 days (13 or
-      more); judged by its neighbours and the time of year
+    gains 0.8 kg a day (0.0-1.6); too few visits of its own, so judged by its
+      yard and the time of year
+    room for 21.1 kg (17.7-24.5): 40 days (13 or more)
     super  full          capped       honey in it          holds    seen
     2      1% (0-3)      0% (0-1)     0.1 kg (0.0-0.5)     18.2 kg  never
-    1      83% (66-100)  67% (56-77)  15.1 kg (11.0-19.1)  18.2 kg  2026-06-03
-    super 2 fit to take, by its capping, about 2026-07-08 (2026-06-29 to
-      2026-07-18)
-    super 1 fit to take, by its capping, about 2026-06-03 (2026-06-03 to
-      2026-06-09)
-    resting: super 2 on mill.hive:7; super 1 on mill.hive:6; the gain on
-      mill.hive:5, mill.hive:6, mill.hive:7
-    assumed: super 2 is a medium; super 1 is a medium
+    1      83% (66-100)  67% (56-77)  15.1 kg (10.6-19.5)  18.2 kg  2026-06-03
+    fit to take, by the capping: super 1 now
+    read from: super 2 mill.hive:7; super 1 mill.hive:6; gain mill.hive:5,6,7
+    assumed: medium (supers 2, 1)
 
   $ waxtab advise --on 2026-06-03
   Advice for 2026-06-03
@@ -112,8 +109,35 @@ The small journal, through every command.
   
   Where the rules come from
   
-    - mites-count-due: Mississippi State University Extension (counts by season);
-      the gaps are common practice, no source
+    - mites-count-due: common practice, no source; a threshold by season:
+      Mississippi State University Extension
+
+  $ waxtab bring --on 2026-06-03
+  What to bring, round of 2026-06-03 to 2026-06-10
+  
+  Yard mill, 2026-06-10, 0 hives to open
+    gear to count mites in 1 hive
+    load
+      - 1 x medium super, drawn, in case h3 gains at the high end of the range
+  
+  Against the shed
+  
+                         wanted  in case  in the shed
+    medium super, drawn       0        1     not said
+
+  $ waxtab hindsight --on 2026-06-03
+  Hindsight on 2026-06-03
+  
+  0 of 20 forecasts wanted: too little was read twice to judge by
+  
+  1 super put on in all, 0 stayed empty; room ran out 0 times, foretold 0 times.
+
+  $ waxtab report --on 2026-06-03 --out report
+  $ ls report
+  lots
+  report.html
+  report.txt
+  visits.ics
 
   $ waxtab harvest --on 2026-06-03
   No honey taken off by 2026-06-03.
@@ -138,18 +162,15 @@ In pounds.
   Yard mill, 1 hive
   
   h3
-    gains 1.8 lb a day (0.0-3.6); room for 46.5 lb (39.1-53.9): 40 days (13 or
-      more); judged by its neighbours and the time of year
+    gains 1.8 lb a day (0.0-3.6); too few visits of its own, so judged by its
+      yard and the time of year
+    room for 46.5 lb (39.1-53.9): 40 days (13 or more)
     super  full          capped       honey in it          holds    seen
     2      1% (0-3)      0% (0-1)     0.3 lb (0.0-1.0)     40.1 lb  never
-    1      83% (66-100)  67% (56-77)  33.3 lb (24.3-42.1)  40.1 lb  2026-06-03
-    super 2 fit to take, by its capping, about 2026-07-08 (2026-06-29 to
-      2026-07-18)
-    super 1 fit to take, by its capping, about 2026-06-03 (2026-06-03 to
-      2026-06-09)
-    resting: super 2 on mill.hive:7; super 1 on mill.hive:6; the gain on
-      mill.hive:5, mill.hive:6, mill.hive:7
-    assumed: super 2 is a medium; super 1 is a medium
+    1      83% (66-100)  67% (56-77)  33.3 lb (23.4-43.1)  40.1 lb  2026-06-03
+    fit to take, by the capping: super 1 now
+    read from: super 2 mill.hive:7; super 1 mill.hive:6; gain mill.hive:5,6,7
+    assumed: medium (supers 2, 1)
 
 Commands that answer keep to themselves that a journal has errors, but for one line; check says them all.
 

@@ -11,27 +11,24 @@ The small teaching journals.
   $ waxtab harvest --on 2026-09-01 extraction
   Honey ledger on 2026-09-01
   
-  Lot 1, extracted 2026-07-26: 29.30 kg, weighed; moisture 17.6%
-                                       honey.hive:15, honey.hive:21, honey.hive:22
-    hive  honey     part  from     taken
-    h1    15.86 kg  54%   1 super  honey.hive:11, honey.hive:16, honey.hive:15
-    h2    13.44 kg  46%   1 super  honey.hive:12, honey.hive:17, honey.hive:15
-    jars of 454 g: 60 filled, 26 out, 34 left
-                                       honey.hive:21, honey.hive:25, honey.hive:26
+  Lot 1, extracted 2026-07-26: 29.30 kg, weighed; moisture
+    17.6%                                                      honey.hive:15,21,22
+    hive  honey     part  from     written in
+    h1    15.86 kg  54%   1 super  honey.hive:11,15,16
+    h2    13.44 kg  46%   1 super  honey.hive:12,15,17
+    jars of 454 g: 60 filled, 26 out, 34 left                  honey.hive:21,25,26
     2026-08-08  24 jars of 454 g (10.90 kg), sold to village shop    honey.hive:25
     2026-08-08  2 jars of 454 g (0.91 kg), given                     honey.hive:26
     left in bulk: 2.06 kg
   
   Yields
   
-    Season 2026: 29.30 kg in 2 supers
+    Season 2026
+    Yard mill: 29.30 kg in 2 supers
       14.65 kg a hive over the 2 hives that gave honey; the least 13.44 kg, the
       middle 14.65 kg, the most 15.86 kg
-    mill: 29.30 kg in 2 supers
-      14.65 kg a hive over the 2 hives that gave honey; the least 13.44 kg, the
-      middle 14.65 kg, the most 15.86 kg
-        h1  15.86 kg  1 super  honey.hive:11, honey.hive:16, honey.hive:15
-        h2  13.44 kg  1 super  honey.hive:12, honey.hive:17, honey.hive:15
+        h1  15.86 kg  1 super  honey.hive:11,15,16
+        h2  13.44 kg  1 super  honey.hive:12,15,17
   
   All together
   
@@ -68,10 +65,9 @@ The small teaching journals.
     2026-05-03  7 frames of brood, queen seen                          mill.hive:8
     2026-05-10  no queen cells                                        mill.hive:12
     2026-05-16  swarmed                                               mill.hive:15
-    2026-05-17  "fewer bees", 1 sealed queen cell, todo "Leave alone now"
-                                                                      mill.hive:20
-    2026-06-14  no eggs, no queen cells, "Given a frame of eggs from h3"
-                                                                      mill.hive:26
+    2026-05-17  "fewer bees", 1 sealed queen cell, todo "Leave alone
+                now"                                                  mill.hive:20
+    2026-06-14  no eggs, no queen cells, moved 1 frame of eggs to h2  mill.hive:26
   
   h3 at mill
     since 2026-05-10, from h1
@@ -81,6 +77,7 @@ The small teaching journals.
   
     2026-05-10  split into h3 3 frames old queen                      mill.hive:11
     2026-05-17  queen laying, fed 1 L thin syrup                      mill.hive:21
+    2026-06-14  moved 1 frame of eggs to h2                           mill.hive:26
   
   s1 at mill
     since 2026-05-16
@@ -109,8 +106,7 @@ The small teaching journals.
       rules: room-runs-out, placing, lifting
   
     s1 at mill: look for eggs of the new queen
-      by 2026-05-21, in 4 days; likely: 14-21 days after emergence is usual,
-      longer in bad weather
+      by 2026-05-21, in 4 days; likely: as soon as there is comb
       - swarm hived or queen introduced on 2026-05-16; first eggs possible from
         2026-05-16, usual 2026-05-17 to 2026-05-21
         "hived as s1"                                                 mill.hive:16
@@ -137,12 +133,12 @@ The small teaching journals.
   
     yard mill: count mites
       by 2026-05-24, in 7 days; likely
-      - no count in 60 days at h1, h2, h3 and s1
+      - no count in 60 days at all hives
       rule: mites-count-due
   
   Your own to-dos
   
-    - h2 at mill: your to-do: Leave alone now                         mill.hive:20
+    - h2 at mill: Leave alone now                                     mill.hive:20
   
   Take care
   
@@ -160,8 +156,8 @@ The small teaching journals.
     - lifting: HSE guideline filter (25 kg, 16 kg) and NIOSH (23 kg); less when
       twisting
     - eggs-expected: Trunch Beekeepers (14-21 days after emergence); Bee Craft, 20
-      June 2018; Norfolk Beekeepers
+      June 2018; Norfolk Beekeepers; casts: killowen.com
     - cells-come-back: BBKA, "May" (sealed cells after 96 hours); W. Shaw, Welsh
       Beekeepers' Association
-    - mites-count-due: Mississippi State University Extension (counts by season);
-      the gaps are common practice, no source
+    - mites-count-due: common practice, no source; a threshold by season:
+      Mississippi State University Extension

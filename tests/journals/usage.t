@@ -23,12 +23,16 @@ Wrong use of the program, and its help.
   Use: waxtab COMMAND [OPTIONS] [FILES OR FOLDERS]
   
   Commands:
-    check     what is wrong with the journal, line by line
-    lines     every fact on a line of its own, for grep, notebooks and databases
-    timeline  what stands on each hive and what happened to it
-    supers    how full each super is, how fast each hive fills, days of room left
-    advise    what to do at which hive, by when, and why
-    harvest   the honey ledger: from hives through lots to jars
+    check      what is wrong with the journal, line by line
+    lines      every fact on a line of its own, for grep, notebooks and databases
+    timeline   what stands on each hive and what happened to it
+    supers     how full each super is, how fast each hive fills, days of room left
+    advise     what to do at which hive, by when, and why
+    bring      what to put on the truck for the next round
+    harvest    the honey ledger: from hives through lots to jars
+    hindsight  how good past estimates were on this journal
+    report     a page, a text and a calendar for every morning
+    words      the notation on one page; with a word, that word explained
   
   Files and folders that are named together make one journal; with none named it
   is every *.hive in the current folder and below. 'waxtab COMMAND --help' tells
@@ -38,7 +42,7 @@ Wrong use of the program, and its help.
   or unreadable file.
   [2]
   $ waxtab fly
-  waxtab: error: there is no command 'fly'; it is one of check, lines, timeline, supers, advise, harvest
+  waxtab: error: there is no command 'fly'; it is one of check, lines, timeline, supers, advise, bring, harvest, hindsight, report, words
   Try 'waxtab --help'.
   [2]
   $ waxtab supers --on yesterday
@@ -74,12 +78,16 @@ Wrong use of the program, and its help.
   Use: waxtab COMMAND [OPTIONS] [FILES OR FOLDERS]
   
   Commands:
-    check     what is wrong with the journal, line by line
-    lines     every fact on a line of its own, for grep, notebooks and databases
-    timeline  what stands on each hive and what happened to it
-    supers    how full each super is, how fast each hive fills, days of room left
-    advise    what to do at which hive, by when, and why
-    harvest   the honey ledger: from hives through lots to jars
+    check      what is wrong with the journal, line by line
+    lines      every fact on a line of its own, for grep, notebooks and databases
+    timeline   what stands on each hive and what happened to it
+    supers     how full each super is, how fast each hive fills, days of room left
+    advise     what to do at which hive, by when, and why
+    bring      what to put on the truck for the next round
+    harvest    the honey ledger: from hives through lots to jars
+    hindsight  how good past estimates were on this journal
+    report     a page, a text and a calendar for every morning
+    words      the notation on one page; with a word, that word explained
   
   Files and folders that are named together make one journal; with none named it
   is every *.hive in the current folder and below. 'waxtab COMMAND --help' tells
@@ -116,10 +124,22 @@ Wrong use of the program, and its help.
     --json            for programs instead of people
     --no-refs         leave out file:line, for comparing
   $ waxtab words super
-  waxtab: error: there is no command 'words'; it is one of check, lines, timeline, supers, advise, harvest
-  Try 'waxtab --help'.
-  [2]
+  super
+    written  super, honey super, honey box
+    +super h3 drawn9                          super-on
+    h3 super added, on top                    super-on
+    h3 super on                               super-on
+    -super h3                                 super-off
+    h4 top off 22kg                           super-off
+    h4 top off 18 kg honey                    super-off
+    h4 honey off                              super-off
+    h5 moved top super under                  super-lifted
+    moved top super from h5 to h6             super-moved
+    h5 top super moved to h6                  super-moved
+    h3 top super labelled "B4"                box-labelled
+    h3: 2 supers                              super-count
+    h8 drone layer, shook out, boxes to shed  hive-ended
+    h3 top 70% full                           full
   $ waxtab words supre
-  waxtab: error: there is no command 'words'; it is one of check, lines, timeline, supers, advise, harvest
-  Try 'waxtab --help'.
+  'supre' is no word of the notation; did you mean 'super'?
   [2]
