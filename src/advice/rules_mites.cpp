@@ -115,7 +115,7 @@ std::vector<Rule> mite_rules() {
         {{"mites-recount", "After a treatment the mites are counted again.", "common practice, no source", "Mites"},
          &recount},
         {{"mites-count-due", "Mites are counted through the season, more often before the winter bees are raised.",
-          "Mississippi State University Extension (counts by season); the gaps are common practice, no source", "Mites"},
+          "common practice, no source; a threshold by season: Mississippi State University Extension", "Mites"},
          &count_due},
     };
 }

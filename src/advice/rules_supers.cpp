@@ -254,7 +254,7 @@ std::vector<Rule> super_rules() {
           "Supers"},
          &first_super},
         {{"crowded", "A packed or backfilled brood nest asks for room before any flow is noted.",
-          "D. Caron, American Bee Journal, 1 June 2021; crowding alone: common practice, no source", "Supers"},
+          "common practice, no source; backfilling as a sign: betterbee.com", "Supers"},
          &crowding},
         {{"room-runs-out", "A super goes on when the chance that room runs out before the next visit is above the risk you "
                            "accept; that risk is the only margin.",

@@ -214,7 +214,7 @@ std::vector<Rule> winter_rules() {
         {{"winter-stores-unknown", "Before the feeding ends, every hive's stores are weighed or counted.",
           "as winter-stores; basicbeekeeping, lesson 119", "Winter and stores"},
          &weigh_for_winter},
-        {{"hunger", "Light or no stores: feed now, the honey supers off first.", "BBKA and National Bee Unit starvation alerts; common practice",
+        {{"hunger", "Light or no stores: feed now, the honey supers off first.", "common practice, no source; National Bee Unit, starvation alert (Sept 2017)",
           "Winter and stores"},
          &hunger},
         {{"spring-hunger", "March is the hunger month: heft the hives.", "bees-online.at (Feb 2021); Bienen & Natur (use with brood)",

@@ -52,7 +52,7 @@ const std::vector<MentorCase> cases{
     {"recount after treatment", "common practice, no source", "2026-09-20",
      mill_bare + "2026-08-20 mill\nh3 alcohol wash 12/300, amitraz strips in, 14 days\n2026-09-05 mill\nh3 amitraz strips out\n",
      {"- mites-recount: no count noted since"}, {"h3 mites-above-threshold"}},
-    {"counts are due before the winter bees", "Mississippi State University Extension: counts by season", "2026-07-25",
+    {"counts are due before the winter bees", "common practice, no source", "2026-07-25",
      mill_bare + "2026-07-20 mill\nh3 inspected\n", {"- mites-count-due: winter bees"}, {}},
     {"foulbrood suspected stops everything that moves", "local law on notifiable bee diseases", "2026-06-08",
      "units kg\nhive h3 at mill: deep, excluder, super drawn9\nhive h4 at mill: deep, excluder, super drawn9\n"

@@ -16,7 +16,7 @@ const std::vector<MentorCase> cases{
      mill_bare + "2026-08-19 mill\nflow over\nh3 7 frames of brood\n", {}, {"h3 first-super", "h3 *: put a super"}},
     {"a nucleus gets no super", "common practice, no source", "2026-05-20",
      "units kg\nnuc n1 at mill: deep\n2026-05-20 mill\nn1 5 frames of brood\n", {}, {"n1 first-super"}},
-    {"crowding alone is enough, before any flow", "D. Caron, Am. Bee J., June 2021; common practice", "2026-04-20",
+    {"crowding alone is enough, before any flow", "common practice, no source", "2026-04-20",
      mill_bare + "2026-04-20 mill\nh3 brood box packed with bees\n", {"h3 crowded: whatever the flow"}, {}},
     {"a backfilled brood nest asks for room", "betterbee.com, swarm preparation", "2026-05-20",
      mill + "2026-05-20 mill\nh3 top 80% full, backfilling the brood nest\n", {"h3 crowded: backfilled"}, {}},
