@@ -1,6 +1,7 @@
 #include "cli/answer.hpp"
 
 #include <algorithm>
+#include <map>
 
 #include <fmt/format.h>
 
@@ -111,6 +112,16 @@ std::string summary(const Whole& whole, const Tally& count) {
                        counted(static_cast<std::int64_t>(whole.journal.hives.size()), "hive"), files);
 }
 
+/// Standing on an early day, every later heading is after it: said once a file, with how many more there are.
+void fold_later_headings(Diagnostics& diagnostics) {
+    std::map<std::uint32_t, int> more;
+    std::erase_if(diagnostics, [&](const Diagnostic& d) { return d.code == "after-today" && more[d.span.file]++ > 0; });
+    for (Diagnostic& d : diagnostics) {
+        if (d.code != "after-today" || more[d.span.file] < 2) continue;
+        d.label = fmt::format("and {} later", counted(more[d.span.file] - 1, "heading"));
+    }
+}
+
 }  // namespace
 
 Diagnostics Whole::diagnostics() const {
@@ -118,6 +129,7 @@ Diagnostics Whole::diagnostics() const {
     all.insert(all.end(), history.diagnostics.begin(), history.diagnostics.end());
     all.insert(all.end(), ledger.diagnostics.begin(), ledger.diagnostics.end());
     sort_for_reading(all);
+    fold_later_headings(all);
     return all;
 }
 

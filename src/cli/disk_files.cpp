@@ -14,9 +14,11 @@ namespace fs = std::filesystem;
 
 bool hidden(const fs::path& path) { return path.filename().native().starts_with('.'); }
 
+/// A link that leads nowhere is taken for a journal, so that its absence is reported.
 bool is_journal(const fs::directory_entry& entry) {
     std::error_code error;
-    return entry.path().extension() == ".hive" && entry.is_regular_file(error);
+    if (entry.path().extension() != ".hive") return false;
+    return entry.is_regular_file(error) || (entry.is_symlink(error) && !entry.exists(error));
 }
 
 }  // namespace

@@ -36,8 +36,10 @@ fs::path beside(const fs::path& folder, std::string_view what) {
 
 bool of_a_report(const fs::path& name) {
     const std::string text = name.generic_string();
-    if (text == "report.html" || text == "report.txt" || text == "visits.ics" || text == "lots") return true;
-    return text.starts_with("lots/") && name.extension() == ".html" && text.find('/', 5) == text.npos;
+    if (text == "report.html" || text == "report.txt" || text == "visits.ics" || text == "lots" || text == "seasons")
+        return true;
+    const std::string in = name.parent_path().generic_string();
+    return (in == "lots" || in == "seasons") && name.extension() == ".html";
 }
 
 /// Names of everything below the folder; nothing when it cannot be read.
@@ -78,12 +80,14 @@ std::string write_all(const fs::path& folder, const std::vector<ReportFile>& fil
     std::error_code error;
     fs::remove_all(folder, error);
     fs::create_directories(folder / "lots", error);
+    if (!error) fs::create_directories(folder / "seasons", error);
     if (error) return why("cannot make the folder", folder, error.value());
     for (const ReportFile& file : files) {
         std::string problem = write_file(folder / file.name, file.bytes);
         if (!problem.empty()) return problem;
     }
     sync(folder / "lots");
+    sync(folder / "seasons");
     sync(folder);
     return {};
 }
@@ -161,6 +165,7 @@ bool holds_report(const std::string& name, const std::vector<ReportFile>& files)
     auto names = names_below(folder);
     if (!names) return false;
     names->erase("lots");
+    names->erase("seasons");
     if (names->size() != files.size()) return false;
     return std::all_of(files.begin(), files.end(), [&](const ReportFile& file) {
         std::ifstream in(folder / file.name, std::ios::binary);

@@ -36,8 +36,10 @@ TEST_CASE("journals below a folder: every .hive, hidden ones passed over, in byt
     const Folder folder;
     for (const char* name : {"b.hive", "B.hive", "a/z.hive", "notes.txt", ".#b.hive", ".git/c.hive"}) folder.write(name, "x");
     std::filesystem::create_directories(folder.name() + "/folder.hive");
+    std::filesystem::create_symlink("nowhere", folder.name() + "/gone.hive");
     const DiskFiles files;
-    CHECK(files.journals_below(folder.name()) == std::vector<std::string>{"B.hive", "a/z.hive", "b.hive"});
+    CHECK(files.journals_below(folder.name()) == std::vector<std::string>{"B.hive", "a/z.hive", "b.hive", "gone.hive"});
+    CHECK_FALSE(files.read(folder.name() + "/gone.hive").has_value());
     CHECK_FALSE(files.journals_below(folder.name() + "/nowhere").has_value());
 }
 

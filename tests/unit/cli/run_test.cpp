@@ -169,6 +169,21 @@ TEST_CASE("the day stood on decides what counts, today by default") {
     CHECK(holds(say({"supers"}).out, "Supers on 2026-06-03."));
 }
 
+TEST_CASE("headings after the day stood on are warned of once a file") {
+    const std::string year = std::string(small) + "\n2026-07-01 mill\nh3 calm\n\n2026-07-08 mill\nh3 calm\n";
+    const Said said = say({"check"}, year);
+    CHECK(said.status == 0);
+    CHECK(holds(said.out, "mill.hive:9:1: warning: 2026-07-01 is after today [after-today]"));
+    CHECK(holds(said.out, "and 1 heading later"));
+    CHECK(holds(said.out, "0 errors, 1 warning in 1 file\n"));
+}
+
+TEST_CASE("an empty file is said to be empty") {
+    const Said said = say({"check"}, "");
+    CHECK(said.status == 0);
+    CHECK(holds(said.out, "mill.hive:1:1: warning: nothing is written in this file [empty-file]"));
+}
+
 TEST_CASE("output that cannot be written is not success") {
     std::istringstream in;
     std::ostringstream out, err;
