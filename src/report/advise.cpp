@@ -34,35 +34,50 @@ std::string by_text(Day by, Day on) {
     return fmt::format("was due by {}, {} ago", iso(by), counted(-days, "day"));
 }
 
-/// The journal's own words behind a fact; for a set-up the line of the hive.
-std::string quote(const Journal& journal, FactId fact, HiveId hive) {
-    const Span span = fact != set_up_fact ? journal.facts[fact].span
-                      : hive >= 0         ? journal.hives[static_cast<std::size_t>(hive)].span
-                                          : Span{};
-    return printable(journal.sources.text(span));
-}
-
-/// Quoted words that were written on one line of the journal.
+/// Words that stand on one line below a piece of advice.
 struct Quoted {
-    std::string ref;
+    std::string place;          ///< `file:line`, or the day where there are no references
     std::vector<std::string> words;
 };
 
-std::string because_lines(const Journal& journal, const Advice& advice, const Style& style) {
+void quote(std::vector<Quoted>& lines, const std::string& place, std::string words) {
+    if (words.empty()) return;
+    auto line = std::find_if(lines.begin(), lines.end(), [&](const Quoted& q) { return q.place == place; });
+    if (line == lines.end()) line = lines.insert(lines.end(), {place, {}});
+    if (std::find(line->words.begin(), line->words.end(), words) == line->words.end())
+        line->words.push_back(std::move(words));
+}
+
+/// The journal's own words with their places.
+std::string quoted_lines(const Journal& journal, const Advice& advice, const Style& style) {
     std::vector<Quoted> lines;
     for (const FactId fact : advice.because) {
-        const std::string words = '"' + quote(journal, fact, advice.hive) + '"';
-        if (words.size() == 2) continue;
-        // Without references each line stays a line of its own, so the place is looked up all the same.
-        const std::string ref = ref_text(journal, fact, advice.hive, {style.mass, true, false});
-        auto line = std::find_if(lines.begin(), lines.end(), [&](const Quoted& q) { return q.ref == ref; });
-        if (line == lines.end()) line = lines.insert(lines.end(), {ref, {}});
-        if (std::find(line->words.begin(), line->words.end(), words) == line->words.end()) line->words.push_back(words);
+        const Span span = fact != set_up_fact  ? journal.facts[fact].span
+                          : advice.hive >= 0 ? journal.hives[static_cast<std::size_t>(advice.hive)].span
+                                               : Span{};
+        if (!span.known()) continue;
+        quote(lines, ref_text(journal, fact, advice.hive, style), '"' + printable(journal.sources.text(span)) + '"');
     }
     std::string out;
     for (const Quoted& line : lines)
-        out += with_ref(fmt::format("{}", fmt::join(line.words, ", ")), "      ", "       ", style.refs ? line.ref : "");
+        out += with_ref(fmt::format("{}", fmt::join(line.words, ", ")), "      ", "       ", line.place);
     return out;
+}
+
+/// Without references what was understood, by day: the same however the journal is written.
+std::string fact_lines(const Journal& journal, const Advice& advice) {
+    std::vector<Quoted> lines;
+    for (const FactId fact : advice.because)
+        if (fact != set_up_fact)
+            quote(lines, iso(journal.facts[fact].happened), words_of(journal, journal.facts[fact], advice.hive == no_hive));
+    std::string out;
+    for (const Quoted& line : lines)
+        out += paragraph(fmt::format("{}", fmt::join(line.words, ", ")), fmt::format("      {}  ", line.place), "        ");
+    return out;
+}
+
+std::string because_lines(const Journal& journal, const Advice& advice, const Style& style) {
+    return style.refs ? quoted_lines(journal, advice, style) : fact_lines(journal, advice);
 }
 
 std::string piece_text(const Journal& journal, const History& history, const Advice& advice, const Style& style) {

@@ -1,5 +1,6 @@
 #include "report/advise.hpp"
 #include "report/json.hpp"
+#include "report/phrases.hpp"
 
 namespace waxtab {
 
@@ -11,7 +12,9 @@ Json because_json(const Journal& journal, const Advice& advice, const Style& sty
         if (fact == set_up_fact) continue;
         Json json;
         if (style.refs) json["at"] = journal.sources.at(journal.facts[fact].span);
-        json["words"] = journal.sources.text(journal.facts[fact].span);
+        json["date"] = iso(journal.facts[fact].happened);
+        json["words"] = style.refs ? std::string(journal.sources.text(journal.facts[fact].span))
+                                   : words_of(journal, journal.facts[fact], true);
         list.push_back(std::move(json));
     }
     return list;

@@ -56,7 +56,7 @@ public:
         if (boxes_.empty()) return {};
         const std::string name = html(page_.in.journal.hive_name(hive_.hive));
         return fmt::format("<figure><svg class=\"chart\" viewBox=\"0 0 340 166\" role=\"img\" aria-label=\"honey in the supers of {} through the season; figures in the table below\">{}{}{}{}{}{}{}{}</svg>\n",
-                           name, scale(), bands(), room_line(), marks(), events(), month_marks(axis_, top, bottom + 12, on()), now(), next_visits()) +
+                           name, scale(), bands(), room_line(), marks(), events(), "<use href=\"#months\"/>", now(), next_visits()) +
                "</figure>\n" + table();
     }
 
@@ -260,6 +260,11 @@ private:
 };
 
 }  // namespace
+
+std::string shared_months(const ReportInput& input) {
+    return "<svg width=\"0\" height=\"0\" style=\"position:absolute\" aria-hidden=\"true\" focusable=\"false\"><defs><g id=\"months\">" +
+           month_marks(season_axis(input), top, bottom + 12, input.history.on) + "</g></defs></svg>\n";
+}
 
 std::string filling_chart(Page& page, const HiveHistory& hive) { return Chart(page, hive).figure(); }
 

@@ -57,22 +57,8 @@ std::string box_drawing(const Page& page, const Box& box, double top, double hei
     return out + rect(box_left, top, box_right - box_left, height, "class=\"bold\"");
 }
 
-std::string roof(double top) {
-    return path(fmt::format("M{} {}h{}v8h-{}z", xy(box_left - 5), xy(top + 6), xy(box_right - box_left + 10), xy(box_right - box_left + 10)), "bold") +
-           path(fmt::format("M{} {}l8 -5h{}l8 5", xy(box_left - 4), xy(top + 6), xy(box_right - box_left - 8)), "line") +
-           rect(box_left - 5, top + 9, box_right - box_left + 10, 5, "fill=\"url(#shade)\"");
-}
-
-/// Floor with the entrance, a stand, and ground.
-std::string floor_drawing(double top) {
-    std::string out = rect(box_left - 3, top, box_right - box_left + 6, 7, "class=\"bold\"") +
-                      rect(box_left + 8, top + 1.5, 42, 4, "fill=\"currentColor\"") +
-                      path(fmt::format("M{} {}l-9 6h14", xy(box_left - 3), xy(top + 7)), "line");
-    for (const double x : {box_left + 8, box_right - 16}) out += rect(x, top + 7, 8, 14, "class=\"line\"");
-    std::string ground = fmt::format("M2 {}h152", xy(top + 21));
-    for (int i = 0; i < 19; ++i) ground += fmt::format("M{} {}l-4 {}", xy(10 + i * 7.6), xy(top + 21), i % 3 == 0 ? 6 : 4);
-    return out + path(ground, "hair") ;
-}
+/// A piece that looks the same at every hive, drawn once on the page.
+std::string shared(std::string_view id, double top) { return fmt::format("<use href=\"#{}\" y=\"{}\"/>", id, xy(top)); }
 
 double gear_px(StackPart::What what) {
     switch (what) {
@@ -88,11 +74,7 @@ double gear_px(StackPart::What what) {
 std::string gear_drawing(StackPart::What what, double top, double height) {
     const double width = box_right - box_left, middle = top + height / 2;
     switch (what) {
-        case StackPart::What::excluder: {
-            std::string d;
-            for (int i = 0; i <= 28; ++i) d += fmt::format("M{} {}v4", xy(box_left + width * i / 28), xy(middle - 2));
-            return path(d, "line") + path(fmt::format("M{} {}h{}", xy(box_left - 2), xy(middle), xy(width + 4)), "hair");
-        }
+        case StackPart::What::excluder: return shared("excluder", middle - 3);
         case StackPart::What::escape:
             return rect(box_left, top + 1, width, height - 2, "class=\"line\"") +
                    path(fmt::format("M{} {}l8 5l8 -5", xy(box_left + width / 2 - 8), xy(top + 1)), "line");
@@ -122,8 +104,8 @@ std::string standing_html(Page& page, const HiveHistory& hive, const Standing& s
 std::string stack_drawing(Page& page, const HiveHistory& hive) {
     if (hive.stack.empty()) return "<p>What stands on its floor was never said.</p>\n";
     std::string svg, legend;
-    double y = 16;
-    svg += roof(1);
+    double y = 14;
+    svg += shared("roof", 0);
     for (std::size_t i = hive.stack.size(); i-- > 0;) {
         const Standing& standing = hive.stack[i];
         const bool is_box = standing.box != no_box;
@@ -135,7 +117,7 @@ std::string stack_drawing(Page& page, const HiveHistory& hive) {
         legend += standing_html(page, hive, standing, number);
         y += height;
     }
-    svg += floor_drawing(y);
+    svg += shared("floor", y);
     const std::string name = html(page.in.journal.hive_name(hive.hive));
     return fmt::format("<figure class=\"stack\"><svg viewBox=\"0 0 160 {}\" role=\"img\" aria-label=\"the stack of {}, told beside it\">{}</svg>\n<ol>\n{}</ol></figure>\n",
                        xy(y + 30), name, svg, legend);

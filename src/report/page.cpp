@@ -70,6 +70,7 @@ std::vector<ReportFile> report_files(const ReportInput& in) {
     const auto events = calendar_events(in.journal, in.history, in.estimates, in.ledger, in.advice, in.style);
     std::vector<ReportFile> files{{"report.html", report_page(in)}, {"report.txt", report_text(in)}, {"visits.ics", calendar_file(events, in.history.on)}};
     for (const Lot& lot : in.ledger.lots) files.push_back({"lots/" + lot_file(in.ledger, lot), lot_page(in, lot)});
+    for (const int year : older_seasons(in)) files.push_back({fmt::format("seasons/{}.html", year), season_page(in, year)});
     return files;
 }
 

@@ -26,7 +26,8 @@ struct ReportFile {
     std::string bytes;
 };
 
-/// The report's files: `report.html`, `report.txt`, `visits.ics` and one page a lot in `lots/`.
+/// The report's files: `report.html`, `report.txt`, `visits.ics`, one page a lot in `lots/` and one an older season
+/// in `seasons/`.
 std::vector<ReportFile> report_files(const ReportInput& input);
 
 /// The page: one HTML document that needs no network and no script.

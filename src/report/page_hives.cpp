@@ -65,7 +65,7 @@ std::string hives_section(Page& page) {
            "the right is the range of how full a super is in 8 cases of 10, that on the left the range of how capped.</p>\n"
            "<p class=\"sub\">In the charts: crosses, as written; thick line, what the supers hold when full; thin line and hatching, the estimate made "
            "from what was noted by each day, with its range in 8 cases of 10; dashes and dots, what is foreseen; dashed upright, the next visits. Below: "
-           "+ super on, \u2212 super off, s swarm or split, c queen cells, f fed, t treated.</p>\n" + out + "</section>\n";
+           "+ super on, \u2212 super off, s swarm or split, c queen cells, f fed, t treated.</p>\n" + shared_months(page.in) + out + "</section>\n";
 }
 
 std::string flow_section(Page& page) {

@@ -62,6 +62,10 @@ std::string compare_section(Page& page);
 std::string breeding_section(Page& page);
 std::string problems_section(Page& page);
 
+/// Seasons before the one of the day stood on with honey in them, ascending; each has a page of its own.
+std::vector<int> older_seasons(const ReportInput& input);
+std::string season_page(const ReportInput& input, int year);
+
 // ---- drawings -----------------------------------------------------------------------------
 
 /// The days a chart spans.
@@ -74,6 +78,8 @@ struct TimeAxis {
 TimeAxis season_axis(const ReportInput& input);
 /// Months below a chart, and a line for the day stood on.
 std::string month_marks(const TimeAxis& axis, double top, double bottom, Day on);
+/// The months of all filling charts, drawn once on the page and shared by them.
+std::string shared_months(const ReportInput& input);
 
 std::string stack_drawing(Page& page, const HiveHistory& hive);
 /// Empty when there is nothing to draw.

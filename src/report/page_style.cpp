@@ -47,6 +47,7 @@ svg .line{stroke:currentColor;stroke-width:1;fill:none}
 svg .bold{stroke:currentColor;stroke-width:1.7;fill:none}
 svg .dash{stroke:currentColor;stroke-width:1;fill:none;stroke-dasharray:3 2.5}
 .wide{overflow-x:auto;max-width:100%}
+.wide table{min-width:36rem}
 table{border-collapse:collapse;font-size:.94em;font-variant-numeric:tabular-nums}
 caption{text-align:left;color:var(--soft);font-style:italic;padding:.3em 0}
 th,td{text-align:left;vertical-align:top;padding:.25em .9em .25em 0;border-bottom:1px solid var(--hair);overflow-wrap:normal;min-width:3.2em}
@@ -77,7 +78,7 @@ article,figure,tr,li,.hive{break-inside:avoid}
 .sheets-head{display:none}
 .plate{grid-template-columns:minmax(0,15rem) minmax(0,1fr)}
 .write{height:8mm!important}
-.wide{overflow:visible}
+.wide{overflow:visible}.wide table{min-width:0}
 }
 )";
 }
@@ -90,6 +91,9 @@ std::string_view page_hatchings() {
 <pattern id="band" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(60)"><path d="M0 0V5" stroke="currentColor" stroke-width=".5"/></pattern>
 <pattern id="ahead" width="4" height="4" patternUnits="userSpaceOnUse"><circle cx="1" cy="1" r=".55" fill="currentColor"/></pattern>
 <pattern id="stream" width="3.2" height="3.2" patternUnits="userSpaceOnUse"><path d="M0 1H3.2" stroke="currentColor" stroke-width=".55"/></pattern>
+<g id="excluder"><path class="line" d="M14 1v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4"/><path class="hair" d="M12 3h116"/></g>
+<g id="floor"><rect class="bold" x="11" y="0" width="118" height="7"/><rect x="22" y="1.5" width="42" height="4" fill="currentColor"/><path class="line" d="M11 7l-9 6h14M22 7v14h8v-14M110 7v14h8v-14"/><path class="hair" d="M2 21h152M10 21l-4 6M17.6 21l-4 4M25.2 21l-4 4M32.8 21l-4 6M40.4 21l-4 4M48 21l-4 4M55.6 21l-4 6M63.2 21l-4 4M70.8 21l-4 4M78.4 21l-4 6M86 21l-4 4M93.6 21l-4 4M101.2 21l-4 6M108.8 21l-4 4M116.4 21l-4 4M124 21l-4 6M131.6 21l-4 4M139.2 21l-4 4M146.8 21l-4 6"/></g>
+<g id="roof"><path class="bold" d="M9 6h122v8H9z"/><path class="line" d="M10 6l8 -5h104l8 5"/><rect x="9" y="9" width="122" height="5" fill="url(#shade)"/></g>
 </defs></svg>
 )svg";
 }

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <set>
 
 #include <fmt/format.h>
 
@@ -74,20 +75,25 @@ std::string standing_table(Page& page) {
     return rows.empty() ? rows : wide_table("Hives with supers on, now", {"hive", "yard", "gains", "room", "lasts", "lines"}, rows);
 }
 
-std::string lots_table(Page& page) {
+int year_of(Day day) { return static_cast<int>(date::year_month_day{day}.year()); }
+
+/// Lots of a season; `up` leads from this page to the folder the lots' pages lie in.
+std::string lots_table(Page& page, int year, std::string_view up) {
     std::string rows;
     for (const Lot& lot : page.in.ledger.lots) {
+        if (year_of(lot.extracted) != year) continue;
         const std::string water = lot.moisture_permille ? fmt::format("{:.1f}%", static_cast<double>(*lot.moisture_permille) / 10.0) : std::string("not read");
-        rows += cells(fmt::format("<a href=\"lots/{}\">{}</a>", lot_file(page.in.ledger, lot), bdi(lot.name)),
+        rows += cells(fmt::format("<a href=\"{}lots/{}\">{}</a>", up, lot_file(page.in.ledger, lot), bdi(lot.name)),
                       {iso(lot.extracted), mass_text(lot.weight, page.in.style), water + (lot.fermenting ? ", fermenting" : ""), mass_text(lot.left_in_jars(), page.in.style),
                        mass_text(lot.bulk, page.in.style), page.refs(lot.because)});
     }
-    return rows.empty() ? rows : wide_table("Lots", {"lot", "from", "honey", "moisture", "left in jars", "left in bulk", "lines"}, rows);
+    return rows.empty() ? rows : wide_table(fmt::format("Lots, {}", year), {"lot", "from", "honey", "moisture", "left in jars", "left in bulk", "lines"}, rows);
 }
 
-std::string shares_html(Page& page) {
+std::string shares_html(Page& page, int year) {
     std::string out;
     for (const Lot& lot : page.in.ledger.lots) {
+        if (year_of(lot.extracted) != year) continue;
         std::string items;
         for (const LotShare& share : lot.shares)
             items += fmt::format("<li>{}: {}{}</li>\n", share.hive == no_hive ? std::string("no hive named") : page.hive(share.hive),
@@ -145,9 +151,35 @@ std::string problem_html(Page& page, const Diagnostic& d) {
 
 }  // namespace
 
+std::vector<int> older_seasons(const ReportInput& in) {
+    std::set<int> years;
+    for (const Lot& lot : in.ledger.lots) years.insert(year_of(lot.extracted));
+    for (const Harvest& harvest : in.ledger.harvests) years.insert(year_of(harvest.day));
+    years.erase(year_of(in.history.on));
+    return {years.begin(), years.end()};
+}
+
+std::string season_page(const ReportInput& input, int year) {
+    Page page(input);
+    const Yields all = yields(input.journal, input.history, input.ledger);
+    std::vector<YieldRow> yards;
+    for (const YieldRow& row : all.yards)
+        if (row.year == year) yards.push_back(row);
+    std::string body = fmt::format("<header><p class=\"sub\"><a href=\"../report.html\">the whole report</a></p><h1>Season {}</h1></header>\n<main>\n", year);
+    body += "<h2>Honey</h2>\n" + yields_table(page, "Yards", "yard and season", yards, true) + hives_table(page, all, year) + lots_table(page, year, "../") + shares_html(page, year);
+    body += page.cited_lines() + "</main>\n";
+    // Hives are drawn on the report's page only.
+    for (std::size_t at = 0; (at = body.find("href=\"#hive-", at)) != body.npos;) body.insert(at + 6, "../report.html");
+    return page_document(fmt::format("Season {}", year), body);
+}
+
 std::string ledger_section(Page& page) {
     if (page.in.ledger.lots.empty() && page.in.ledger.waiting.empty()) return {};
-    std::string out = ledger_drawing(page) + sums_html(page) + lots_table(page) + shares_html(page);
+    const int year = year_of(page.in.history.on);
+    std::string out = ledger_drawing(page) + sums_html(page) + lots_table(page, year, "") + shares_html(page, year);
+    std::string older;
+    for (const int season : older_seasons(page.in)) older += fmt::format(" <a href=\"seasons/{0}.html\">{0}</a>", season);
+    if (!older.empty()) out += "<p>Hives and lots of older seasons:" + older + "</p>\n";
     if (!page.in.ledger.waiting.empty())
         out += fmt::format("<p>Waiting to be extracted: {} in {}.</p>\n", mass_text(page.in.ledger.waiting_honey, page.in.style),
                            counted(static_cast<std::int64_t>(page.in.ledger.waiting.size()), "super"));
@@ -156,7 +188,7 @@ std::string ledger_section(Page& page) {
 
 std::string compare_section(Page& page) {
     const Yields all = yields(page.in.journal, page.in.history, page.in.ledger);
-    const int year = static_cast<int>(date::year_month_day{page.in.history.on}.year());
+    const int year = year_of(page.in.history.on);
     const std::string out = standing_table(page) + hives_table(page, all, year) + yields_table(page, "Yards", "yard and season", all.yards, true) +
                             yields_table(page, "Seasons", "season", all.seasons, false);
     if (out.empty()) return out;

@@ -49,7 +49,7 @@ std::string stack_text(const Journal& journal, const History& history, const Hiv
     return out + std::string(stack_indent) + "===== floor =====\n";
 }
 
-/// Facts of one day that were written on one line, told together.
+/// Facts of one day that are told together: those of one line, all of them without references.
 struct Told {
     Day day{};
     Span at;
@@ -65,7 +65,9 @@ bool same_line(const Journal& journal, Span a, Span b) {
 
 void tell(const Journal& journal, FactId id, std::vector<Told>& told, const Style& style) {
     const Fact& fact = journal.facts[id];
-    if (told.empty() || told.back().day != fact.happened || !same_line(journal, told.back().at, fact.span))
+    // Without references it must not show how the days are spread over lines and files.
+    const bool apart = style.refs && !told.empty() && !same_line(journal, told.back().at, fact.span);
+    if (told.empty() || told.back().day != fact.happened || apart)
         told.push_back({fact.happened, fact.span, {}, {}, ref_text(journal, id, no_hive, style)});
     Told& last = told.back();
     std::string words = words_of(journal, fact, false);

@@ -1,6 +1,7 @@
 #include "ledger/trace.hpp"
 #include "report/harvest.hpp"
 #include "report/lot_json.hpp"
+#include "report/phrases.hpp"
 
 namespace waxtab {
 
@@ -10,7 +11,7 @@ Json fact_json(const Journal& journal, FactId id, const Style& style) {
     Json json;
     json["date"] = iso(journal.facts[id].happened);
     json["kind"] = name_of(journal.facts[id].kind);
-    json["words"] = journal.sources.text(journal.facts[id].span);
+    json["words"] = words_of(journal, journal.facts[id], true);
     if (style.refs) json["at"] = journal.sources.at(journal.facts[id].span);
     return json;
 }

@@ -10,7 +10,7 @@ import ICAL from 'ical.js';
 const require = createRequire(import.meta.url);
 const [folder, pictures] = process.argv.slice(2);
 const browserPath = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'].find((p) => fs.existsSync(p));
-const pages = ['report.html', ...fs.readdirSync(path.join(folder, 'lots')).sort().map((name) => `lots/${name}`)];
+const pages = ['report.html', ...['lots', 'seasons'].flatMap((sub) => fs.readdirSync(path.join(folder, sub)).sort().map((name) => `${sub}/${name}`))];
 let passed = 0;
 let failed = 0;
 
