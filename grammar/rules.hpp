@@ -72,7 +72,7 @@ struct size_name   : p::seq<digits, p::one<'x', 'X'>, digits, word_end> {};
 
 // "words"; a quote mark inside is written twice
 struct quoted      : p::seq<p::one<'"'>, p::star<p::sor<p::string<'"', '"'>, p::not_one<'"'>>>, p::one<'"'>> {};
-struct word        : p::seq<letter, p::star<p::sor<letter, p::digit, p::seq<p::one<'\''>, p::at<letter>>>>> {};
+struct word        : p::seq<letter, p::star<p::sor<letter, p::digit, p::seq<p::one<'\''>, p::at<letter>>, p::seq<p::one<'_'>, p::at<p::sor<letter, p::digit>>>>>> {};
 struct arrow       : p::string<'-', '>'> {};
 struct symbol      : p::utf8::any {};
 

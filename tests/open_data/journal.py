@@ -125,7 +125,7 @@ def lines_of_day(rows, stacks):
             stacks.put(hive, row["source_event_id"])
             words = row["description"].lower()
             frames = "" if "no frames" in words else ", 10 frames"
-            lines.append(f'{hive}: super on{frames}, "{row["source_event_id"]}"')
+            lines.append(f'{hive}: super added{frames}, "{row["source_event_id"]}"')
             if "emptier" in words:
                 lines.append(f"{hive}: escape board on")
         elif row["item"] == "Honey":
