@@ -86,7 +86,8 @@ def super_off_lines(row, stacks, honey):
     hive, label = row["hive"], stacks.take(row["hive"])
     box = f'"{label}"' if label else "top super"
     if not honey:
-        return [f'{hive}: {box} off {row["quantity"]} kg']
+        words = [f'{hive}: "in the words of the log: {row["description"]}"'] if row["description"] else []
+        return [f'{hive}: {box} off {row["quantity"]} kg'] + words
     gross = round(float(row["quantity"]) + float(honey["quantity"]), 3)
     return [f"{hive}: {box} off {gross:g} kg", f'{hive} {box} after extracting {row["quantity"]} kg']
 
