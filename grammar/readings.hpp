@@ -65,7 +65,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::excluder_on, "+|added|on|in excluder no_place? under_super?", "", "h3 excluder on"},
     {Kind::excluder_off, "-|taken_off|off|out excluder", "", "h3 excluder off"},
     {Kind::escape_on, "+|added|on|in escape_board under_box? BOX?", "", "h4 escape board on"},
-    {Kind::escape_on, "escape_board under_box", "", ""},
+    {Kind::escape_on, "escape_board under_box|under", "", ""},
     {Kind::escape_off, "-|taken_off|off|out escape_board", "", ""},
     {Kind::entrance_on, "+|added|on|in|opened upper_entrance", "", "h3 upper entrance opened"},
     {Kind::entrance_on, "upper_entrance open", "", ""},

@@ -440,8 +440,6 @@ inline constexpr TwoMeanings two_meanings[] = {
     {"ss", "sugar shake or section super"},
     {"sr", "sugar roll or super removed"},
     {"lh", "long hive or left hand"},
-    {"s", "super, stores, sealed brood or south"},
-    {"b", "box or brood"},
     {"cleared", "a clearer board was put on, the supers came off, or the frames were licked dry"},
 };
 // clang-format on

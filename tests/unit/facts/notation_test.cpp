@@ -1,0 +1,66 @@
+// Every example block of the reference is read, and brings about the messages it says it does, no others.
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <fstream>
+#include <sstream>
+
+#include "facts/journal.hpp"
+#include "facts/kinds.hpp"
+
+using namespace waxtab;
+
+namespace {
+
+std::string reference() {
+    std::ifstream in(WAXTAB_ROOT "/grammar/notation.md", std::ios::binary);
+    std::ostringstream bytes;
+    bytes << in.rdbuf();
+    return bytes.str();
+}
+
+struct Block {
+    std::string text, expect;
+};
+
+std::vector<Block> blocks(const std::string& page) {
+    std::vector<Block> out;
+    for (std::size_t at = page.find("```hive\n"); at != page.npos; at = page.find("```hive\n", at)) {
+        const std::size_t begin = at + 8;
+        at = page.find("\n```", begin);
+        Block block{page.substr(begin, at - begin + 1), {}};
+        constexpr std::string_view mark = "# expect: ";
+        if (block.text.starts_with(mark)) block.expect = block.text.substr(mark.size(), block.text.find('\n') - mark.size());
+        out.push_back(std::move(block));
+    }
+    return out;
+}
+
+}  // namespace
+
+TEST_CASE("every example of the reference is read as it says", "[facts]") {
+    const std::vector<Block> all = blocks(reference());
+    CHECK(all.size() > 20);
+    for (const Block& block : all) {
+        INFO(block.text);
+        const Journal journal = read_journal({{"notation.hive", block.text}}, date::sys_days{date::year{2026} / 11 / 25});
+        for (const Diagnostic& d : journal.diagnostics) {
+            INFO(journal.sources.text(d.span) << ": " << d.title);
+            CHECK(d.code == block.expect);
+        }
+        if (!block.expect.empty()) CHECK_FALSE(journal.diagnostics.empty());
+        for (const Fact& f : journal.facts) {
+            INFO(f.text);
+            if (block.expect.empty()) CHECK(f.detail != "flagged");
+        }
+    }
+}
+
+TEST_CASE("the reference lists every kind of fact", "[facts]") {
+    const std::string page = reference();
+    for (int k = 0; k < kind_count; ++k) {
+        const std::string name = '`' + std::string(name_of(static_cast<Kind>(k))) + '`';
+        INFO(name);
+        CHECK(page.find(name) != page.npos);
+    }
+}
