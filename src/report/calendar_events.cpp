@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <cstdint>
+#include <tuple>
 
 #include <fmt/format.h>
 
@@ -47,6 +48,8 @@ private:
     void add(std::string_view category, std::string_view facts, Day from, Day to, std::string title, std::string details) {
         if (to < c_.on) return;
         std::string uid = fmt::format("{}-{}@waxtab", category, fingerprint(facts));
+        // The same to-do written twice is one event.
+        if (std::any_of(events_.begin(), events_.end(), [&](const CalendarEvent& e) { return e.uid == uid; })) return;
         events_.push_back({std::move(uid), std::move(title), std::move(details), category, from, to});
     }
 
