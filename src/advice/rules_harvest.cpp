@@ -223,9 +223,13 @@ Advices brood_in_super_rule(const HiveView& hive) {
 
 // ---- clearing and after -----------------------------------------------------------------------
 
+/// Boards and takings older than this were dealt with without a note; own judgement.
+constexpr int waiting_days = 30;
+
 Advices clearing_board(const HiveView& hive) {
     if (!hive.escape) return {};
     const Day on = hive.escape->since.value_or(hive.on());
+    if (days_between(on, hive.on()) > waiting_days) return {};
     Advice a = advise_to(Act::clear, Rank::rest, "come back for the supers above the escape board");
     a.by = on + date::days{2};
     how_sure(a, Sureness::likely, "24-48 hours clear most supers");
@@ -256,6 +260,7 @@ Advices extract_soon(const Context& c) {
     for (std::size_t i : c.ledger.waiting) {
         if (i >= c.history.takings.size()) continue;
         const Taking& t = c.history.takings[i];
+        if (days_between(t.day, c.on) > waiting_days) continue;
         if (!first || t.day < first->day) first = &t;
         if (std::find(a.hives.begin(), a.hives.end(), t.hive) == a.hives.end()) a.hives.push_back(t.hive);
         because(a, t.fact);

@@ -136,27 +136,43 @@ std::string room_words(const HiveView& hive) {
                        kg_words(e.kg_per_day, hive.settings().mass));
 }
 
+/// No super was looked at for four weeks: what is in them is a guess.
+bool looked_at_lately(const HiveView& hive) {
+    return std::any_of(hive.supers.begin(), hive.supers.end(), [&](const SuperView& s) {
+        return s.estimate && s.estimate->last_seen && days_between(*s.estimate->last_seen, hive.on()) <= 28;
+    });
+}
+
+Advice look_at_supers(const HiveView& hive) {
+    const bool one = hive.supers.size() == 1;
+    Advice a = advise_to(Act::note, Rank::room, one ? "look at the super, and have another at hand" : "look at the supers, and have another at hand");
+    a.by = hive.next_visit();
+    return a;
+}
+
 Advices room_runs_out(const HiveView& hive) {
     if (hive.supers.empty() || !hive.estimate || flow_refuses_super(hive)) return {};
     const int days = hive.days_to_next_visit();
     const double chance = hive.chance_full(days);
     const double risk = hive.settings().accepted_risk_percent / 100.0;
     if (chance <= risk) return {};
-    Advice a = add_super();
-    a.by = last_good_day(hive, days, risk);
+    const bool looked = looked_at_lately(hive);
+    Advice a = looked ? add_super() : look_at_supers(hive);
+    if (looked) a.by = last_good_day(hive, days, risk);
     const Day until = hive.on() + date::days{days};
-    how_sure(a, chance >= 0.5 ? Sureness::likely : Sureness::possible,
+    how_sure(a, looked && chance >= 0.5 ? Sureness::likely : Sureness::possible,
              fmt::format("{} that room runs out before {}", odds(chance), iso(until)));
     a.reasons.push_back(room_words(hive));
     if (!hive.estimate->from_own_visits)
         a.reasons.push_back("its own notes give no rate: neighbours and the usual for the time stand in");
+    if (!looked) a.reasons.push_back("nothing noted of them for four weeks or more");
     because(a, hive.estimate->because);
     return {a};
 }
 
 Advices fill_mark(const HiveView& hive) {
     if (hive.supers.empty() || flow_refuses_super(hive)) return {};
-    if (hive.estimate && hive.estimate->from_own_visits) return {};
+    if ((hive.estimate && hive.estimate->from_own_visits) || !looked_at_lately(hive)) return {};
     const double mark = hive.settings().super_at_full_percent / 100.0;
     if (hive.emptiest_full() < mark) return {};
     Advice a = add_super();
@@ -257,7 +273,8 @@ std::vector<Rule> super_rules() {
           "common practice, no source; backfilling as a sign: betterbee.com", "Supers"},
          &crowding},
         {{"room-runs-out", "A super goes on when the chance that room runs out before the next visit is above the risk you "
-                           "accept; that risk is the only margin.",
+                           "accept; that risk is the only margin. Supers not looked at for four weeks are "
+                           "looked at first.",
           "mechanism: Rinderer and Baxter, J. Econ. Entomol. 71 (1978); Winston, Apiculture, as excerpted by Surrey Bee Club; "
           "the risk is your setting", "Supers"},
          &room_runs_out},

@@ -44,6 +44,8 @@ const std::vector<MentorCase> cases{
     {"rape honey cannot wait", "from memory: it sets in the comb", "2026-05-20",
      mill + "2026-05-10 mill\noilseed rape in flower\n2026-05-19 mill\nh3 top full, top fully capped\nh3 top off 22kg\n",
      {"- extract-soon: sets in the comb"}, {}},
+    {"what was taken off a year ago is not waiting", "bee-health.extension.org: days, not months", "2027-07-12",
+     mill + "2026-07-10 mill\nh3 top off 22kg\n", {}, {"- extract-soon"}},
     {"extracted: nothing waits", "bee-health.extension.org", "2026-07-13",
      mill + "2026-07-10 mill\nh3 top off 22kg\n2026-07-12\nextracted 14 kg lot A from h3\n", {}, {"- extract-soon"}},
     {"end of flow: untouched supers come off, room to ripen stays", "Demuth, USDA Farmers' Bulletin 503; MSU P3382", "2026-08-20",

@@ -64,6 +64,8 @@ const std::vector<MentorCase> cases{
      {"h3 placing: under, next to the brood"}, {"h3 *: put 2 supers"}},
     {"the rule of thumb where no rate is known", "rule of thumb, 70 % (clubs and trade texts)", "2026-06-03",
      mill + "2026-06-03 mill\nflow on\nh3 top 85% full\n", {"h3 *: put a super"}, {}},
+    {"supers nobody looked at for weeks are looked at first", "common practice, no source", "2026-07-10",
+     mill + "2026-05-20 mill\nflow on\n2026-05-20 mill\nh3 inspected\n2026-07-09 mill\nflow heavy\nh3 calm\n", {}, {"h3 fill-mark", "h3 *: put a super"}},
     {"foundation: the next when nearly drawn", "wvbeekeeper.blogspot.com (June 2009): 90 % drawn", "2026-06-12",
      "units kg\nhive h3 at mill: deep, super foundation\n2026-06-12 mill\nflow on\nh3 top 95% drawn, top 60% full\n",
      {"h3 foundation-mark: drawn"}, {}},
