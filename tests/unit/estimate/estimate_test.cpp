@@ -218,3 +218,48 @@ TEST_CASE("results leave as grams and permille, and the same again", "[estimate]
         CHECK(std::abs(x * 1000 - std::round(x * 1000)) < 1e-6);
     CHECK(once.hive(h)->gain_mean == twice.hive(h)->gain_mean);
 }
+
+TEST_CASE("a hive taken to another yard keeps its supers and takes part in the flow there", "[estimate]") {
+    Notebook book;
+    const YardId poor = book.yard("poor"), rich = book.yard("rich");
+    const HiveId mover = book.hive("a", poor), stayer = book.hive("b", poor), native = book.hive("c", rich);
+    const BoxId m = book.super_on(mover, june(1)), s = book.super_on(stayer, june(1)), n = book.super_on(native, june(1));
+    for (const BoxId box : {m, s}) book.full(box, june(10), 10);
+    book.full(n, june(10), 60);
+    book.history.hives[static_cast<std::size_t>(mover)].yards.emplace_back(june(11), rich);
+    book.note(mover, june(11), Kind::hive_moved);
+    book.full(n, june(18), 90);
+    const Estimates e = estimate(book.journal, book.stand_on(june(18)));
+    CHECK(super_of(e, m).full.value > super_of(e, s).full.value + 0.1);
+    CHECK(e.hive(mover)->kg_per_day.value > e.hive(stayer)->kg_per_day.value + 0.2);
+}
+
+TEST_CASE("a swarm takes the pace out of a hive until it is looked at again", "[estimate]") {
+    Notebook book;
+    const HiveId h = book.hive("h1", book.yard("mill"));
+    const BoxId s = book.super_on(h, june(1));
+    book.full(s, june(8), 40);
+    const double before = estimate(book.journal, book.stand_on(june(9))).hive(h)->kg_per_day.value;
+    book.note(h, june(9), Kind::swarmed);
+    CHECK(estimate(book.journal, book.stand_on(june(9))).hive(h)->kg_per_day.value < before - 0.15);
+}
+
+TEST_CASE("one hive more than are kept jointly changes little", "[estimate]") {
+    // 25 hives jointly, 26 as independent given the flow: the first hive's estimate stays nearly the same.
+    const auto yard_of = [](int hives) {
+        Notebook book;
+        const YardId y = book.yard("mill");
+        std::vector<BoxId> supers;
+        for (int i = 0; i < hives; ++i) supers.push_back(book.super_on(book.hive("h" + std::to_string(i), y), june(1)));
+        for (int visit = 1; visit <= 3; ++visit)
+            for (int i = 0; i < hives; ++i)
+                if ((i + visit) % 4 != 0) book.full(supers[static_cast<std::size_t>(i)], june(1 + 7 * visit), 10 * (2 * visit + i % 3));
+        return estimate(book.journal, book.stand_on(june(25)));
+    };
+    const Estimates joint = yard_of(25), star = yard_of(26);
+    for (std::size_t i = 0; i < 25; ++i) {
+        CHECK(star.supers[i].kg.value == Approx(joint.supers[i].kg.value).margin(0.3));
+        CHECK(star.hives[i].kg_per_day.value == Approx(joint.hives[i].kg_per_day.value).margin(0.06));
+        CHECK(star.supers[i].full.high - star.supers[i].full.low == Approx(joint.supers[i].full.high - joint.supers[i].full.low).epsilon(0.15).margin(0.01));
+    }
+}
