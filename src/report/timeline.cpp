@@ -138,6 +138,7 @@ std::string standing_text(const Journal& journal, const History& history, const 
 }
 
 std::string life_text(const Journal& journal, const HiveHistory& hive) {
+    if (!hive.alive && !hive.ended) return "not yet in being";
     std::string text = since_text(hive.born);
     if (hive.mother != no_hive) text += fmt::format(", from {}", printable(journal.hive_name(hive.mother)));
     if (hive.alive) return text;
@@ -150,6 +151,11 @@ std::string life_text(const Journal& journal, const HiveHistory& hive) {
     return fmt::format("{}, {} {}", text, how, day);
 }
 
+bool in_timeline(const Selection& selection, const History& history, const HiveHistory& hive) {
+    const bool not_yet = !hive.alive && !hive.ended;
+    return lists(selection, history, hive.hive, history.on) && !(not_yet && selection.hives.empty());
+}
+
 std::string timeline_text(const Journal& journal, const History& history, const Selection& selection,
                           const Style& style) {
     std::string out;
@@ -160,7 +166,7 @@ std::string timeline_text(const Journal& journal, const History& history, const 
         if (selection.has_yard(static_cast<YardId>(yard)) && selection.hives.empty())
             add(yard_text(journal, history, yard, selection, style));
     for (const HiveHistory& hive : history.hives)
-        if (lists(selection, history, hive.hive, history.on)) add(hive_text(journal, history, hive, selection, style));
+        if (in_timeline(selection, history, hive)) add(hive_text(journal, history, hive, selection, style));
     return out.empty() ? "No hive to show.\n" : out;
 }
 

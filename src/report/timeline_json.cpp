@@ -78,7 +78,7 @@ std::string timeline_json(const Journal& journal, const History& history, const 
             json["yards"].push_back(yard_json(journal, history, yard, selection, style));
     json["hives"] = Json::array();
     for (const HiveHistory& hive : history.hives)
-        if (lists(selection, history, hive.hive, history.on))
+        if (in_timeline(selection, history, hive))
             json["hives"].push_back(hive_json(journal, history, hive, selection, style));
     return document(json);
 }

@@ -43,6 +43,14 @@ TEST_CASE("a dead hive says so and has no stack to show") {
     CHECK(nlohmann::json::parse(timeline_json(r.journal, r.history, {}, {}))["hives"][0]["alive"] == false);
 }
 
+TEST_CASE("a hive that comes into being later is shown only when asked for") {
+    const Read r(small_journal + "\n2026-06-10 mill\nsplit h3 into n1\n", june(5));
+    CHECK_FALSE(holds(timeline_text(r.journal, r.history, {}, {}), "n1"));
+    Selection selection;
+    selection.hives = {r.journal.hive("n1")};
+    CHECK(holds(timeline_text(r.journal, r.history, selection, {}), "not yet in being"));
+}
+
 TEST_CASE("timeline json has the stack from the floor up") {
     const Read r(small_journal, june(3));
     const auto json = nlohmann::json::parse(timeline_json(r.journal, r.history, {}, {}));
