@@ -157,34 +157,10 @@ The same journal through the other reports.
   
   Due now
   
-    extract what was taken off since 2019-06-18
-      was due by 2019-06-22, 366 days ago; likely
+    extract what was taken off since 2020-06-03
+      was due by 2020-06-07, 15 days ago; likely
       - within 3-4 days: wax moth and, where it lives, small hive beetle; else
         below 0 C
-        "frames of honey off, 7.865 kg"                           denmark.hive:133
-        "frames of honey off, 5.145 kg"                           denmark.hive:135
-        ""CM741" off 4.9 kg"                                      denmark.hive:144
-        ""CM798" off 4.91 kg"                                     denmark.hive:163
-        ""CM873" off 4.9 kg"                                      denmark.hive:167
-        ""CM759" off 4.9 kg"                                      denmark.hive:174
-        ""CM702" off 3.11 kg"                                     denmark.hive:181
-        ""CM776" off 4.9 kg"                                      denmark.hive:184
-        ""CM828" off 4.865 kg"                                    denmark.hive:197
-        ""CM796" off 5.99 kg"                                     denmark.hive:199
-        ""CM800" off 4.9 kg"                                      denmark.hive:213
-        ""CM799" off 4.9 kg"                                      denmark.hive:217
-        ""CM803" off 5.855 kg"                                    denmark.hive:245
-        ""DK_2_4-1" off 5.4 kg"                                   denmark.hive:248
-        ""CM802" off 2.645 kg"                                    denmark.hive:254
-        ""CM809" off 8.01 kg"                                     denmark.hive:256
-        ""CM850" off 4.25 kg"                                     denmark.hive:261
-        "frames of honey off, 3 kg"                               denmark.hive:267
-        ""CM654" off 4.9 kg"                                      denmark.hive:272
-        ""CM683" off 4.9 kg"                                      denmark.hive:275
-        ""CM370" off 4.9 kg"                                      denmark.hive:291
-        ""CM740" off 4.9 kg"                                      denmark.hive:295
-        ""DK_1_7-1" off 4.9 kg"                                   denmark.hive:298
-        ""DK_1_6-1" off 4.9 kg"                                   denmark.hive:367
         ""CM1275" off 4.9 kg"                                     denmark.hive:505
         "frames of honey off, 24.475 kg"                          denmark.hive:529
         ""CM1581" off 4.9 kg"                                     denmark.hive:530

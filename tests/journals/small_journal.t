@@ -137,6 +137,7 @@ The small journal, through every command.
   lots
   report.html
   report.txt
+  seasons
   visits.ics
 
   $ waxtab harvest --on 2026-06-03
