@@ -14,6 +14,7 @@
 // Fields: what the reading sets beyond what its slots fill: `detail=...`, `manner=...`, `count=n`,
 //   `n:value` puts the number of the counted thing into value instead of count;
 //   `carry` needs a super spoken of before, `cells` queen cells spoken of before;
+//   `brood` holds only where the line spoke of brood and of no super;
 //   `swap` exchanges hive and other; `assume=...` notes what was taken as usual.
 #include <string_view>
 
@@ -45,8 +46,8 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::super_on, "returned super# COMB? KIND? PLACE? labelled? LABEL?", "", ""},
     {Kind::super_on, "+|added|on|returned PAINTED KIND? COMB? PLACE? FRAMES?", "", ""},
     // ---- supers off
-    {Kind::super_off, "- super#|BOX|SUPERKIND# SPECIAL? MASS? to_shed? FULLNESS?", "", "-super h3"},
-    {Kind::super_off, "taken_off|off super#|BOX|SUPERKIND# SPECIAL? MASS? to_shed? FULLNESS?", "", "h4 top off 22kg"},
+    {Kind::super_off, "- super#|BOX|SUPERKIND# SPECIAL? weighed? MASS? to_shed? FULLNESS?", "", "-super h3"},
+    {Kind::super_off, "taken_off|off super#|BOX|SUPERKIND# SPECIAL? weighed? MASS? to_shed? FULLNESS?", "", "h4 top off 22kg"},
     {Kind::super_off, "taken_off|off super#|BOX SPECIAL? MASS net", "manner=net", "h4 top off 18 kg honey"},
     {Kind::super_off, "taken_off|off super#|BOX SPECIAL? MASS honey", "manner=net", ""},
     {Kind::super_off, "taken_off|off honey super?", "box=all", "h4 honey off"},
@@ -64,7 +65,7 @@ inline constexpr ReadingRow reading_rows[] = {
     // ---- excluder and boards
     {Kind::excluder_on, "+|added|on|in excluder no_place? under_super?", "", "h3 excluder on"},
     {Kind::excluder_off, "-|taken_off|off|out excluder", "", "h3 excluder off"},
-    {Kind::escape_on, "+|added|on|in escape_board under_box? BOX?", "", "h4 escape board on"},
+    {Kind::escape_on, "+|added|on|in escape_board under_box|under? BOX?", "", "h4 escape board on"},
     {Kind::escape_on, "escape_board under_box|under", "", ""},
     {Kind::escape_off, "-|taken_off|off|out escape_board", "", ""},
     {Kind::entrance_on, "+|added|on|in|opened upper_entrance", "", "h3 upper entrance opened"},
@@ -112,7 +113,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::hive_dead, "seen? dead @cause?", "", "h2 dead"},
     {Kind::hive_ended, "shook_out super#? to_shed?", "detail=shook_out", "h8 drone layer, shook out, boxes to shed"},
     {Kind::hive_united, "united TO|INTO|WITH newspaper?", "", "h8 united with h4"},
-    {Kind::hive_split, "split INTO old_queen? FRAMES? frames_of_brood#?", "", "h3 split into h11"},
+    {Kind::hive_split, "split INTO old_queen? and? FRAMES? frames_of_brood#?", "", "h3 split into h11"},
     {Kind::hive_split, "split FROM old_queen? FRAMES? frames_of_brood#?", "swap", ""},
     {Kind::nuc_made, "nuc_made FROM FRAMES? frames_of_brood#?", "swap", ""},
     {Kind::nuc_made, "nuc_made INTO FRAMES? frames_of_brood#?", "", "h3 made a nuc into n1, 3 frames of brood"},
@@ -129,6 +130,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::full, "super? SPECIAL SHARE", "assume=full", ""},
     {Kind::full, "BOX|super AMOUNT", "", "h3 top super half full"},
     {Kind::full, "BOX|super? SPECIAL? SHARE full capped_honey|honey|nectar", "", ""},
+    {Kind::full, "AMOUNT", "carry", ""},
     {Kind::full, "BOX SHARE", "assume=full", "h3 top 70%"},
     {Kind::full, "super SHARE", "assume=full", ""},
     {Kind::full, "BOX|super? SPECIAL? FRAMES full", "", "h3 super 5 frames full"},
@@ -184,12 +186,14 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::brood, "not brood", "detail=none", ""},
     {Kind::eggs, "egg seen?", "detail=seen", "h3 eggs seen"},
     {Kind::eggs, "not egg seen?", "detail=none", "h3 no eggs"},
+    {Kind::eggs, "FRAMES egg", "detail=seen", "h3 3 frames of eggs"},
     {Kind::eggs, "egg seen? across FRAMES|N", "detail=seen", ""},
     {Kind::larvae, "larva seen? across FRAMES|N", "detail=seen", ""},
     {Kind::larvae, "larva seen?", "detail=seen", ""},
     {Kind::larvae, "not larva seen?", "detail=none", ""},
     {Kind::sealed_brood, "sealed_brood seen? across? FRAMES?", "detail=seen", "h3 sealed brood"},
     {Kind::sealed_brood, "FRAMES sealed_brood", "detail=seen", ""},
+    {Kind::sealed_brood, "FRAMES|capped## capped?", "detail=seen brood n:value", ""},
     {Kind::sealed_brood, "not sealed_brood", "detail=none", ""},
     {Kind::pattern, "pattern good", "detail=good", "h3 good pattern"},
     {Kind::pattern, "pattern poor", "detail=poor", ""},
@@ -205,7 +209,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::crowding, "bearding", "detail=bearding", ""},
     {Kind::strength, "strong", "detail=strong", "h3 strong"},
     {Kind::strength, "weak", "detail=weak", ""},
-    {Kind::temper, "temper? calm", "detail=calm", "h3 calm"},
+    {Kind::temper, "temper? calm bees?", "detail=calm", "h3 calm"},
     {Kind::temper, "temper? lively", "detail=lively", ""},
     {Kind::temper, "temper? defensive", "detail=defensive", "h3 defensive"},
     {Kind::temper, "temper SCORE", "", ""},
@@ -319,6 +323,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::disease, "DISEASE confirmed", "manner=confirmed", ""},
     {Kind::disease, "not DISEASE", "manner=none", ""},
     {Kind::inspected, "inspected", "", "h3 inspected"},
+    {Kind::inspected, "opened", "", ""},
 
     // ---- Yard
     {Kind::weather, "WEATHER+", "yard", "sunny, breezy"},
@@ -348,7 +353,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::opening_stock, "opening_stock JARS LOT?", "honey", "opening stock 24 x 454 g jars"},
     {Kind::bought_in, "bought MASS honey LOT? @from?", "honey", "bought in 20 kg honey from a neighbour"},
     {Kind::bought_in, "bought JARS LOT? @from?", "honey", ""},
-    {Kind::extracted, "extracted MASS honey? super#? LOT? FROM?", "honey", "extracted 82 kg lot A from h1 h3"},
+    {Kind::extracted, "extracted MASS honey|net? super#? LOT? FROM?", "honey", "extracted 82 kg lot A from h1 h3"},
     {Kind::extracted, "extracted super#? LOT? FROM?", "honey", ""},
     {Kind::moisture, "moisture SHARE|NUMBER BOX? LOT?", "honey", "moisture 17,8% lot A"},
     {Kind::honey_index, "refractive_index INDEX|NUMBER TEMP? BOX? LOT?", "honey", "refractive index 1.4915 at 24C lot A"},

@@ -84,8 +84,8 @@ inline constexpr Word words[] = {
     {"over", Class::placing, "over|on top|above the others|above the other|over the top|uppermost|over the first|over the other|over the one on|above the one on|above the first"},
     {"under", Class::placing, "under|underneath|below|beneath|over the brood|above the excluder|over the excluder|above the brood|above excluder|on the excluder|next to the brood|directly over the brood|under the first|under the other|under the others|below the first|below the other|under the full one|below the full one|under the one on|under it|under the top super|under that|under first|under the old one|below the old one|straight over the excluder|above the brood box"},
     {"between", Class::placing, "between|in between|in the middle|between the two|between the others|between them|in the middle of the stack"},
-    {"top", Class::which, "top|upper|topmost|the top one"},
-    {"bottom", Class::which, "bottom|lower|lowest"},
+    {"top", Class::which, "top|upper|topmost|the top one|top one"},
+    {"bottom", Class::which, "bottom|lower|lowest|the bottom one|bottom one"},
     {"middle", Class::which, "middle"},
     {"both", Class::which, "both|both of the"},
     {"all", Class::which, "all|all the|every|each|everything|everyone|everybody|the lot"},
@@ -213,7 +213,7 @@ inline constexpr Word words[] = {
     {"queen", Class::thing, "queen|q|the old girl"},
     {"seen", Class::state, "seen|saw|spotted|found|present|sighted"},
     {"queen seen", Class::state, "qs|queen seen|saw queen|saw the queen|found queen|found the queen|spotted queen|spotted the queen|queen spotted|queen found|q seen"},
-    {"queen not seen", Class::state, "qns|queen not seen|queen not found|no queen seen|didn't see queen|didn't see the queen|did not see the queen|didn't find the queen|didn't find queen|couldn't find queen|couldn't find the queen|no queen spotted|no queen found|didn't spot the queen|q not seen|not seen the queen|never saw the queen|queen unseen"},
+    {"queen not seen", Class::state, "qns|queen not seen|queen was not seen|queen wasn't seen|queen was not found|queen not found|no queen seen|didn't see queen|didn't see the queen|did not see the queen|didn't find the queen|didn't find queen|couldn't find queen|couldn't find the queen|no queen spotted|no queen found|didn't spot the queen|q not seen|not seen the queen|never saw the queen|queen unseen"},
     {"queenright", Class::state, "queenright|qr|queen right|queen-right|q right"},
     {"queenless", Class::state, "queenless|ql|queen-less"},
     {"missing", Class::state, "missing|gone"},
@@ -258,7 +258,7 @@ inline constexpr Word words[] = {
     {"sugar", Class::food, "sugar|dry sugar|sugar brick"},
     {"pollen patty", Class::food, "pollen patty|pollen pattie|pollen patties|pollen substitute|patty|patties"},
     {"feed", Class::food, "feed"},
-    {"oxalic acid", Class::substance, "oxalic acid|oxalic|oa|oav|oad|oxalic vapour|oxalic vapor|oxalic dribble|oxalic trickle"},
+    {"oxalic acid", Class::substance, "oxalic acid|oxalic acid vapor|oxalic acid vapour|oxalic acid dribble|oxalic acid trickle|oxalic acid trickled|oxalic|oa|oav|oad|oxalic vapour|oxalic vapor|oxalic dribble|oxalic trickle|oa dribble|oa trickle|oa vapour|oa vapor"},
     {"formic acid", Class::substance, "formic acid|formic|fa"},
     {"lactic acid", Class::substance, "lactic acid|lactic"},
     {"thymol", Class::substance, "thymol"},
@@ -417,7 +417,7 @@ inline constexpr Word words[] = {
 
     // Said, and meaning nothing to a reading
     {"the", Class::filler, "the|a|an|another|its|it|it's|is|are|was|were|been|be|being|has|have|had|i|we|they|them|their|theirs|she|her|he|his|this|that|these|those|there|here|my|our|us|you|do|did"},
-    {"very", Class::filler, "very|quite|looks|looking|just|now|today|still|again|already|also|too|only|more|really|otherwise|this time|so|her own|by then|as well|too fast|meanwhile|rather|pretty|nicely|well|fine again|all round|at last|finally|altogether|in total|total|all told|this morning|this afternoon|this evening|morning|afternoon|evening|early|yet|both of them|each of them|apiece|old|fresh|big one|up there|up here|in there|inside|in it|on it|on her|in hive|of it|on them|in them|to them|of them|on there|some|nice and|lot of|a lot of|a lot|so far|ones|one's|quickly|quick|straight away|carefully|properly|girls|bees on it|super duper|i'd|we'd|they've|i've|we've|she's|they're|who|which|much|bit more|such|even|up now|filling up|around the|through the glove|through glove|thru glove|through the veil|thru veil|plus some|colony|hive|colonies|hives|stock|good going|ready"},
+    {"very", Class::filler, "very|quite|looks|looking|just|now|today|still|again|already|also|too|only|more|really|otherwise|this time|so|her own|by then|as well|too fast|meanwhile|rather|pretty|nicely|well|fine again|all round|at last|finally|altogether|in total|total|all told|this morning|this afternoon|this evening|morning|afternoon|evening|early|yet|both of them|each of them|apiece|old|fresh|big one|up there|up here|in there|inside|in it|on it|on her|in hive|of it|on them|in them|to them|of them|on there|some|nice and|lot of|a lot of|a lot|so far|ones|one's|quickly|quick|straight away|carefully|properly|girls|bees on it|super duper|i'd|we'd|they've|i've|we've|she's|they're|who|which|much|bit more|such|even|up now|filling up|around the|for winter|for the winter|for now|through the glove|through glove|thru glove|through the veil|thru veil|plus some|colony|hive|colonies|hives|stock|good going|ready"},
 };
 
 /// What means one thing to some keepers and another to others: never read, always asked back.

@@ -190,7 +190,9 @@ void with_what(Items& items) {
     for (std::size_t i = 1; i + 1 < items.size(); ++i) {
         std::size_t next = i + 1;
         while (next + 1 < items.size() && (items[next].has(Class::filler) || items[next].is("all"))) ++next;
-        const bool box = is_super(items[i - 1]) || items[i - 1].is("brood box") || !items[i - 1].box_kind.empty() || (items[i - 1].is("on") && i > 1 && is_super(items[i - 2]));
+        std::size_t back = i - 1;
+        while (back > 1 && items[back].what == What::hives) back -= items[back - 1].is("on") ? 2 : 1;
+        const bool box = is_super(items[back]) || is_super(items[i - 1]) || items[i - 1].is("brood box") || !items[i - 1].box_kind.empty() || (items[i - 1].is("on") && i > 1 && is_super(items[i - 2]));
         if (items[i].is("with") && box && (items[next].has(Class::combing) || items[next].is("frame"))) items[i].loose = true;
     }
 }
@@ -330,6 +332,13 @@ bool drops_before_hives(const Item& i) {
     return i.is("on") || i.is("at") || i.is("in") || i.is("off") || i.is("of") || i.is("from") || i.is("to");
 }
 
+/// The clause tells what was seen, so that `on h3` says where and not that something was put on.
+bool looked_at(const Items& items) {
+    return std::any_of(items.begin(), items.end(), [](const Item& i) {
+        return (i.what == What::value && i.value.dimension == Dimension::share) || (i.what == What::term && (i.has(Class::amount) || i.has(Class::method) || i.has(Class::pest) || i.has(Class::disease)));
+    });
+}
+
 /// Prepositions before hives and yards become their role.
 void roles(Items& items) {
     const auto has_done = [&](std::size_t but) {
@@ -356,7 +365,7 @@ void roles(Items& items) {
         else if (items[i].is("with")) next.role = Item::Role::with;
         else if (items[i].is("new") && next.what == What::hives) next.role = Item::Role::into;
         else {
-            if (drops_before_hives(items[i]) && has_done(i)) items[i].loose = true;
+            if (drops_before_hives(items[i]) && (has_done(i) || looked_at(items))) items[i].loose = true;
             continue;
         }
         next.begin = items[i].begin;

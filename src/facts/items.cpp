@@ -185,6 +185,8 @@ bool Itemiser::day() {
     const bool due = due_words > 0 || (next == 1 && (word(0, "by") || word(0, "until") || word(0, "till")));
     const auto near = [&](unsigned day_number, unsigned month_of_year) { return due ? soonest(day_number, month_of_year, context_.noted) : latest(day_number, month_of_year, context_.noted); };
     const bool after_preposition = next > 0;
+    // super on 2 weeks ago: the on is of the super
+    if (after_preposition && due_words == 0 && token(next) && token(next)->type == Token::Type::quantity) return false;
     if (word(next, "the")) ++next;
     const Token* t = token(next);
     if (!t) return false;

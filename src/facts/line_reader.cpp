@@ -319,7 +319,7 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
     subject_.hives = context.hives, subject_.all = context.all, subject_.but = context.but;
     box_ = {};
     line_yard_ = no_yard;
-    complained_ = cells_said_ = false;
+    complained_ = cells_said_ = brood_said_ = false;
     first_of_line_ = out.size();
     std::vector<Item> items = itemise(tokens, item_context());
     head(items, tokens);
@@ -343,7 +343,7 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
         if (i.what == What::stop) continue;
         const std::string surface = lower(journal_.sources.text({file_, i.begin, i.end}));
         // they needed room, so added a super
-        const bool met = surface == "needed" && std::any_of(items.begin(), items.end(), [](const Item& k) { return k.is("added") || k.is("taken off"); });
+        const bool met = surface == "needed" && std::any_of(clauses.begin() + static_cast<std::ptrdiff_t>(at), clauses.end(), [](const std::vector<Item>& c) { return std::any_of(c.begin(), c.end(), [](const Item& k) { return k.is("added") || k.is("taken off"); }); });
         if (met) return false;
         if (i.has(Class::plan) || i.has(Class::condition)) {
             because = surface;
@@ -362,12 +362,23 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
     return false;
 }
 
+/// `excluder off because they won't go through`: the reason is a clause of its own. Not in `all capped but one`.
+bool LineReader::gives_reason(const std::vector<Item>& items, std::size_t at) const {
+    static constexpr std::array<std::string_view, 9> words = {"because", "b/c", "cos", "since they", "as they", "but", "though", "although", "while"};
+    const Item& item = items[at];
+    if (item.what != What::term || !item.is("but") || at == 0 || at + 1 >= items.size()) return false;
+    const std::string surface = lower(journal_.sources.text({file_, item.begin, item.end}));
+    const Item& next = items[at + 1];
+    const bool amount = next.what == What::value || next.what == What::hives || next.has(Class::count) || next.is("outside frames") || next.is("the") ;
+    return !(surface == "but" && amount) && std::find(words.begin(), words.end(), surface) != words.end();
+}
+
 void LineReader::sentence(std::vector<Item> items) {
     last_ = {};
     shed_.clear();
     std::vector<std::vector<Item>> clauses(1);
     for (Item& item : items) {
-        if (clause_end(item)) {
+        if (clause_end(item) || gives_reason(items, static_cast<std::size_t>(&item - items.data()))) {
             if (!clauses.back().empty()) clauses.emplace_back();
             continue;
         }
@@ -409,6 +420,8 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
     std::vector<Best> best(n + 1);
     best[0] = {0, {Solution{}}};
     const ItemContext context = item_context();
+    const auto of_brood = [](const Item& i) { return i.is("egg") || i.is("larva") || i.is("brood") || i.is("frames of brood") || i.is("brood in all stages"); };
+    const bool brood = box_.by == BoxChoice::By::unsaid && (brood_said_ || std::any_of(items.begin(), items.end(), of_brood));
     const bool cells = cells_said_ || std::any_of(items.begin(), items.end(), speaks_of_cells);
     for (std::size_t j = 1; j <= n; ++j) {
         for (std::size_t i = 0; i < j; ++i) {
@@ -425,6 +438,7 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
             std::vector<Candidate> found = matcher_.read(part, text(), context);
             const bool of_cells = cells && std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.after_cells; });
             if (of_cells) std::erase_if(found, [](const Candidate& c) { return !c.after_cells; });
+            if (!brood) std::erase_if(found, [](const Candidate& c) { return c.after_brood; });
             if (!cells) std::erase_if(found, [](const Candidate& c) { return c.after_cells; });
             if (box_.by == BoxChoice::By::unsaid) std::erase_if(found, [](const Candidate& c) { return c.carries_box; });
             if (found.empty() && linked && i > 0) {
@@ -470,9 +484,11 @@ void LineReader::take(const Solution& solution, std::optional<Day> happened) {
         raw.fact.span = solution.spans[k];
         if (happened && raw.fact.kind == Kind::weight_change) raw.fact.text = iso(*happened);
         else if (happened) raw.fact.happened = *happened;
+        brood_said_ = brood_said_ || raw.fact.kind == Kind::brood || raw.fact.kind == Kind::eggs || raw.fact.kind == Kind::larvae;
         cells_said_ = cells_said_ || raw.fact.kind == Kind::queen_cells || raw.fact.kind == Kind::cells_removed || raw.fact.kind == Kind::cells_left;
         if (raw.fact.box.by != BoxChoice::By::unsaid && raw.fact.box.role == Role::super && raw.fact.kind != Kind::super_on) box_ = raw.fact.box;
         else if (takes_box_from_before(raw.fact.kind) || c.carries_box) raw.fact.box = box_;
+        if (raw.fact.kind == Kind::super_count && raw.fact.count == 1) box_ = {BoxChoice::By::sole, Role::super, 0, {}};
         if (c.hive_named && raw.fact.hive != no_hive) {
             raw.hives = {raw.fact.hive};
         } else if (c.hive_named) {

@@ -59,6 +59,7 @@ private:
     void head(std::vector<Item>& items, const std::vector<Token>& tokens);
     void sentence(std::vector<Item> items);
     void clause(std::vector<Item> items);
+    bool gives_reason(const std::vector<Item>& items, std::size_t at) const;
     bool governed(const std::vector<std::vector<Item>>& clauses, std::size_t at, std::string& because, bool& todo) const;
     std::string words_kept(const std::vector<Item>& items, Span where) const;
     void keep_words(const std::vector<Item>& items, Kind kind, Reading::Outcome outcome, std::string because);
@@ -98,6 +99,7 @@ private:
     BoxChoice box_;
     YardId line_yard_ = no_yard;   ///< of a line that begins with a yard: `Ferry Field: h2 dead`
     bool complained_ = false;
+    bool brood_said_ = false;      ///< the line spoke of brood
     bool cells_said_ = false;      ///< the line spoke of queen cells
     std::size_t first_of_line_ = 0;
     /// The last clause of this sentence that was read, for details that follow after a comma.

@@ -299,8 +299,8 @@ std::string said(const Journal& j, const Fact& f) {
             if (f.detail == "none") return "no brood";
             if (f.detail == "all stages") return f.value.said() ? "BIAS on " + number_text(f.value) : "brood in all stages";
             return amount("frames of brood");
-        case Kind::eggs: return f.detail == "none" ? "no eggs" : "eggs seen";
-        case Kind::larvae: return f.detail == "none" ? "no larvae" : "larvae seen";
+        case Kind::eggs: return f.detail == "none" ? "no eggs" : f.value.said() ? "eggs on " + amount(f.value.amount == 1000 ? "frame" : "frames") : "eggs seen";
+        case Kind::larvae: return f.detail == "none" ? "no larvae" : f.value.said() ? "larvae on " + amount(f.value.amount == 1000 ? "frame" : "frames") : "larvae seen";
         case Kind::sealed_brood: return f.detail == "none" ? "no sealed brood" : f.value.said() ? "sealed brood on " + number_text(f.value) + " frames" : "sealed brood seen";
         case Kind::pattern: return words("pattern", f.detail);
         case Kind::crowding: return f.detail == "packed" ? "brood box packed" : f.detail == "backfilled" ? "brood nest backfilled" : std::string(f.detail);

@@ -372,9 +372,9 @@ void Filler::fill(int slot, const Item& item, const std::string& count_into) {
             else amount(item);
             break;
         case N: case SCORE:
-            if (f.kind == Kind::brood || f.kind == Kind::stores || f.kind == Kind::temper) f.value = item.value;
+            if (f.kind == Kind::brood || f.kind == Kind::stores || f.kind == Kind::temper || f.kind == Kind::bees || f.kind == Kind::eggs || f.kind == Kind::larvae) f.value = item.value;
             else f.count = static_cast<int>(item.value.amount / 1000);
-            if (f.kind == Kind::brood || f.kind == Kind::stores) f.value.unit = Unit::frame;
+            if (f.value.said() && f.kind != Kind::temper) f.value.unit = Unit::frame;
             break;
         case FRAMES: frames(item); break;
         case MASS: (f.kind == Kind::frames_off ? f.second : f.value) = item.value; break;
@@ -462,6 +462,7 @@ void apply_field(Candidate& c, const std::string& name, const std::string& value
     else if (name == "shed") c.about_shed = true;
     else if (name == "carry") c.carries_box = true;
     else if (name == "cells") c.after_cells = true;
+    else if (name == "brood") c.after_brood = true;
 }
 
 bool reads_one_super(Kind kind) {
@@ -564,6 +565,9 @@ std::vector<Candidate> Matcher::read(const std::vector<Item>& items, std::string
     if (known == shapes_.end()) known = shapes_.emplace(shape, match(items)).first;
     for (const Found& found : known->second) {
         Candidate c = build(found, items, file_text, context);
+        // Only honey comes from several hives at once; else one of them would be lost.
+        const bool several = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives && i.role != Item::Role::none && i.hives.size() > 1; });
+        if (several && c.fact.kind != Kind::extracted) continue;
         const bool seen = std::any_of(out.begin(), out.end(), [&](const Candidate& o) { return same_content(o.fact, c.fact) && o.after_cells == c.after_cells; });
         if (!seen) out.push_back(std::move(c));
     }

@@ -22,6 +22,8 @@ struct Candidate {
     bool carries_box = false;
     /// Holds only where the line spoke of queen cells: `2 sealed cells, left 1`.
     bool after_cells = false;
+    /// Holds only where the line spoke of brood and of no super: `no eggs, 2 frames sealed`.
+    bool after_brood = false;
     std::size_t row = 0;
 };
 

@@ -42,7 +42,9 @@ TEST_CASE("the lines of every example read back to themselves", "[facts]") {
     for (const auto& folder : std::filesystem::directory_iterator(WAXTAB_ROOT "/examples")) {
         if (!folder.is_directory()) continue;
         INFO(folder.path().string());
-        const Journal journal = read_journal(files_below(folder.path()), today);
+        const std::vector<JournalFile> files = files_below(folder.path());
+        if (files.empty()) continue;
+        const Journal journal = read_journal(files, today);
         REQUIRE_FALSE(journal.facts.empty());
         const std::string once = lines(journal);
         CHECK(lines(read_journal({{"lines.hive", once}}, today)) == once);
