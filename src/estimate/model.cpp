@@ -153,7 +153,10 @@ Step hive_step(const Parameters& p, double days, const Gaussian& local, const st
     }
     s.Q.bottomRightCorner(own - 1, own - 1) += (v * strength.sum_var + wobble) * part.tail(own - 1) * part.tail(own - 1).transpose();
     // Which super takes it is uncertain even when the hive's gain is known: the total is untouched.
-    const double moved = p.split * (gain * gain + wobble);
+    const int a = shared_size + at_strength;
+    const double gain_var = local.cov(at_intake, at_intake) + 2 * strength.summed * local.cov(at_intake, a) +
+                            strength.summed * strength.summed * local.cov(a, a) + v * strength.sum_var + wobble;
+    const double moved = p.split * (gain * gain + gain_var);
     for (int i = first_super; i < own; ++i) {
         for (int j = first_super; j < own; ++j) s.Q(i, j) += moved * part(i) * ((i == j ? 1.0 : 0.0) - part(j));
         // Keeps every variance above nothing.
