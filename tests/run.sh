@@ -5,7 +5,7 @@
 #   default  Release build: unit tests, whole-program tests, expected messages; then the same with the
 #            address and undefined-behaviour sanitizers
 #   --all    also: clang build with its warnings, clang-tidy, whole-program tests without fused
-#            multiply-add in the C library
+#            multiply-add in the C library, the report in a headless browser
 set -u
 root=$(cd "$(dirname "$0")/.." && pwd)
 . "$root/tests/prepare.sh"
@@ -97,6 +97,11 @@ if [ -n "$all" ]; then
     export GLIBC_TUNABLES=glibc.cpu.hwcaps=-AVX2,-FMA,-FMA4
     journals release
     unset GLIBC_TUNABLES
+    sh "$root/tests/web/run.sh" "$root/build/release/waxtab" >"$root/build/web.txt"
+    wrong=$(first_number '^[0-9]* passed, \([0-9]*\) failed$' "$root/build/web.txt")
+    [ -n "$(sed -n '/ passed, /p' "$root/build/web.txt")" ] || wrong=1
+    count "$(first_number '^\([0-9]*\) passed, .*' "$root/build/web.txt")" "$wrong" web
+    say "report in a browser: $(tail -n 1 "$root/build/web.txt")"
 fi
 
 [ -z "$bad" ] || say "failed:$bad"

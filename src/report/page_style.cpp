@@ -41,17 +41,18 @@ figcaption{color:var(--soft);font-size:.9em}
 .stack ol{list-style:none;padding:0;margin:0;font-size:.94em;min-width:0}
 .chart{width:100%;max-width:35rem;height:auto;display:block}
 svg{color:var(--ink)}
-svg text{fill:currentColor;font:10px Georgia,"DejaVu Serif",serif}
-svg .hair{stroke:var(--hair);stroke-width:.6;fill:none}
-svg .line{stroke:currentColor;stroke-width:1;fill:none}
-svg .bold{stroke:currentColor;stroke-width:1.7;fill:none}
-svg .dash{stroke:currentColor;stroke-width:1;fill:none;stroke-dasharray:3 2.5}
+text{fill:currentColor;font:10px Georgia,"DejaVu Serif",serif}
+.hair{stroke:var(--hair);stroke-width:.6;fill:none}
+.line{stroke:currentColor;stroke-width:1;fill:none}
+.bold{stroke:currentColor;stroke-width:1.7;fill:none}
+.dash{stroke:currentColor;stroke-width:1;fill:none;stroke-dasharray:3 2.5}
 .wide{overflow-x:auto;max-width:100%}
 .wide table{min-width:36rem}
 table{border-collapse:collapse;font-size:.94em;font-variant-numeric:tabular-nums}
 caption{text-align:left;color:var(--soft);font-style:italic;padding:.3em 0}
 th,td{text-align:left;vertical-align:top;padding:.25em .9em .25em 0;border-bottom:1px solid var(--hair);overflow-wrap:normal;min-width:3.2em}
 td bdi,th bdi{overflow-wrap:break-word;display:inline-block;max-width:14rem}
+td svg{display:block}
 th{font-weight:normal;font-style:italic}
 thead th{border-bottom:1px solid var(--ink)}
 .n{text-align:right;white-space:nowrap}
