@@ -24,12 +24,20 @@ public:
     explicit Backward(int n) : r_(VectorXd::Zero(n)), N_(MatrixXd::Zero(n, n)) {}
 
     void operator()(const Mapped& m) {
-        const MatrixXd turned = through(m, N_);
         const VectorXd hit = pick(r_, m.to);
         for (int s : m.to) r_(s) = 0;
         const VectorXd back = m.T.transpose() * hit;
         for (std::size_t i = 0; i < m.from.size(); ++i) r_(m.from[i]) += back(static_cast<int>(i));
-        N_ = through(m, turned.transpose());
+        // A' N A, where only the rows and columns of the map differ from N's.
+        MatrixXd part(static_cast<int>(m.to.size()), N_.cols());
+        for (std::size_t i = 0; i < m.to.size(); ++i) part.row(static_cast<int>(i)) = N_.col(m.to[i]).transpose();
+        for (int s : m.to) N_.col(s).setZero();
+        const MatrixXd cols = part.transpose() * m.T;
+        for (std::size_t i = 0; i < m.from.size(); ++i) N_.col(m.from[i]) += cols.col(static_cast<int>(i));
+        for (std::size_t i = 0; i < m.to.size(); ++i) part.row(static_cast<int>(i)) = N_.row(m.to[i]);
+        for (int s : m.to) N_.row(s).setZero();
+        const MatrixXd rows = m.T.transpose() * part;
+        for (std::size_t i = 0; i < m.from.size(); ++i) N_.row(m.from[i]) += rows.row(static_cast<int>(i));
     }
     void operator()(const Renewed& f) {
         r_(f.slot) = 0;
@@ -65,17 +73,6 @@ private:
         for (std::size_t i = 0; i < at.size(); ++i) out(static_cast<int>(i)) = x(at[i]);
         return out;
     }
-    /// A' M where A is the whole transition of the map.
-    static MatrixXd through(const Mapped& m, const MatrixXd& M) {
-        MatrixXd rows(static_cast<int>(m.to.size()), M.cols());
-        for (std::size_t i = 0; i < m.to.size(); ++i) rows.row(static_cast<int>(i)) = M.row(m.to[i]);
-        MatrixXd out = M;
-        for (int s : m.to) out.row(s).setZero();
-        const MatrixXd back = m.T.transpose() * rows;
-        for (std::size_t i = 0; i < m.from.size(); ++i) out.row(m.from[i]) += back.row(static_cast<int>(i));
-        return out;
-    }
-
     VectorXd r_;
     MatrixXd N_;
 };
