@@ -480,6 +480,9 @@ void finish(Candidate& c, const std::vector<Item>& items) {
         f.box = {f.count > 1 ? BoxChoice::By::top_n : BoxChoice::By::sole, Role::super, 0, {}};
         if (f.box.by == BoxChoice::By::top_n) f.box.number = static_cast<std::uint8_t>(std::min(f.count, 250));
     }
+    if (f.kind == Kind::escape_on)
+        for (const Item& i : items)
+            if (i.is("under box") && f.box.by == BoxChoice::By::unsaid) f.box = i.box;
     if (f.kind == Kind::super_off && f.manner == "net") f.manner = "honey";
     if (c.after_cells && f.kind == Kind::cells_left && !f.detail.empty()) f.count = f.count < 0 && f.value.said() ? static_cast<int>(f.value.amount / 1000) : f.count;
     if ((f.kind == Kind::cells_removed || f.kind == Kind::cells_left || f.kind == Kind::queen_cells) && f.detail.empty())

@@ -52,7 +52,7 @@ TEST_CASE("sixty lines as keepers write them", "[facts]") {
         {R"(Pulled 3 supers off #3, 88 lb all told. 17.6 on the refractometer.)", R"(3 -3 supers 88 lb | 3 moisture 17.6%)"},
         {R"(Nuc A: queen laying! 3 frs brood, moved up into a full box)", R"(Nuc A queen laying | Nuc A 3 frames of brood | Nuc A "moved up into a full box")"},
         {R"(H1 backfilling the broodnest - nectar where brood hatched. Put on a third super quick.)", R"(1 brood nest backfilled | 1 "nectar where brood hatched" | 1 +super)"},
-        {R"(put clearer bds under top 2 supers, hives 2, 5 and 9. Back tomorrow.)", R"(2 escape board on | 5 escape board on | 9 escape board on | 2 todo "Back tomorrow" | 5 todo "Back tomorrow" | 9 todo "Back tomorrow")"},
+        {R"(put clearer bds under top 2 supers, hives 2, 5 and 9. Back tomorrow.)", R"(2 escape board on under top 2 supers | 5 escape board on under top 2 supers | 9 escape board on under top 2 supers | 2 todo "Back tomorrow" | 5 todo "Back tomorrow" | 9 todo "Back tomorrow")"},
         {R"(Larkrise 3/6: 7 hives, 15 supers on, avg half full.)", R"(?"Larkrise 3/6: 7 hives" | ?"15 supers on" | "avg half full" | !not-understood | !two-readings)"},
         {R"(H6 super 8/10 drawn, 6/10 filled, 3 capped)", R"(6 super 8 of 10 frames drawn | 6 super 6 of 10 frames full | 6 super 3 frames capped)"},
         {R"(H4 light. Fed 1 gal 2:1)", R"(4 "light" | 4 fed 1 gal thick syrup)"},

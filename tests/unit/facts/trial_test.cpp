@@ -25,7 +25,7 @@ TEST_CASE("made-up seasons in three manners", "[facts]") {
         {R"(Lime just starting. Flow on. Bramble over.)", R"(lime just opening | flow on | bramble over)"},
         {R"(hive 8: mite drop 12 in 3 days.)", R"(h8 drop 12 mites in 3 days)"},
         {R"(hive 2: sugar shake 3/300. Thymol on.)", R"(h2 sugar roll 3/300 | h2 thymol strips in)"},
-        {R"(hive 4: clearer board on under both supers.)", R"(h4 escape board on)"},
+        {R"(hive 4: clearer board on under both supers.)", R"(h4 escape board on under all supers)"},
         {R"(hive 4: 2 supers off, 34 kg.)", R"(h4 -2 supers 34 kg)"},
         {R"(hive 1: 1 super off 17 kg.)", R"(h1 -1 super 17 kg)"},
         {R"(Extracted 31 kg from hives 1 and 4, lot 1. Moisture 18.2%.)", R"(extracted 31 kg lot 1 from h1 h4 | moisture 18.2%)"},
