@@ -62,7 +62,7 @@ thead th{border-bottom:1px solid var(--ink)}
 .lines dd{margin:0;white-space:pre-wrap;min-width:0;flex:1}
 .facts{display:grid;grid-template-columns:minmax(6rem,max-content) minmax(0,1fr);gap:.1em 1em}
 .facts dt{color:var(--soft)}.facts dd{margin:0}
-.sheet .hive{border-top:1px solid var(--ink);padding:.5em 0 .3em}
+.sheet .hive{border-top:1px solid var(--ink);padding:.5em 0 .3em;margin-top:1em}
 .sheet .write{border-bottom:1px solid var(--hair);height:1.9em}
 .sheet ul{list-style:none;padding:0}
 .sheet li{padding-left:1.7em;position:relative}
@@ -73,11 +73,11 @@ thead th{border-bottom:1px solid var(--ink)}
 body{font-size:10.5pt;max-width:none;padding:0}
 nav,.ref a[href]{text-decoration:none}nav{display:none}
 h2,h3,h4{break-after:avoid}
-article,figure,tr,li,.hive{break-inside:avoid}
+figure,tr,li,.hive,.facts dd{break-inside:avoid}
 .sheet{break-before:page}
 .after-sheets{break-before:page}
 .sheets-head{display:none}
-.plate{grid-template-columns:minmax(0,15rem) minmax(0,1fr)}
+.plate{display:block}.stack svg{flex-basis:8rem;width:8rem}.chart{max-width:26rem}
 .write{height:8mm!important}
 .wide{overflow:visible}.wide table{min-width:0}
 }

@@ -1,0 +1,85 @@
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+#include "report/bring.hpp"
+#include "report_fixture.hpp"
+
+using namespace waxtab;
+
+namespace {
+
+const std::string two_hives = "hive h3 at mill: deep, excluder, super drawn9\nhive h4 at mill: deep, excluder, super drawn9\n\n"
+                              "2026-06-03 mill\nh3 super 70% capped\n";
+
+Round a_round(const Read& r) {
+    Round round;
+    round.from = june(3);
+    round.to = june(10);
+    YardRound yard;
+    yard.yard = r.journal.yard("mill");
+    yard.day = june(5);
+    Stop stop;
+    stop.hive = 0;
+    stop.advice = {0, 1};
+    stop.by = june(5);
+    yard.hives.push_back(stop);
+    Stop only_todo;
+    only_todo.hive = 1;
+    only_todo.advice = {1};
+    yard.hives.push_back(only_todo);
+    SuperLoad load;
+    load.box_kind = "medium";
+    load.count = 2;
+    load.reserve = 1;
+    load.hives = {0};
+    load.reserve_hives = {1};
+    yard.supers.push_back(load);
+    yard.escape_boards = 1;
+    round.yards.push_back(yard);
+    round.shed.push_back({"medium super, drawn", 2, 1, 1, 1});
+    round.shed.push_back({"escape board", 1, 0, std::nullopt, 0});
+    return round;
+}
+
+std::vector<Advice> the_advice() {
+    Advice add;
+    add.hive = 0;
+    add.what = "put 2 supers on";
+    add.act = Act::add_super;
+    Advice todo;
+    todo.hive = 1;
+    todo.what = "your to-do: bring 2 supers";
+    todo.act = Act::todo;
+    return {add, todo};
+}
+
+}  // namespace
+
+TEST_CASE("a round says what to load, in case too, and what the shed lacks") {
+    const Read r(two_hives, june(3));
+    const std::string text = bring_text(r.journal, a_round(r), the_advice(), {}, {});
+    CHECK(holds(text, "What to bring, round of 2026-06-03 to 2026-06-10\n\nYard mill, 2026-06-05, 1 hive to open\n"));
+    CHECK(holds(text, "    - 3 x medium super, drawn for h3; 1 of them in case"));
+    CHECK(holds(text, "    - 1 escape board\n"));
+    CHECK(holds(text, "      - put 2 supers on\n"));
+    CHECK(holds(text, "  medium super, drawn       2        1            1      1\n"));
+    CHECK(holds(text, "not said"));
+}
+
+TEST_CASE("a hive with nothing but a to-do is no hive to open") {
+    const Read r(two_hives, june(3));
+    const Round shown = listed(a_round(r), the_advice(), {});
+    REQUIRE(shown.yards.size() == 1);
+    CHECK(shown.yards[0].hives.size() == 1);
+}
+
+TEST_CASE("a round for machines") {
+    const Read r(two_hives, june(3));
+    const auto json = nlohmann::json::parse(bring_json(r.journal, a_round(r), the_advice(), {}, {}));
+    CHECK(json["from"] == "2026-06-03");
+    CHECK(json["yards"][0]["yard"] == "mill");
+    CHECK(json["yards"][0]["supers"][0]["wanted"] == 2);
+    CHECK(json["yards"][0]["supers"][0]["in_case"] == 1);
+    CHECK(json["shed"][0]["short"] == 1);
+    CHECK(json["shed"][1]["in_shed"].is_null());
+}

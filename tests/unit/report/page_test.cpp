@@ -1,0 +1,71 @@
+#include <catch2/catch.hpp>
+
+#include "report/page.hpp"
+#include "report/page_parts.hpp"
+#include "report_fixture.hpp"
+
+using namespace waxtab;
+
+namespace {
+
+std::vector<ReportFile> files_of(const Read& r) {
+    const std::vector<Advice> advice = advise(r.journal, r.history, r.estimates, r.ledger);
+    const Round round = bring(r.journal, r.history, r.estimates, advice, r.history.on, r.history.on + date::days{7});
+    return report_files({r.journal, r.history, r.estimates, r.ledger, advice, round, r.journal.diagnostics, {}, {}});
+}
+
+}  // namespace
+
+TEST_CASE("words of the journal are text on the page, never markup") {
+    CHECK(html("<b a=\"1\" b='2'>&") == "&lt;b a=&quot;1&quot; b=&#39;2&#39;&gt;&amp;");
+    // A right-to-left override would turn what follows; it is shown.
+    CHECK(html("a\u202eb") == "a\\u{202E}b");
+    const Read r("hive h1 at mill: deep, super drawn9 \"<i>\"\n\n2026-06-03 mill\nh1 super 40%\nh1: \"<script>alert(1)</script>\"\n", june(3));
+    for (const ReportFile& file : files_of(r)) {
+        CHECK_FALSE(holds(file.bytes, "<script>alert"));
+        if (file.name == "report.html") CHECK(holds(file.bytes, "&lt;script&gt;alert(1)"));
+    }
+}
+
+TEST_CASE("the page needs nothing from elsewhere") {
+    for (const ReportFile& file : files_of(Read(small_journal, june(3)))) {
+        CHECK_FALSE(holds(file.bytes, "http:"));
+        CHECK_FALSE(holds(file.bytes, "https:"));
+        CHECK_FALSE(holds(file.bytes, "<script"));
+        CHECK_FALSE(holds(file.bytes, "src="));
+    }
+}
+
+TEST_CASE("every link within the page leads to a place on it") {
+    const std::string page = files_of(Read(small_journal, june(3))).front().bytes;
+    std::size_t links = 0;
+    for (std::size_t at = page.find("href=\"#"); at != page.npos; at = page.find("href=\"#", at + 1), ++links) {
+        const std::string id = page.substr(at + 7, page.find('"', at + 7) - at - 7);
+        CHECK(times_in(page, "id=\"" + id + "\"") == 1);
+    }
+    CHECK(links > 10);
+}
+
+TEST_CASE("the same journal and day give the same bytes") {
+    const auto a = files_of(Read(small_journal, june(3))), b = files_of(Read(small_journal, june(3)));
+    REQUIRE(a.size() == b.size());
+    for (std::size_t i = 0; i < a.size(); ++i) CHECK((a[i].name == b[i].name && a[i].bytes == b[i].bytes));
+}
+
+TEST_CASE("lots have pages under names that differ") {
+    Ledger ledger;
+    for (const char* name : {"A", "a!", "<u>", "\u05d3", "\u05d4"}) {
+        Lot lot;
+        lot.name = name;
+        ledger.lots.push_back(lot);
+    }
+    std::vector<std::string> names;
+    for (const Lot& lot : ledger.lots) names.push_back(lot_file(ledger, lot));
+    CHECK(names == std::vector<std::string>{"a.html", "a_2.html", "u.html", "lot.html", "lot_2.html"});
+}
+
+TEST_CASE("what is cut short is cut between characters") {
+    CHECK(shortened("bramble", 7) == "bramble");
+    CHECK(shortened("white clover", 6) == "white\u2026");
+    CHECK(shortened("\u05d3\u05d1\u05d5\u05e8\u05d4", 3) == "\u05d3\u05d1\u2026");
+}
