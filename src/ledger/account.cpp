@@ -93,6 +93,15 @@ private:
     std::vector<FactId> held_;
 };
 
+/// All that came off by the day waits; then the day's honey facts.
+void book_day(Books& books, DayOrder& order, const std::vector<FactId>& day) {
+    books.go_to(books.fact(day.front()).happened);
+    books.last_extraction = 0;
+    for (const FactId f : day)
+        if (books.fact(f).kind == Kind::extracted) books.last_extraction = std::max(books.last_extraction, f);
+    order.book(day);
+}
+
 void book_days(Books& books) {
     DayOrder order{books};
     const auto& facts = books.history.honey_facts;
@@ -101,9 +110,10 @@ void book_days(Books& books) {
         day.push_back(facts[i]);
         const bool last = i + 1 == facts.size() || books.fact(facts[i + 1]).happened != books.fact(facts[i]).happened;
         if (!last) continue;
-        order.book(day);
+        book_day(books, order, day);
         day.clear();
     }
+    books.go_to(books.ledger.on);
 }
 
 void total_up(Ledger& ledger) {

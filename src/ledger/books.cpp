@@ -10,10 +10,13 @@ namespace waxtab {
 
 Books::Books(const Journal& j, const History& h, const Estimates& e) : journal(j), history(h), estimates(e) {
     ledger.on = h.on;
-    for (std::size_t i = 0; i < h.takings.size(); ++i)
-        if (h.takings[i].harvest) waiting.push_back(i);
     for (std::size_t i = 0; i < j.facts.size(); ++i)
         if (j.facts[i].noted > j.facts[i].happened) backdated.push_back(static_cast<FactId>(i));
+}
+
+void Books::go_to(Day day) {
+    for (; to_come < history.takings.size() && taking(to_come).day <= day; ++to_come)
+        if (taking(to_come).harvest) waiting.push_back(to_come);
 }
 
 Diagnostic& say(Books& books, Severity severity, std::string_view code, FactId about, std::string title) {

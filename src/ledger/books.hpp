@@ -22,14 +22,18 @@ struct Books {
     const Estimates& estimates;
     Ledger ledger;
     std::vector<std::size_t> waiting;   ///< indices into History::takings, ascending
+    std::size_t to_come = 0;            ///< first taking of a later day than the one being booked
+    FactId last_extraction = 0;         ///< the last extraction of the day being booked, as facts are ordered
     std::set<std::size_t> told_late;    ///< takings already reported as written down late
     std::map<std::string, std::size_t> by_name;  ///< lots by their name in lower case
     std::vector<FactId> backdated;      ///< facts noted after the day they happened
-    std::map<Day, Then> thens;          ///< made when a backdated fact asks for one
+    std::optional<std::pair<Day, Then>> then;    ///< made when a backdated fact asks for it; the last one is kept
 
     Books(const Journal&, const History&, const Estimates&);
     const Fact& fact(FactId id) const { return journal.facts[id]; }
     const Taking& taking(std::size_t i) const { return history.takings[i]; }
+    /// Takings up to and with this day wait from now on.
+    void go_to(Day day);
 };
 
 // ---- saying what is wrong -----------------------------------------------------------------

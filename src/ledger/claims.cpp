@@ -92,11 +92,12 @@ const Then* then_of(Books& books, const std::vector<std::size_t>& takings, FactI
         return f.happened <= e.happened && f.noted > e.noted && f.noted <= books.ledger.on && touches(books, f, takings);
     });
     if (!asked || takings.empty()) return nullptr;
-    const auto there = books.thens.find(e.noted);
-    if (there != books.thens.end()) return &there->second;
-    Then then{replay(books.journal, e.noted), {}};
-    then.estimates = estimate(books.journal, then.history);
-    return &books.thens.emplace(e.noted, std::move(then)).first->second;
+    if (!books.then || books.then->first != e.noted) {
+        Then then{replay(books.journal, e.noted), {}};
+        then.estimates = estimate(books.journal, then.history);
+        books.then = {e.noted, std::move(then)};
+    }
+    return &books.then->second;
 }
 
 Claim& claim_of(std::vector<Claim>& claims, HiveId hive) {

@@ -72,6 +72,7 @@ std::vector<std::string> other_lots(Books& books, const std::vector<RowId>& rows
     std::vector<std::string> names;
     for (const RowId r : rows)
         if (r.lot != but) names.push_back(books.ledger.lots[r.lot].name);
+    std::sort(names.begin(), names.end());
     return names;
 }
 
@@ -218,13 +219,11 @@ void weight_as_jars(Books& books, FactId fact, const AsJars& jars) {
 std::vector<RowId> rows_meant(const Books& books, const Fact& fact) {
     const auto size = honey_of(fact.value);
     const LotId named = fact.lot.empty() ? no_lot : find_lot(books, fact.lot);
-    std::vector<RowId> jars, combs;
     const auto& lots = books.ledger.lots;
-    for (LotId i = 0; i < lots.size(); ++i) {
-        if (named != no_lot && i != named) continue;
+    std::vector<RowId> jars, combs;
+    for (LotId i = named == no_lot ? 0 : named; i < (named == no_lot ? lots.size() : named + 1); ++i)
         for (std::size_t r = 0; r < lots[i].jars.size(); ++r)
             if (!size || lots[i].jars[r].size == size->value) (lots[i].jars[r].comb ? combs : jars).push_back({i, r});
-    }
     // Pieces of comb are meant when they are named so, or when there is nothing else it could be.
     return fact.manner == "comb" || jars.empty() ? combs : jars;
 }

@@ -48,7 +48,7 @@ struct Going {
     std::string to;
     bool business = false;      ///< said to be a business
     bool lot_assumed = false;   ///< the lot was not said
-    std::vector<std::string> may_be;  ///< other lots it may have come from, where the lot was not said
+    std::vector<std::string> may_be;  ///< other lots it may be of, where the lot was not said; sorted
 };
 
 /// Water in a lot, permille.

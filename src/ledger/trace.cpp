@@ -1,6 +1,8 @@
 #include "ledger/trace.hpp"
 
 #include <algorithm>
+#include <functional>
+#include <set>
 
 #include "ledger/concerns.hpp"
 
@@ -8,28 +10,24 @@ namespace waxtab {
 
 namespace {
 
-bool among(const std::vector<std::string>& names, const std::string& name) {
-    return std::find(names.begin(), names.end(), name) != names.end();
-}
+using Names = std::set<std::string, std::less<>>;
 
 /// The lot and all that was blended into it; `forward`, all it was blended into.
-std::vector<std::string> reach(const Ledger& ledger, const std::string& lot, bool forward) {
-    std::vector<std::string> names{lot};
-    for (std::size_t i = 0; i < names.size(); ++i) {
-        for (const Blending& b : ledger.blendings) {
-            const std::string& here = forward ? b.from : b.into;
-            const std::string& next = forward ? b.into : b.from;
-            if (here == names[i] && !among(names, next)) names.push_back(next);
-        }
+Names reach(const Ledger& ledger, const std::string& lot, bool forward) {
+    Names names{lot};
+    for (bool grown = true; grown;) {
+        grown = false;
+        for (const Blending& b : ledger.blendings)
+            if (names.contains(forward ? b.from : b.into)) grown = names.insert(forward ? b.into : b.from).second || grown;
     }
     return names;
 }
 
 /// In the order the ledger has its lots.
-std::vector<std::string> by_age(const Ledger& ledger, const std::vector<std::string>& names) {
-    std::vector<std::string> out;
+std::vector<const Lot*> by_age(const Ledger& ledger, const Names& names) {
+    std::vector<const Lot*> out;
     for (const Lot& lot : ledger.lots)
-        if (among(names, lot.name)) out.push_back(lot.name);
+        if (names.contains(lot.name)) out.push_back(&lot);
     return out;
 }
 
@@ -100,14 +98,16 @@ void add_foreign(const Lot& lot, std::vector<TracedSource>& out) {
     }
 }
 
-bool may_be(const Going& going, const std::vector<std::string>& lots) {
-    return std::any_of(going.may_be.begin(), going.may_be.end(), [&](const std::string& n) { return among(lots, n); });
+bool may_be(const Going& going, const Names& lots) {
+    return std::any_of(lots.begin(), lots.end(), [&](const std::string& n) {
+        return std::binary_search(going.may_be.begin(), going.may_be.end(), n);
+    });
 }
 
-std::vector<RecallRow> recall(const Ledger& ledger, const std::vector<std::string>& lots) {
+std::vector<RecallRow> recall(const Ledger& ledger, const Names& lots) {
     std::vector<RecallRow> rows;
     for (const Lot& lot : ledger.lots) {
-        const bool ours = among(lots, lot.name);
+        const bool ours = lots.contains(lot.name);
         for (const Going& g : lot.goings) {
             const bool unsure = g.lot_assumed && !g.may_be.empty();
             if (ours || may_be(g, lots)) rows.push_back({lot.name, g, !ours || unsure});
@@ -127,19 +127,19 @@ Trace trace(const Journal&, const History& history, const Ledger& ledger, std::s
     if (!start) return t;
     t.found = true;
     t.lot = start->name;
-    t.made_of = by_age(ledger, reach(ledger, start->name, false));
-    t.went_into = by_age(ledger, reach(ledger, start->name, true));
+    const Names back = reach(ledger, start->name, false), ahead = reach(ledger, start->name, true);
     for (const Blending& b : ledger.blendings)
-        if (among(t.made_of, b.into) && among(t.made_of, b.from)) t.blendings.push_back(b);
-    for (const std::string& made : t.made_of) {
-        const Lot& lot = *ledger.lot(made);
-        add_sources(history, ledger, lot, t.sources);
-        add_foreign(lot, t.sources);
+        if (back.contains(b.into) && back.contains(b.from)) t.blendings.push_back(b);
+    for (const Lot* lot : by_age(ledger, back)) {
+        t.made_of.push_back(lot->name);
+        add_sources(history, ledger, *lot, t.sources);
+        add_foreign(*lot, t.sources);
     }
-    t.recall = recall(ledger, t.went_into);
-    for (const std::string& into : t.went_into) {
-        t.left_in_jars += ledger.lot(into)->left_in_jars();
-        t.left_in_bulk += ledger.lot(into)->bulk;
+    t.recall = recall(ledger, ahead);
+    for (const Lot* lot : by_age(ledger, ahead)) {
+        t.went_into.push_back(lot->name);
+        t.left_in_jars += lot->left_in_jars();
+        t.left_in_bulk += lot->bulk;
     }
     return t;
 }

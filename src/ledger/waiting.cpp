@@ -20,14 +20,6 @@ bool is_for(const Books& books, const Taking& t, const Fact& f, bool combs) {
     return !combs || f.detail.empty() || (f.detail == "sections") == (comb == Comb::sections);
 }
 
-/// Another extraction follows `taking` on its day, so that what was written between the two belongs to it.
-bool extraction_follows(const Books& books, const Taking& taking) {
-    const auto& facts = books.history.honey_facts;
-    return std::any_of(facts.begin(), facts.end(), [&](FactId f) {
-        return f > taking.fact && books.fact(f).kind == Kind::extracted && books.fact(f).happened == taking.day;
-    });
-}
-
 /// Off before the extraction. On one day the order of lines does not tell, since yards and honey house may
 /// be in different files; but times do, and an extraction written further down.
 bool off_before(const Books& books, const Taking& t, FactId fact) {
@@ -35,7 +27,7 @@ bool off_before(const Books& books, const Taking& t, FactId fact) {
     if (t.day != f.happened) return t.day < f.happened;
     if (t.fact == set_up_fact || t.fact < fact) return true;
     if (books.fact(t.fact).minute >= 0 && f.minute >= 0) return false;
-    return !extraction_follows(books, t);
+    return books.last_extraction < t.fact;
 }
 
 void warn_late(Books& books, std::size_t i, FactId fact) {
