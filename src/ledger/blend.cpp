@@ -45,7 +45,7 @@ void error_no_bulk(Books& books, FactId fact, LotId id) {
     const Lot& lot = books.ledger.lots[id];
     Diagnostic& d = say(books, Severity::error, "nothing-to-blend", fact, fmt::format("lot {} was blended, but has nothing left in bulk", lot.name));
     d.label = "nothing of it went into the blend";
-    cite(books, d, lot.because, fmt::format("lot {}", lot.name));
+    cite_lot(books, d, lot, lot.because);
 }
 
 /// The bulk of each, or the weight said in proportion to it.
@@ -68,7 +68,7 @@ std::vector<Part> parts_of(Books& books, FactId fact, const std::vector<LotId>& 
 
 /// Takings and hives are carried along by the shares; feeds and treatments by the concerns.
 void pour(Books& books, const Part& part, LotId into, FactId fact) {
-    draw_bulk(books, part.lot, part.honey, fact, "blended");
+    draw_bulk(books, part.lot, part.honey, fact, fmt::format("{} blended", words(books, part.honey)));
     Lot& from = books.ledger.lots[part.lot];
     Lot& to = books.ledger.lots[into];
     from.blended_out += part.honey;

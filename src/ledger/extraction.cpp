@@ -18,7 +18,7 @@ void warn_another_year(Books& books, LotId id, FactId fact) {
                         fmt::format("lot {} was already used in {}", lot.name, static_cast<int>(year(lot.extracted))));
     d.label = "both are now one lot";
     d.hint = "give each season's lots names of their own, so that a jar leads back to one harvest";
-    cite(books, d, lot.because, fmt::format("lot {}", lot.name));
+    cite_lot(books, d, lot, lot.because);
 }
 
 void warn_nothing(Books& books, FactId fact) {

@@ -96,7 +96,7 @@ void warn_which_jars(Books& books, FactId fact, const std::vector<RowId>& rows, 
                         fmt::format("{} {} without a lot, and {} lots have such", what, done_words(books.fact(fact)), rows.size()));
     d.label = fmt::format("taken from the oldest first, lot {}", books.ledger.lots[rows.front().lot].name);
     d.hint = fmt::format("name the lot, so that they can be called back: 'lot {}'", books.ledger.lots[rows.front().lot].name);
-    for (const RowId r : rows) cite(books, d, row_at(books, r).because.front(), fmt::format("lot {}", books.ledger.lots[r.lot].name));
+    for (const RowId r : rows) cite_lot(books, d, books.ledger.lots[r.lot], {row_at(books, r).because.front()});
 }
 
 /// More went out than there was: the rest is booked on the first row as beyond the books.
@@ -107,7 +107,7 @@ void error_too_few(Books& books, FactId fact, const std::vector<RowId>& rows, in
                         fmt::format("{} {}, but {} only {} left", jars_words(count, row.size, row.comb), done_words(books.fact(fact)), of, there));
     d.label = fmt::format("{} more than were filled", count - there);
     d.hint = "check the count, the size and the lot; jars there before this journal: 'opening stock 24 x 454 g'";
-    for (const RowId r : rows) cite(books, d, row_at(books, r).because, fmt::format("lot {}", books.ledger.lots[r.lot].name));
+    for (const RowId r : rows) cite_lot(books, d, books.ledger.lots[r.lot], row_at(books, r).because);
 }
 
 void book_beyond(Books& books, RowId at, int count, FactId fact, const std::vector<RowId>& rows) {
@@ -148,7 +148,7 @@ void none_such(Books& books, FactId fact) {
     d.hint = "note the filling, 'filled 40 x 454 g lot A', or what was there before: 'opening stock 24 x 454 g'";
     const LotId id = f.lot.empty() ? no_lot : find_lot(books, f.lot);
     if (id == no_lot) return;
-    cite(books, d, books.ledger.lots[id].because, fmt::format("lot {}", books.ledger.lots[id].name));
+    cite_lot(books, d, books.ledger.lots[id], books.ledger.lots[id].because);
     if (!size) return;
     JarRow& row = jar_row(books.ledger.lots[id], size->value, false);
     const auto at = static_cast<std::size_t>(&row - books.ledger.lots[id].jars.data());
@@ -196,7 +196,7 @@ void bulk_out(Books& books, FactId fact) {
     const std::string doing = fmt::format("{} {}", words(books, honey->value), done_words(f));
     const LotId id = lot_for(books, fact, doing, [&](const Lot& l) { return l.bulk >= honey->value; });
     if (id == no_lot) return;
-    draw_bulk(books, id, honey->value, fact, fmt::format("bulk honey {}", done_words(f)));
+    draw_bulk(books, id, honey->value, fact, doing);
     Lot& lot = books.ledger.lots[id];
     (how_of(f) == "spoiled" ? lot.spoiled : lot.bulk_gone) += honey->value;
     lot.goings.push_back(going_of(books, fact, {}, honey->value));

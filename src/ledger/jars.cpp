@@ -61,7 +61,7 @@ JarRow& jar_row(Lot& lot, Mass size, bool comb) {
 
 void put_in_jars(Books& books, LotId id, FactId fact, const Jarful& jars) {
     const Mass need = times(jars.size, jars.count);
-    draw_bulk(books, id, need, fact, jars_words(jars.count, jars.size, jars.comb));
+    draw_bulk(books, id, need, fact, fmt::format("{} {} {}", jars_words(jars.count, jars.size, jars.comb), jars.count == 1 ? "is" : "are", words(books, need)));
     Lot& lot = books.ledger.lots[id];
     JarRow& row = jar_row(lot, jars.size, jars.comb);
     row.filled += jars.count;

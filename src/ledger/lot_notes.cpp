@@ -33,14 +33,14 @@ void drain(Books& books, FactId fact) {
 void move_bulk(Books& books, FactId fact) {
     const auto honey = honey_of(books.fact(fact).value);
     const Mass need = honey ? honey->value : Mass{};
-    const LotId id = lot_for(books, fact, "bulk honey moved", [&](const Lot& l) { return l.bulk > Mass{} && l.bulk >= need; });
+    const LotId id = lot_for(books, fact, "bulk honey moved", [&](const Lot& l) { return in_bulk(l) && l.bulk >= need; });
     if (id == no_lot) return;
     Lot& lot = books.ledger.lots[id];
     if (need > lot.bulk) {
         Diagnostic& d = say(books, Severity::error, "more-than-there-is", fact,
                             fmt::format("{} moved, but lot {} has {} in bulk", words(books, need), lot.name, words(books, lot.bulk)));
         d.hint = "moving bulk changes no amounts; check the weight and the lot";
-        cite(books, d, lot.because, fmt::format("lot {}", lot.name));
+        cite_lot(books, d, lot, lot.because);
     }
     add_once(books.ledger.lots[id].moved, fact);
 }

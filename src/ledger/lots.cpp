@@ -35,7 +35,7 @@ void warn_which_lot(Books& books, FactId fact, std::string_view doing, const std
     d.hint = fmt::format("name the lot, for example 'lot {}'", books.ledger.lots[chosen].name);
     for (const LotId i : fit) {
         const Lot& lot = books.ledger.lots[i];
-        if (!lot.because.empty()) cite(books, d, lot.because.front(), fmt::format("lot {}", lot.name));
+        if (!lot.because.empty()) cite_lot(books, d, lot, {lot.because.front()});
     }
 }
 
@@ -48,6 +48,22 @@ LotId lot_unsaid(Books& books, FactId fact, std::string_view doing, const std::f
     if (fit.size() > 1 && lots[chosen].extracted != books.fact(fact).happened) warn_which_lot(books, fact, doing, fit, chosen);
     if (lots.size() > 1) assume(books, fact, fmt::format("lot {} (not said)", lots[chosen].name));
     return chosen;
+}
+
+std::string_view done_here(Kind kind) {
+    switch (kind) {
+        case Kind::extracted: return "was extracted here";
+        case Kind::combs_packed: return "was packed here";
+        case Kind::opening_stock: return "was there from the start";
+        case Kind::bought_in: return "was bought here";
+        case Kind::drained: return "got honey from cappings here";
+        case Kind::blended: return "was blended here";
+        case Kind::jars: return "was put in jars here";
+        case Kind::gone_out: return "went out here";
+        case Kind::come_back: return "came back here";
+        case Kind::stocktake: return "was counted here";
+        default: return "is spoken of here";
+    }
 }
 
 /// Within what an estimate or a scale leaves open.
@@ -128,11 +144,16 @@ void draw_bulk(Books& books, LotId id, Mass need, FactId fact, const std::string
     lot.bulk = {};
     const bool fine = excusable(lot);
     Diagnostic& d = say(books, fine ? Severity::warning : Severity::error, fine ? "more-than-estimated" : "more-than-there-is", fact,
-                        fmt::format("{}, {}, but lot {} had {} left in bulk", what, words(books, need), lot.name, words(books, had)));
+                        fmt::format("{}, but lot {} had {} left in bulk", what, lot.name, had.ng == 0 ? "nothing" : words(books, had)));
     d.label = fmt::format("{} more than the books have", words(books, need - had));
     d.hint = fine ? "weigh the lot when it is extracted and write it: 'extracted 40 kg lot A'"
                   : "check the weights and the lot; honey from elsewhere: 'opening stock', 'bought in'";
-    cite(books, d, lot.because, fmt::format("lot {}", lot.name));
+    cite_lot(books, d, lot, lot.because);
+}
+
+void cite_lot(const Books& books, Diagnostic& diagnostic, const Lot& lot, const std::vector<FactId>& facts) {
+    for (const FactId f : facts)
+        if (f != set_up_fact) cite(books, diagnostic, f, fmt::format("lot {} {}", lot.name, done_here(books.fact(f).kind)));
 }
 
 }  // namespace waxtab

@@ -30,6 +30,10 @@ LotId lot_for(Books& books, FactId fact, std::string_view doing, const std::func
 
 /// Takes `need` out of the lot's bulk. When the books have less, the rest is booked as beyond: a warning within
 /// the range of an estimated lot or the 100 g a scale is good for, else an error that cites the lot's lines.
+/// `what` says what took it: `100 jars of 454 g are 45.40 kg`.
 void draw_bulk(Books& books, LotId lot, Mass need, FactId fact, const std::string& what);
+
+/// Cites lines of a lot, saying of each what was done there: `lot A was extracted here`.
+void cite_lot(const Books& books, Diagnostic& diagnostic, const Lot& lot, const std::vector<FactId>& facts);
 
 }  // namespace waxtab

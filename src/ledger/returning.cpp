@@ -47,7 +47,7 @@ void error_not_out(Books& books, FactId fact, int count, int out) {
                         fmt::format("{} jars came back, but {} had gone out", count, out == 0 ? "none" : fmt::format("only {}", out)));
     d.label = fmt::format("{} left out of the books", count - out);
     d.hint = "check the count, the size and the lot";
-    for (const RowId r : rows_meant(books, f)) cite(books, d, row_at(books, r).because, fmt::format("lot {}", books.ledger.lots[r.lot].name));
+    for (const RowId r : rows_meant(books, f)) cite_lot(books, d, books.ledger.lots[r.lot], row_at(books, r).because);
 }
 
 void jars_back(Books& books, FactId fact) {
@@ -78,7 +78,7 @@ void bulk_back(Books& books, FactId fact, Mass honey) {
     if (back < honey) {
         Diagnostic& d = say(books, Severity::error, "more-back-than-out", fact,
                             fmt::format("{} came back, but only {} of lot {} had gone out in bulk", words(books, honey), words(books, back), lot.name));
-        cite(books, d, lot.because, fmt::format("lot {}", lot.name));
+        cite_lot(books, d, lot, lot.because);
     }
     lot.bulk_gone -= back;
     lot.bulk += back;

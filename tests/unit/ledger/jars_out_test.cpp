@@ -52,8 +52,10 @@ TEST_CASE("more jars than honey is an error that cites the lot's lines", "[ledge
     b.jars("2026-07-21", Kind::jars, 60, "454", "A");
     const Ledger l = b.account("2026-08-01");
     REQUIRE(codes(l.diagnostics) == Codes{"error more-than-there-is"});
-    CHECK(l.diagnostics[0].title == "60 jars of 454 g, 27.24 kg, but lot A had 12.76 kg left in bulk");
-    CHECK(l.diagnostics[0].related.size() == 2);
+    CHECK(l.diagnostics[0].title == "60 jars of 454 g are 27.24 kg, but lot A had 12.76 kg left in bulk");
+    REQUIRE(l.diagnostics[0].related.size() == 2);
+    CHECK(l.diagnostics[0].related[0].text == "lot A was extracted here");
+    CHECK(l.diagnostics[0].related[1].text == "lot A was put in jars here");
     CHECK(l.beyond == kg(2 * 27.24 - 40));
 }
 
