@@ -1,6 +1,5 @@
 #include "cli/report_command.hpp"
 
-#include "cli/progress.hpp"
 #include "cli/report_folder.hpp"
 #include "report/page.hpp"
 
@@ -21,9 +20,9 @@ std::vector<Estimates> look_back(const Journal& journal, const History& history,
 
 }  // namespace
 
-std::string write_report(const Options& options, const Whole& w, Io& io) {
-    Progress progress(io);
+std::string write_report(const Options& options, const Whole& w, Progress& progress) {
     const std::vector<Estimates> past = look_back(w.journal, w.history, progress);
+    progress.step("drawing");
     const std::vector<Advice> advice = advise(w.journal, w.history, w.estimates, w.ledger);
     const Day until = w.history.on + date::days{w.journal.settings.visit_interval_days};
     const Round round = bring(w.journal, w.history, w.estimates, advice, w.history.on, until);

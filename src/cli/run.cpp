@@ -70,10 +70,20 @@ int other(const Options& options, const Whole& whole, Io& io) {
     return write(io, said.text, fine);
 }
 
+/// Journals from this many bytes on take more than a moment.
+constexpr std::size_t long_from = 1'000'000;
+
+std::size_t bytes_of(const std::vector<JournalFile>& files) {
+    std::size_t sum = 0;
+    for (const JournalFile& file : files) sum += file.bytes.size();
+    return sum;
+}
+
 /// A journal that could not be read whole makes no report: yesterday's is worth more than half of today's.
-int report(const Options& options, const Whole& whole, bool read_whole, Io& io) {
-    if (!read_whole) return complain(io, "no report was written, the one before is left as it was"), wrong_use;
-    const std::string problem = write_report(options, whole, io);
+int report(const Options& options, const Whole& whole, bool read_whole, Progress& progress, Io& io) {
+    const std::string problem = read_whole ? write_report(options, whole, progress)
+                                           : "no report was written, the one before is left as it was";
+    progress.done();
     if (!problem.empty()) return complain(io, problem), wrong_use;
     say_errors(whole, io);
     return fine;
@@ -94,8 +104,11 @@ int run(const std::vector<std::string>& arguments, Io& io) {
     Gathered gathered = gather(options.paths, io);
     for (const std::string& problem : gathered.problems) complain(io, problem);
     if (gathered.files.empty()) return wrong_use;
+    Progress progress(io, bytes_of(gathered.files) > long_from);
+    progress.step("reading and estimating");
     const auto whole = whole_of(std::move(gathered.files), options.on.value_or(io.today));
-    if (options.command == Command::report) return report(options, *whole, gathered.problems.empty(), io);
+    if (options.command == Command::report) return report(options, *whole, gathered.problems.empty(), progress, io);
+    progress.done();
     const int status = options.command == Command::check ? check(options, *whole, io) : other(options, *whole, io);
     return gathered.problems.empty() ? status : wrong_use;
 }

@@ -72,7 +72,7 @@ thead th{border-bottom:1px solid var(--ink)}
 @page{margin:14mm}
 body{font-size:10.5pt;max-width:none;padding:0}
 nav,.ref a[href]{text-decoration:none}nav{display:none}
-h2,h3,h4{break-after:avoid}
+h2,h3,h4,article>.sub{break-after:avoid}
 figure,tr,li,.hive,.facts dd{break-inside:avoid}
 .sheet{break-before:page}
 .after-sheets{break-before:page}
