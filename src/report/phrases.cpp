@@ -66,10 +66,11 @@ std::string share_text(const Range& share) {
 }
 
 std::string days_text(const Range& days) {
-    constexpr double far = 99.0;  // beyond this a day count says nothing a keeper acts on
+    // Beyond this a day count says nothing a keeper acts on: flows end before.
+    constexpr double far = 99.0;
     const auto whole = [](double x) { return static_cast<long>(std::floor(std::max(x, 0.0))); };
     if (days.low > far) return fmt::format("more than {:.0f} days", far);
-    if (days.value > far) return fmt::format("more than {:.0f} days ({} or more)", far, whole(days.low));
+    if (days.value > far) return fmt::format("likely to outlast the flow ({} or more)", counted(whole(days.low), "day"));
     const std::string value = counted(whole(days.value), "day");
     if (days.high > far) return fmt::format("{} ({} or more)", value, whole(days.low));
     return fmt::format("{} ({}-{})", value, whole(days.low), whole(days.high));

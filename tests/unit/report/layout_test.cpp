@@ -57,7 +57,7 @@ TEST_CASE("amounts are said with their ranges") {
     const double never = std::numeric_limits<double>::infinity();
     CHECK(days_text({3, 6.9, 14}) == "6 days (3-14)");
     CHECK(days_text({1.5, 1.9, never}) == "1 day (1 or more)");
-    CHECK(days_text({12, 300, never}) == "more than 99 days (12 or more)");
+    CHECK(days_text({12, 300, never}) == "likely to outlast the flow (12 days or more)");
     CHECK(days_text({never, never, never}) == "more than 99 days");
     CHECK(mass_text(MassRange{Mass::grams(38000), Mass::grams(41300), Mass::grams(44500), false}, kg) == "41.30 kg (38.0-44.5)");
     CHECK(mass_text(MassRange{Mass::grams(41300), Mass::grams(41300), Mass::grams(41300), true}, kg) == "41.30 kg");
