@@ -75,6 +75,12 @@ step() {
     say "$name: done"
 }
 
+# Open measurements that some tests check against, where they are at hand.
+if [ -z "${WAXTAB_OPEN_DATA-}" ] && [ -d "$root/../shared/data" ]; then
+    WAXTAB_OPEN_DATA=$(cd "$root/../shared/data" && pwd)
+    export WAXTAB_OPEN_DATA
+fi
+
 ensure $build_packages python3 python3-cram
 cram=$(command -v cram3 || command -v cram) || stop 2 "Please install cram (Debian: python3-cram)"
 
