@@ -303,6 +303,18 @@ LineReader::Subject LineReader::take_subject(std::vector<Item>& items) {
     return found;
 }
 
+/// `moved top super to h9`, where there is no h9: said, and the clause kept as written.
+bool LineReader::unknown_other(const std::vector<Item>& items) {
+    for (const Item& i : items) {
+        if (i.what != What::hives || i.role == Item::Role::none || i.unknown_hives.empty()) continue;
+        Subject other;
+        other.unknown = i.unknown_hives;
+        complain_about(other, {i});
+        return true;
+    }
+    return false;
+}
+
 bool LineReader::only_hives(const std::vector<Item>& items) const {
     bool any = false;
     for (const Item& i : items) {
@@ -491,6 +503,8 @@ void LineReader::take(const Solution& solution, std::optional<Day> happened) {
         if (raw.fact.kind == Kind::super_count && raw.fact.count == 1) box_ = {BoxChoice::By::sole, Role::super, 0, {}};
         if (c.hive_named && raw.fact.hive != no_hive) {
             raw.hives = {raw.fact.hive};
+            const bool left_one = raw.fact.kind == Kind::swarm_hived && raw.fact.other == no_hive && subject_.hives.size() == 1;
+            if (left_one && subject_.hives.front() != raw.fact.hive) raw.fact.other = subject_.hives.front();
         } else if (c.hive_named) {
             raw.hives = {raw.fact.other};
             raw.fact.other = subject_.hives.size() == 1 && subject_.hives.front() != raw.hives.front() ? subject_.hives.front() : no_hive;
@@ -798,6 +812,7 @@ void LineReader::clause(std::vector<Item> items) {
         Subject late;
         for (const Item& i : items)
             if (i.what == What::hives) late.hives.insert(late.hives.end(), i.hives.begin(), i.hives.end()), late.unknown = i.unknown_hives;
+        if (last_.set && items.front().has(Class::preposition) && join_last(items)) return;
         if (!subject_.said()) return void(subject_ = late);
         if (last_.set && join_last(items)) return;
         return keep_words(written, Kind::remark, Reading::Outcome::remark, "");
@@ -821,6 +836,7 @@ void LineReader::clause(std::vector<Item> items) {
     if (!subject_.said()) take_all(items, false);
     if (items.size() > 1 && (subject_.said() || items.front().is("sold")) && lower(journal_.sources.text({file_, items.back().begin, items.back().end})) == "each") items.pop_back();
     chunk(items, item_context());
+    if (unknown_other(items)) return keep_words(written, Kind::remark, Reading::Outcome::remark, "");
     std::vector<Item> without = items;
     const Subject own = take_subject(without);
     const Subject before = subject_;

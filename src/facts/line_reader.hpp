@@ -81,6 +81,7 @@ private:
     void put(RawFact raw, Reading reading);
     bool take_all(std::vector<Item>& items, bool at_head);
     Subject take_subject(std::vector<Item>& items);
+    bool unknown_other(const std::vector<Item>& items);
     bool only_hives(const std::vector<Item>& items) const;
     void complain_about(const Subject& subject, const std::vector<Item>& items);
     Span span(const std::vector<Item>& items) const;

@@ -239,7 +239,8 @@ std::string treatment_words(const Fact& f, std::string_view way) {
         return std::move(w).text();
     }
     w(f.detail);
-    w(f.count > 0 ? plural(f.count, "strip") : std::string("strips"))(way);
+    if (f.count > 0 || f.detail.empty()) w(f.count > 0 ? plural(f.count, "strip") : std::string("strips"));
+    w(way);
     if (f.second.said()) w("for")(text_of(f.second));
     w(free_words("batch", f.text));
     return std::move(w).text();
@@ -272,7 +273,7 @@ std::string said(const Journal& j, const Fact& f) {
         case Kind::super_lifted: return words("moved", box_words(f.box), place_words(f.placing));
         case Kind::super_moved: return words("moved", box_words(f.box), "to", other, place_words(f.placing), f.manner == "empty" ? "empty" : f.manner == "full" ? "full" : "");
         case Kind::frames_moved: return moved_frames(j, f);
-        case Kind::frames_off: return words("took", number_text(f.value), f.value.amount == 1000 ? "frame" : "frames", "honey", f.second.said() ? text_of(f.second) : "", box_words(f.box));
+        case Kind::frames_off: return words("took", f.value.said() ? number_text(f.value) : "", f.value.amount == 1000 ? "frame of" : "frames of", "honey", f.second.said() ? text_of(f.second) : "", box_words(f.box));
         case Kind::box_labelled: return words(box_words(f.box), "labelled", quoted(f.text));
         case Kind::super_count: return f.count == 0 ? "no supers" : plural(f.count, "super");
         case Kind::brood_box_count: return f.count == 1 ? "1 brood box" : fmt::format("{} brood boxes", f.count);

@@ -347,8 +347,8 @@ struct Filler {
     }
     void hives(const Item& item, bool new_hive) {
         if (item.hives.empty()) return;
-        c.fact.other = item.hives.front();
-        if (new_hive) c.hive_named = true;
+        (new_hive ? c.fact.hive : c.fact.other) = item.hives.front();
+        c.hive_named = c.hive_named || new_hive;
     }
     void food(const Item& item) { c.fact.detail = item.word(Class::food)->term; }
     void ratio(const Item& item) {

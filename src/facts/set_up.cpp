@@ -381,6 +381,7 @@ void SetUpLine::climate() {
 void SetUpLine::threshold() {
     const auto value = std::find_if(t_.begin(), t_.end(), [](const Token& t) { return t.value.dimension == Dimension::share; });
     if (value == t_.end()) return error("set-up", 1, "a threshold needs a percent", "write for example `threshold full 70%`");
+    if (value->value.amount > 1000) return error("set-up", static_cast<std::size_t>(value - t_.begin()), "a threshold is at most 100%", "write for example `threshold full 70%`");
     const auto permille = static_cast<int>(value->value.amount);
     if (word_is(t_, 1, "full")) set("threshold full", s_.super_at_full_percent, permille / 10);
     else if (word_is(t_, 1, "drawn")) set("threshold drawn", s_.super_at_drawn_percent, permille / 10);

@@ -56,7 +56,7 @@ TEST_CASE("sixty lines as keepers write them", "[facts]") {
         {R"(Larkrise 3/6: 7 hives, 15 supers on, avg half full.)", R"(?"Larkrise 3/6: 7 hives" | ?"15 supers on" | "avg half full" | !not-understood | !two-readings)"},
         {R"(H6 super 8/10 drawn, 6/10 filled, 3 capped)", R"(6 super 8 of 10 frames drawn | 6 super 6 of 10 frames full | 6 super 3 frames capped)"},
         {R"(H4 light. Fed 1 gal 2:1)", R"(4 "light" | 4 fed 1 gal thick syrup)"},
-        {R"(#8 alcohol wash 11/300. Formic in, out by 9/14.)", R"(8 wash 11/300 | 8 formic acid strips in for 103 days)"},
+        {R"(#8 alcohol wash 11/300. Formic in, out by 9/14.)", R"(8 wash 11/300 | 8 formic acid in for 103 days)"},
         {R"(Sticky board, Grey box: 42 mites in 3 days)", R"("Sticky board" | Grey box drop 42 mites in 3 days)"},
         {R"(H6 Removed 1 sealed QC, left 1 open one on frame 4 w/ pin)", R"(6 knocked down 1 sealed queen cell | ?6 "left 1 open one on frame 4 w/ pin" | !not-understood)"},
         {R"(Tin Barn hive on the scale 141.5 (+6 since Tues))", R"(?Tin Barn hive "on the scale 141.5" | ?Tin Barn hive "6 since Tues" | !no-unit | !not-understood | !wrong-yard)"},

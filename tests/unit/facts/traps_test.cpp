@@ -19,7 +19,7 @@ TEST_CASE("words with two meanings are each decided", "[facts]") {
         {R"(h3 pulled frame 4)", R"(?h3 "pulled frame 4" | !not-understood)"},
         {R"(h3 pulled the strips)", R"(h3 strips out)"},
         {R"(h3 bees pulling wax)", R"(h3 "bees pulling wax")"},
-        {R"(h3 robbed 2 frames of honey)", R"(h3 took 2 frames honey)"},
+        {R"(h3 robbed 2 frames of honey)", R"(h3 took 2 frames of honey)"},
         {R"(h3 robbed by wasps)", R"(h3 "robbed by wasps")"},
         {R"(h3 was robbed out)", R"(h3 "was robbed out")"},
         {R"(h3 2 QCs)", R"(h3 2 queen cells)"},
