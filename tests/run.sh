@@ -46,7 +46,7 @@ unit() {
     fi
     [ "$status" = 0 ] || [ "$wrong" != 0 ] || wrong=1
     [ "$wrong" = 0 ] || tail -n 80 "$out" >&2
-    grep '^skipped:' "$out" >&2
+    grep '^ *skipped:' "$out" >&2
     say "unit tests, $1: $ok passed, $wrong failed"
     count "$ok" "$wrong" "unit-$1"
 }
@@ -76,6 +76,11 @@ step() {
 }
 
 # Open measurements that some tests check against, where they are at hand.
+if [ -z "${WAXTAB_OPEN_DATA-}" ] && [ -d "$root/../shared/data" ]; then
+    WAXTAB_OPEN_DATA=$(cd "$root/../shared/data" && pwd)
+    export WAXTAB_OPEN_DATA
+fi
+
 if [ -z "${WAXTAB_OPEN_DATA-}" ] && [ -d "$root/../shared/data" ]; then
     WAXTAB_OPEN_DATA=$(cd "$root/../shared/data" && pwd)
     export WAXTAB_OPEN_DATA

@@ -151,6 +151,30 @@ std::optional<BoxChoice> choice_of(const Item& which) {
 
 bool picks(const Item& i) { return i.what == What::term && (i.has(Class::which) || i.text == "ordinal"); }
 
+/// `1st of 3`, `2nd of three`: which of a course it was.
+void courses(Items& items) {
+    for (std::size_t i = 0; i + 2 < items.size(); ++i) {
+        const grammar::Word* w = items[i].word(Class::which);
+        const int nth = items[i].text == "ordinal" ? items[i].count : w ? w->number : 0;
+        if (nth <= 0 || !items[i + 1].is("of") || !is_count(items[i + 2]) || items[i + 2].value.unit != Unit::piece) continue;
+        if (items[i + 2].value.amount < nth * std::int64_t{1000}) continue;
+        items[i].what = What::value;
+        items[i].words.clear();
+        items[i].text = "nth";
+        items[i].count = nth;
+        items[i].value = items[i + 2].value;
+        absorb(items, i, i + 1, 2);
+    }
+}
+
+/// `on frame 4`: where it was seen, which no reading needs.
+void on_which_frame(Items& items) {
+    for (std::size_t i = 0; i + 2 < items.size(); ++i) {
+        const bool frame = items[i + 1].is("frame") && !items[i + 1].counted && is_count(items[i + 2]);
+        if (frame && (items[i].is("on") || items[i].is("in") || items[i].is("across"))) items[i].loose = items[i + 1].loose = items[i + 2].loose = true;
+    }
+}
+
 /// A third super is the third one; a third of it is a share.
 void thirds(Items& items) {
     for (std::size_t i = 0; i + 1 < items.size(); ++i) {
@@ -401,11 +425,11 @@ void pairs(Items& items) {
 }  // namespace
 
 bool countable(const Item& item) {
-    static constexpr std::array<std::string_view, 33> nouns = {
+    static constexpr std::array<std::string_view, 35> nouns = {
         "super", "box", "brood box", "frame", "frames of bees", "frames of brood", "frames of stores", "seam", "cup", "charged cup",
         "queen cell", "open cell", "sealed cell", "charged cell", "swarm cell", "supersedure cell", "emergency cell", "sting", "strip",
         "pad", "tray", "mite", "section", "piece", "excluder", "escape board", "brood in all stages", "feeder", "outside frames", "patty",
-        "drone brood", "ripe cell", "tub"};
+        "drone brood", "ripe cell", "tub", "opened cell", "cell"};
     if (item.what != What::term) return false;
     return std::any_of(nouns.begin(), nouns.end(), [&](std::string_view n) { return item.is(n); });
 }
@@ -413,6 +437,7 @@ bool countable(const Item& item) {
 void chunk(std::vector<Item>& items, const ItemContext&) {
     about_words(items);
     number_words(items);
+    courses(items);
     shares_of_frames(items);
     jars(items);
     thirds(items);
@@ -422,6 +447,7 @@ void chunk(std::vector<Item>& items, const ItemContext&) {
     prices(items);
     one_frame(items);
     with_what(items);
+    on_which_frame(items);
     spread_over_frames(items);
     roles(items);
     pairs(items);

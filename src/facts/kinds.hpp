@@ -69,7 +69,7 @@ enum class Kind : std::uint8_t {
     // Care
     feed,            ///< detail "syrup", "thin syrup", "syrup 3:2", "thick syrup", "fondant", "sugar", "pollen patty", "honey"; value mass or volume
     feeder_state,    ///< detail "empty", "half", "full", "untouched"
-    treatment,       ///< given once: detail substance (or text); manner method; count nth; value dose, second days; text batch
+    treatment,       ///< given once: detail substance (or text); manner method; count nth of second (a count) in a course; value dose; text batch
     treatment_on, treatment_off,  ///< detail substance or text; count strips; second days meant to stay
     mites,           ///< detail "wash", "sugar roll", "drop", "drone brood", ""; count mites; value bees of the sample (count), or share; second days for a drop
     pest,            ///< detail name; manner "none" or ""

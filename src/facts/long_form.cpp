@@ -235,6 +235,7 @@ std::string treatment_words(const Fact& f, std::string_view way) {
     if (way.empty()) {
         w("treated")(f.detail.empty() ? free_words("with", f.text) : std::string(f.detail));
         if (f.value.said()) w(text_of(f.value));
+        if (f.count > 0 && f.second.said()) w(fmt::format("{} of {}", ordinal(f.count), number_text(f.second)));
         if (!f.detail.empty()) w(free_words("batch", f.text));
         return std::move(w).text();
     }

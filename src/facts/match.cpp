@@ -16,13 +16,13 @@ namespace {
 enum Slot : int {
     SHARE, AMOUNT, N, FRAMES, MASS, VOLUME, TEMP, DAYS, INDEX, NUMBER, RATIO, SAMPLE, NOFM, BOX, BOX2, KIND, SUPERKIND, COMB, PLACE,
     FROM, TO, INTO, WITH, HIVE, TO_YARD, LABEL, COLOUR, PLANT, SUBSTANCE, METHOD, FOOD, PEST, DISEASE, WEATHER, LOT, LOTS, INTO_LOT,
-    JARS, SCORE, DATE, DUE, FULLNESS, SPECIAL, ORDINAL_SUPER, BOXPAIR, PAINTED, slot_count
+    JARS, SCORE, DATE, DUE, FULLNESS, SPECIAL, ORDINAL_SUPER, BOXPAIR, PAINTED, BROODKIND, NTH, slot_count
 };
 
 constexpr std::array<std::string_view, slot_count> slot_names = {
     "SHARE", "AMOUNT", "N", "FRAMES", "MASS", "VOLUME", "TEMP", "DAYS", "INDEX", "NUMBER", "RATIO", "SAMPLE", "NOFM", "BOX", "BOX2",
     "KIND", "SUPERKIND", "COMB", "PLACE", "FROM", "TO", "INTO", "WITH", "HIVE", "TO_YARD", "LABEL", "COLOUR", "PLANT", "SUBSTANCE",
-    "METHOD", "FOOD", "PEST", "DISEASE", "WEATHER", "LOT", "LOTS", "INTO_LOT", "JARS", "SCORE", "DATE", "DUE", "FULLNESS", "SPECIAL", "ORDINAL_SUPER", "BOXPAIR", "PAINTED"};
+    "METHOD", "FOOD", "PEST", "DISEASE", "WEATHER", "LOT", "LOTS", "INTO_LOT", "JARS", "SCORE", "DATE", "DUE", "FULLNESS", "SPECIAL", "ORDINAL_SUPER", "BOXPAIR", "PAINTED", "BROODKIND", "NTH"};
 
 int slot_of(std::string_view name) {
     const auto found = std::find(slot_names.begin(), slot_names.end(), name);
@@ -36,6 +36,12 @@ bool is_super_kind(const Item& i) {
     if (i.box_kind.empty()) return false;
     const auto* kind = handbook::box_kind(i.box_kind);
     return kind && kind->role == handbook::BoxRole::super;
+}
+
+bool is_brood_kind(const Item& i) {
+    if (i.box_kind.empty()) return false;
+    const auto* kind = handbook::box_kind(i.box_kind);
+    return kind && kind->role == handbook::BoxRole::brood;
 }
 
 bool whole_share(const Item& i) { return i.what == What::slash && i.m > 0 && i.n <= i.m && i.m <= 40; }
@@ -63,14 +69,14 @@ bool slot_accepts(int slot, const Item& i) {
     switch (slot) {
         case SHARE: return value_of(i, Dimension::share) || whole_share(i);
         case AMOUNT: return term && i.has(Class::amount) && !i.counted;
-        case N: return bare_number(i);
+        case N: return bare_number(i) && i.text != "nth";
         case FRAMES: return term && i.counted && i.is("frame");
         case MASS: return value_of(i, Dimension::mass);
         case VOLUME: return value_of(i, Dimension::volume);
         case TEMP: return value_of(i, Dimension::temperature);
         case DAYS: return value_of(i, Dimension::duration);
         case INDEX: return value_of(i, Dimension::index);
-        case NUMBER: case SCORE: return bare_number(i);
+        case NUMBER: case SCORE: return bare_number(i) && i.text != "nth";
         case RATIO: return i.what == What::ratio || (i.what == What::slash && i.n >= 1 && i.n <= 2 && i.m <= 2 && i.m >= 1);
         case SAMPLE: return i.what == What::slash && i.m >= 50;
         case NOFM: return whole_share(i) || (value_of(i, Dimension::share) && i.value.unit == Unit::of_frames);
@@ -107,6 +113,8 @@ bool slot_accepts(int slot, const Item& i) {
             return (i.what == What::quoted && i.text.size() <= 6 && i.text.find(' ') == std::string::npos) ||
                    (i.what == What::box && i.box.by == BoxChoice::By::label);
         case ORDINAL_SUPER: return i.what == What::box && i.box.by == BoxChoice::By::number;
+        case BROODKIND: return term && is_brood_kind(i);
+        case NTH: return i.what == What::value && i.text == "nth";
         case FULLNESS: return term && i.has(Class::amount) && !i.counted;
         default: return false;
     }
@@ -154,7 +162,7 @@ std::string shape_of(const std::vector<Item>& items) {
                 shape += i.box_kind;
                 if (i.what == What::term && i.is("under box")) shape += static_cast<char>('A' + static_cast<int>(i.box.by));
                 break;
-            case What::value: shape += static_cast<char>('A' + static_cast<int>(i.value.dimension)); shape += static_cast<char>('A' + static_cast<int>(i.value.unit)); break;
+            case What::value: shape += i.text == "nth" ? "nth" : ""; shape += static_cast<char>('A' + static_cast<int>(i.value.dimension)); shape += static_cast<char>('A' + static_cast<int>(i.value.unit)); break;
             case What::slash: case What::ratio: shape += whole_share(i) ? 'w' : i.m >= 50 ? 's' : i.m <= 2 && i.n <= 2 ? 'r' : 'o'; break;
             case What::box: shape += static_cast<char>('A' + static_cast<int>(i.box.role)); shape += i.box2.by == BoxChoice::By::unsaid ? '1' : '2'; break;
             case What::sign: case What::stop: case What::unknown: shape += i.text; break;
@@ -424,6 +432,7 @@ void Filler::fill(int slot, const Item& item, const std::string& count_into) {
         case LOTS: f.lots = item.lots; break;
         case INTO_LOT: f.lot = item.lots.front(); break;
         case JARS: jars(item); break;
+        case NTH: f.count = item.count, f.second = item.value; break;
         case DATE: f.text = iso(item.day); break;
         case DUE: f.second = measure(std::to_string(days_between(context.noted, item.day)), Unit::day).value_or(Measure{}); break;
         case SPECIAL:
@@ -463,6 +472,7 @@ void apply_field(Candidate& c, const std::string& name, const std::string& value
     else if (name == "carry") c.carries_box = true;
     else if (name == "cells") c.after_cells = true;
     else if (name == "brood") c.after_brood = true;
+    else if (name == "food") c.beside_food = true;
 }
 
 bool reads_one_super(Kind kind) {
