@@ -70,7 +70,10 @@ An empty file is a journal without anything in it.
 
   $ mkdir empty && : > empty/a.hive
   $ waxtab check --on 2026-06-03 empty
-  fine: 0 facts about 0 hives in 1 file
+  a.hive:1:1: warning: nothing is written in this file [empty-file]
+        = hint: write in it, for example `hive h3 at mill: deep, excluder, super
+                drawn9`, or leave it out
+  0 errors, 1 warning in 1 file
   $ waxtab supers --on 2026-06-03 empty
   No living hive to show on 2026-06-03.
 
@@ -85,4 +88,6 @@ A folder without journals, a folder that is not there, a file that cannot be rea
   [2]
   $ mkdir broken && ln -s missing.hive broken/gone.hive && cp lf/a.hive broken
   $ waxtab check --on 2026-06-03 broken
+  waxtab: error: cannot read 'broken/gone.hive'
   fine: 2 facts about 1 hive in 1 file
+  [2]

@@ -137,18 +137,18 @@ The same journal through the other reports.
                 super "CM907" 5 kg after                          denmark.hive:543
   $ waxtab supers --on 2020-06-22 --hive DK_4_1
   Supers on 2020-06-22. Supers are numbered from the brood up; in 8 cases of 10
-  the truth lies in the range.
+  the truth lies in the range. Days of room allow for the flow fading.
   
   Yard Krankerup, 1 hive
   
   DK_4_1
-    gains 0.3 kg a day (-0.6 to 1.2); too few visits of its own, so judged by
+    gains 0.2 kg a day (-0.6 to 1.1); too few visits of its own, so judged by
       its yard and the time of year
-    room for 41.9 kg (15.7-66.6): more than 99 days (20 or more)
+    room for 43.9 kg (18.4-66.6): likely to outlast the flow (28 days or more)
     super      full         capped       honey in it         holds    seen
-    3 "CM890"  21% (0-50)   13% (1-25)   4.7 kg (0.0-11.1)   22.2 kg  never
-    2 "CM883"  38% (0-90)   31% (12-49)  8.5 kg (0.0-20.0)   22.2 kg  never
-    1 "CM96"   50% (0-100)  53% (34-71)  11.1 kg (0.0-22.4)  22.2 kg  never
+    3 "CM890"  19% (0-45)   11% (0-22)   4.1 kg (0.0-10.1)   22.2 kg  never
+    2 "CM883"  34% (0-84)   26% (8-44)   7.6 kg (0.0-18.8)   22.2 kg  never
+    1 "CM96"   49% (0-100)  51% (33-69)  10.9 kg (0.0-22.4)  22.2 kg  never
     read from: super 3 denmark.hive:487; super 2 denmark.hive:469; super 1
       denmark.hive:73; gain denmark.hive:73,469,487
     assumed: norwegian (supers 3, 2, 1); drawn comb (supers 3, 2, 1)

@@ -18,24 +18,24 @@ A day in mid-flow.
 
   $ waxtab supers --on 2026-07-11 --hive h3 season
   Supers on 2026-07-11. Supers are numbered from the brood up; in 8 cases of 10
-  the truth lies in the range.
+  the truth lies in the range. Days of room allow for the flow fading.
   
   Yard mill, 1 hive
   
   h3
-    gains 0.6 kg a day (-0.2 to 1.5)
-    room for 6.5 kg (2.3-10.6): 12 days (1 or more)
+    gains 0.6 kg a day (-0.2 to 1.4)
+    room for 6.5 kg (2.4-10.6): 12 days (1 or more)
     super   full          capped       honey in it          holds    seen
-    2 "M7"  96% (89-100)  74% (67-82)  14.7 kg (13.0-16.2)  15.3 kg  2026-07-05
-    1 "M1"  59% (37-82)   31% (23-39)  9.1 kg (5.5-12.6)    15.3 kg  2026-07-05
-    fit to take, by the capping: super 2 now; super 1 about 2026-07-25
-      (2026-07-20 to 2026-07-30)
+    2 "M7"  96% (89-100)  75% (67-82)  14.6 kg (12.9-16.1)  15.2 kg  2026-07-05
+    1 "M1"  59% (36-82)   30% (22-39)  8.9 kg (5.3-12.5)    15.2 kg  2026-07-05
+    fit to take, by the capping: super 2 now; super 1 about 2026-07-26
+      (2026-07-19 to 2026-07-30)
     read from: super 2 mill.hive:110,120,133; super 1 mill.hive:110,120,133;
       gain mill.hive:110,120,126,133
     assumed: medium (supers 2, 1)
   
   Your eye: a super you call full has held 84 % of the usual figure for its kind
-  (80-88 %), one you call half full 47 % of a full one; 10 weighings.
+  (79-88 %), one you call half full 47 % of a full one; 10 weighings.
 
   $ waxtab advise --on 2026-07-11 --hive h3 season
   Advice for 2026-07-11
@@ -66,7 +66,7 @@ A day in mid-flow.
   
     h3 at mill: leave super "M7" on: full, not capped enough
       likely: ripe by capping about 2026-07-11 (2026-07-11 to 2026-07-14)
-      - capped 74% (67-82%), mark 75%; a moisture reading would outrank it
+      - capped 75% (67-82%), mark 75%; a moisture reading would outrank it
         "super 70%", "2 frames capped"                               mill.hive:110
         "top 90%", "3 of 9 frames capped"                            mill.hive:120
         "top full", "half capped"                                    mill.hive:133

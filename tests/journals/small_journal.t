@@ -82,14 +82,14 @@ The small journal, through every command.
 
   $ waxtab supers --on 2026-06-03
   Supers on 2026-06-03. Supers are numbered from the brood up; in 8 cases of 10
-  the truth lies in the range.
+  the truth lies in the range. Days of room allow for the flow fading.
   
   Yard mill, 1 hive
   
   h3
     gains 0.8 kg a day (0.0-1.6); too few visits of its own, so judged by its
       yard and the time of year
-    room for 21.1 kg (17.7-24.5): 40 days (13 or more)
+    room for 21.1 kg (17.7-24.5): likely to outlast the flow (14 days or more)
     super  full          capped       honey in it          holds    seen
     2      1% (0-3)      0% (0-1)     0.1 kg (0.0-0.5)     18.2 kg  never
     1      83% (66-100)  67% (56-77)  15.1 kg (10.6-19.5)  18.2 kg  2026-06-03
@@ -117,13 +117,6 @@ The small journal, through every command.
   
   Yard mill, 2026-06-10, 0 hives to open
     gear to count mites in 1 hive
-    load
-      - 1 x medium super, drawn, in case h3 gains at the high end of the range
-  
-  Against the shed
-  
-                         wanted  in case  in the shed
-    medium super, drawn       0        1     not said
 
   $ waxtab hindsight --on 2026-06-03
   Hindsight on 2026-06-03
@@ -158,14 +151,14 @@ In pounds.
 
   $ waxtab supers --units lb --on 2026-06-03
   Supers on 2026-06-03. Supers are numbered from the brood up; in 8 cases of 10
-  the truth lies in the range.
+  the truth lies in the range. Days of room allow for the flow fading.
   
   Yard mill, 1 hive
   
   h3
-    gains 1.8 lb a day (0.0-3.6); too few visits of its own, so judged by its
+    gains 1.8 lb a day (0.0-3.5); too few visits of its own, so judged by its
       yard and the time of year
-    room for 46.5 lb (39.1-53.9): 40 days (13 or more)
+    room for 46.5 lb (39.1-53.9): likely to outlast the flow (14 days or more)
     super  full          capped       honey in it          holds    seen
     2      1% (0-3)      0% (0-1)     0.3 lb (0.0-1.0)     40.1 lb  never
     1      83% (66-100)  67% (56-77)  33.3 lb (23.4-43.1)  40.1 lb  2026-06-03

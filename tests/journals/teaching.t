@@ -65,6 +65,7 @@ The small teaching journals.
     2026-05-03  7 frames of brood, queen seen                          mill.hive:8
     2026-05-10  no queen cells                                        mill.hive:12
     2026-05-16  swarmed                                               mill.hive:15
+                swarm hived as s1 from h2                             mill.hive:16
     2026-05-17  "fewer bees", 1 sealed queen cell, todo "Leave alone
                 now"                                                  mill.hive:20
     2026-06-14  no eggs, no queen cells, moved 1 frame of eggs to h2  mill.hive:26
@@ -80,11 +81,11 @@ The small teaching journals.
     2026-06-14  moved 1 frame of eggs to h2                           mill.hive:26
   
   s1 at mill
-    since 2026-05-16
+    since 2026-05-16, from h2
   
         brood box, deep, 10 frames  since 2026-05-16                  mill.hive:16
         ===== floor =====
   
-    2026-05-16  swarm hived as s1                                     mill.hive:16
+    2026-05-16  swarm hived as s1 from h2                             mill.hive:16
     2026-05-17  queen seen, "drawing comb"                            mill.hive:22
     2026-06-14  5 frames of brood                                     mill.hive:27
