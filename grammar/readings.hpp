@@ -8,13 +8,13 @@
 //   word#         it may be counted: `super#` matches `2 supers` and sets count; `##`: it must be
 //   SLOT          a value: SHARE AMOUNT N FRAMES(=n frames) MASS VOLUME TEMP DAYS INDEX RATIO SAMPLE
 //                 BOX BOX2 KIND COMB PLACE FROM TO INTO WITH LABEL COLOUR PLANT SUBSTANCE METHOD FOOD
-//                 SPECIAL(=comb for comb honey, strips) PEST DISEASE WEATHER TEXT LOT LOTS SIZE YEAR SCORE
+//                 SPECIAL(=comb for comb honey, strips) BROODKIND NTH(=1st of 3) PEST DISEASE WEATHER TEXT LOT LOTS SIZE YEAR SCORE
 //   @word         the word and the free words after it, kept as text
 //   x?            may be missing
 // Fields: what the reading sets beyond what its slots fill: `detail=...`, `manner=...`, `count=n`,
 //   `n:value` puts the number of the counted thing into value instead of count;
 //   `carry` needs a super spoken of before, `cells` queen cells spoken of before;
-//   `brood` holds only where the line spoke of brood and of no super;
+//   `brood` holds only where the line spoke of brood and of no super; `food` where the clause names a feed;
 //   `swap` exchanges hive and other; `assume=...` notes what was taken as usual.
 #include <string_view>
 
@@ -37,6 +37,8 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::super_on, "added super#|SUPERKIND# KIND? COMB? PLACE? labelled? LABEL? FRAMES? no_excluder? from_shed?", "", "h3 super added, on top"},
     {Kind::super_on, "+ COMB# PLACE? labelled? LABEL?", "", ""},
     {Kind::super_on, "on|added SPECIAL# PLACE? labelled? LABEL? FRAMES?", "", ""},
+    {Kind::super_on, "on|added SPECIAL# super? thin_foundation PLACE? FRAMES? no_excluder?", "", ""},
+    {Kind::super_on, "on|added SPECIAL# super? PLACE? FRAMES? no_excluder", "", ""},
     {Kind::super_on, "on super#|SUPERKIND# KIND? COMB? PLACE? labelled? LABEL? FRAMES? no_excluder? from_shed?", "", "h3 super on"},
     {Kind::super_on, "on|added|+ ORDINAL_SUPER KIND? COMB? PLACE? labelled? LABEL? FRAMES?", "", "h5 2nd super on, under the first"},
     {Kind::super_on, "supered COMB? PLACE? KIND? FRAMES?", "", ""},
@@ -180,7 +182,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::brood, "frames_of_brood##", "n:value", "h3 6 frames of brood"},
     {Kind::brood, "brood across? N|FRAMES", "", "h3 brood on 6"},
     {Kind::brood, "brood seam##", "n:value", ""},
-    {Kind::brood, "frames_of_brood## in brood_box##", "n:value", ""},
+    {Kind::brood, "frames_of_brood## in brood_box##|BROODKIND##", "n:value", ""},
     {Kind::brood, "brood_in_all_stages across? N|FRAMES", "detail=all_stages", "h3 BIAS on 7"},
     {Kind::brood, "brood_in_all_stages#", "detail=all_stages n:value", ""},
     {Kind::brood, "not brood", "detail=none", ""},
@@ -276,6 +278,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::queen_cells, "charged_cell#", "detail=charged", ""},
     {Kind::queen_cells, "opened_cell# seen?", "detail=emerged", ""},
     {Kind::queen_cells, "queen_cell#|sealed_cell# emerged", "detail=emerged", ""},
+    {Kind::queen_cells, "cell#|queen_cell# mid_comb seen?", "", ""},
     {Kind::queen_cells, "queen_cell# torn_down", "detail=torn_down", ""},
     {Kind::queen_cells, "swarm_cell# seen?", "manner=swarm", "h3 4 swarm cells"},
     {Kind::queen_cells, "supersedure_cell# seen?", "manner=supersedure", ""},
@@ -294,11 +297,12 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::feed, "added FOOD VOLUME|MASS? RATIO?", "", ""},
     {Kind::feed, "+ FOOD VOLUME|MASS? RATIO?", "", "h3 +fondant 1 kg"},
     {Kind::feed, "FOOD VOLUME|MASS RATIO?", "", ""},
+    {Kind::feed, "VOLUME RATIO?", "food", ""},
     {Kind::feed, "FOOD on|in VOLUME|MASS?", "", ""},
     {Kind::feed, "fed feeder FOOD? VOLUME|MASS? RATIO?", "", ""},
     {Kind::feeder_state, "feeder AMOUNT", "", ""},
-    {Kind::treatment, "treated with? SUBSTANCE VOLUME|MASS? @batch?", "", "h3 treated with oxalic acid"},
-    {Kind::treatment, "SUBSTANCE VOLUME|MASS? @batch?", "", ""},
+    {Kind::treatment, "treated with? SUBSTANCE VOLUME|MASS? NTH? @batch?", "", "h3 treated with oxalic acid"},
+    {Kind::treatment, "SUBSTANCE VOLUME|MASS? NTH? @batch?", "", ""},
     {Kind::treatment, "treated @with", "", ""},
     {Kind::treatment_on, "on|in|added|+ SUBSTANCE strip#|pad#|tray#? DAYS? @batch?", "", "h3 amitraz strips in"},
     {Kind::treatment_on, "strip#|pad#|tray# on|in|added|+ DAYS?", "", ""},
@@ -324,6 +328,10 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::disease, "not DISEASE", "manner=none", ""},
     {Kind::inspected, "inspected", "", "h3 inspected"},
     {Kind::inspected, "opened", "", ""},
+
+    // ---- Known, and kept in the words they were written in: nothing follows from them
+    {Kind::remark, "on|returned|added wet# super? over_crown_board", "", ""},
+    {Kind::remark, "moved_up|moved into? full? brood_box|box", "", ""},
 
     // ---- Yard
     {Kind::weather, "WEATHER+", "yard", "sunny, breezy"},

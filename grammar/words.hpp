@@ -49,10 +49,13 @@ inline constexpr Word words[] = {
     {"escape board", Class::thing, "escape board|escape|bee escape|clearer board|clearer|clearing board|clearer bd|porter board"},
     {"fume board", Class::thing, "fume board"},
     {"crown board", Class::thing, "crown board|inner cover"},
+    {"over crown board", Class::state, "over the inner cover|over inner cover|above the inner cover|above inner cover|over the crown board|over crown board|above the crown board|above crown board"},
     {"upper entrance", Class::thing, "upper entrance|top entrance"},
     {"entrance", Class::thing, "entrance|lower entrance|bottom entrance"},
     {"reducer", Class::thing, "reducer|entrance reducer|entrance block"},
     {"mouse guard", Class::thing, "mouse guard"},
+    {"pin", Class::thing, "pin|drawing pin|thumbtack|thumb tack"},
+    {"gear", Class::thing, "strap|ratchet strap|trap|beetle trap|wasp trap|slate|brick|stand|hive stand|lid|roof|floor|insulation|wrap"},
     {"feeder", Class::thing, "feeder|feeder jar"},
     {"strip", Class::thing, "strip"},
     {"pad", Class::thing, "pad"},
@@ -76,6 +79,7 @@ inline constexpr Word words[] = {
     {"foundation", Class::combing, "foundation|fdn|fndn|fdns|undrawn|new foundation|wax foundation|all foundation|all fdn|foundation only"},
     {"wet", Class::combing, "wet|wet comb|wets|sticky|stickies|wet from extracting|wet from the extractor"},
     {"strips", Class::combing, "starter strips|starter strip|foundationless|thin strips"},
+    {"thin foundation", Class::state, "thin foundation|thin fdn"},
     {"cut comb", Class::combing, "cut comb|comb honey|thin foundation|thin fdn|cut-comb"},
     {"sections", Class::combing, "sections|section|section rack|rack of sections|section crate|crate of sections|rounds|rack|section super"},
     {"mixed", Class::combing, "mixed|half drawn half foundation|checkerboarded|drawn and foundation|mixed comb"},
@@ -156,7 +160,7 @@ inline constexpr Word words[] = {
     {"empty", Class::amount, "empty|nothing in it|nothing in|nothing stored|untouched|not touched|haven't touched|haven't touched it|hasn't been touched|bare|ignored|no honey|nothing in there|nothing yet|still empty|nothing", 0, 0, 20},
     {"fully", Class::amount, "fully|completely|totally|entirely|wholly", 1000, 950, 1000},
     {"nearly", Class::amount, "nearly|almost|nearly all|almost all|nearly fully|just about", 900, 800, 970},
-    {"capped", Class::state, "capped|sealed|cpd|capping|capped over|capped off|finished"},
+    {"capped", Class::state, "capped|sealed|cpd|capping|capped over|capped off|finished|sealed one|capped one"},
     {"uncapped", Class::state, "uncapped|unsealed|not capped|not sealed|not capped yet|none capped|no capping|no cappings|nothing capped|not a cell capped|uncapped yet|no capping yet"},
     {"starting to cap", Class::state, "starting to cap|just starting to cap|starting capping|beginning to cap|started capping|started to cap|capping started|capping along the top|capped along the top|some capped|some capping"},
     {"honey", Class::thing, "honey"},
@@ -238,16 +242,19 @@ inline constexpr Word words[] = {
     {"dry", Class::state, "dry|polished|empty cups"},
     {"charged cup", Class::thing, "charged cup|charged queen cup"},
     {"queen cell", Class::thing, "queen cell|qc|q c|qcs|queencell|q cell"},
-    {"open", Class::state, "open|unsealed cell|with larvae"},
+    {"open", Class::state, "open|unsealed cell|with larvae|open one"},
     {"open cell", Class::thing, "open queen cell|open qc|unsealed queen cell|unsealed qc|uncapped queen cell|uncapped qc|open q cell"},
     {"sealed cell", Class::thing, "sealed queen cell|sealed qc|capped queen cell|capped qc|sealed cell|closed queen cell|capped cell"},
     {"charged cell", Class::thing, "charged cell|charged queen cell|charged qc"},
+    {"cell", Class::thing, "cell"},
+    {"mid comb", Class::state, "mid comb|mid-comb|middle of the comb|in the middle of the comb|on the face of the comb|face of the comb"},
     {"swarm cell", Class::thing, "swarm cell"},
     {"supersedure cell", Class::thing, "supersedure cell|supercedure cell|supersedure qc"},
     {"emergency cell", Class::thing, "emergency cell|walk away cell|emergency qc"},
     {"cells removed", Class::done, "knocked down|knocked them down|knocked it down|knocked both down|took down|taken down|removed cells|destroyed|cut out|scraped off|culled|squashed|torn down by me|cut|knocked off|broke down"},
     {"left", Class::done, "left|kept one|one left"},
     {"torn down", Class::state, "torn down"},
+    {"robbing", Class::state, "robbing|robbed by|being robbed|robbed out|robbers"},
     {"superseding", Class::state, "superseding|supercedure|supersedure"},
 
     // Care
@@ -395,7 +402,7 @@ inline constexpr Word words[] = {
     {"will", Class::plan, "will|i'll|we'll|shall|need|needs|needed|needing|should|must|going to|gonna|plan to|planning|planning to|plan|want|wants|want to|would|could|might|may|wish|hope|hoping|hope to|next time|next visit|next week|next month|next year|next wk|tomorrow|tmrw|tonight|on saturday|todo|to do|to-do|remember|remember to|note to self|ready for|due|time to|must not|mustn't|to be|ought to|consider|considering|later|soon|in a week|in a fortnight|want a|could do with|was going to|were going to|meant to|forgot to|forgot|should have|ought|try to|expect|expecting|let's|try|waiting for|wait for|wait|before long|reminder|asap|in two weeks|have to|has to"},
     {"if", Class::condition, "if|unless|in case|provided|as soon as|depending on"},
     {"when", Class::condition, "when|once|until|till|whenever"},
-    {"not", Class::negation, "no|not|none|never|without|w/o|didn't|did not|don't|do not|doesn't|haven't|hasn't|have not|has not|wasn't|weren't|isn't|aren't|couldn't|can't|cannot|won't|wouldn't|neither|nor|not yet|no sign of|nothing|didnt|dont|nil|zero|not any|no more|hadn't|nope"},
+    {"not", Class::negation, "no|not|none|never|without|w/o|didn't|did not|don't|do not|doesn't|haven't|hasn't|have not|has not|wasn't|weren't|isn't|aren't|couldn't|can't|wont|cant|couldnt|doesnt|isnt|wasnt|hasnt|havent|wouldnt|cannot|won't|wouldn't|neither|nor|not yet|no sign of|nothing|didnt|dont|nil|zero|not any|no more|hadn't|nope"},
     {"no need", Class::negation, "no need|no need for|instead of|rather than|no point in"},
     {"add", Class::order, "add|requeen|re-queen|check|look|test|bring|remove|take|give|move|feed|treat|swap|unite|combine|extract|harvest|make|replace|return|clean|mark|clip|find|fix|paint|order|buy|weigh|reduce|close|inspect|super up|watch|keep|leave|get|fit|repair|mow|build|wire|prepare|ask|call|fetch|collect|divide|merge|switch|reverse|ck|chk|do not|leave alone|let"},
 
@@ -410,6 +417,7 @@ inline constexpr Word words[] = {
     {"across", Class::preposition, "across|covering"},
     {"at", Class::preposition, "at"},
     {"since", Class::time, "since"},
+    {"last seen", Class::time, "last seen|last saw|last noted"},
     {"ago", Class::time, "ago"},
     {"yesterday", Class::time, "yesterday|last night|the day before"},
     {"new", Class::filler, "new"},
@@ -417,7 +425,7 @@ inline constexpr Word words[] = {
 
     // Said, and meaning nothing to a reading
     {"the", Class::filler, "the|a|an|another|its|it|it's|is|are|was|were|been|be|being|has|have|had|i|we|they|them|their|theirs|she|her|he|his|this|that|these|those|there|here|my|our|us|you|do|did"},
-    {"very", Class::filler, "very|quite|looks|looking|just|now|today|still|again|already|also|too|only|more|really|otherwise|this time|so|her own|by then|as well|too fast|meanwhile|rather|pretty|nicely|well|fine again|all round|at last|finally|altogether|in total|total|all told|this morning|this afternoon|this evening|morning|afternoon|evening|early|yet|both of them|each of them|apiece|old|fresh|big one|up there|up here|in there|inside|in it|on it|on her|in hive|of it|on them|in them|to them|of them|on there|some|nice and|lot of|a lot of|a lot|so far|ones|one's|quickly|quick|straight away|carefully|properly|girls|bees on it|super duper|i'd|we'd|they've|i've|we've|she's|they're|who|which|much|bit more|such|even|up now|filling up|around the|for winter|for the winter|for now|through the glove|through glove|thru glove|through the veil|thru veil|plus some|colony|hive|colonies|hives|stock|good going|ready"},
+    {"very", Class::filler, "very|quite|looks|looking|just|now|today|still|again|already|also|too|only|more|really|otherwise|this time|so|her own|by then|as well|too fast|meanwhile|rather|pretty|nicely|well|fine again|all round|at last|finally|altogether|in total|total|all told|this morning|this afternoon|this evening|morning|afternoon|evening|early|yet|both of them|each of them|apiece|old|fresh|big one|up there|up here|in there|inside|in it|on it|on her|in hive|of it|on them|in them|to them|of them|on there|some|nice and|lot of|a lot of|a lot|so far|ones|one's|quickly|quick|straight away|carefully|properly|girls|bees on it|super duper|i'd|we'd|they've|i've|we've|she's|they're|who|which|much|bit more|such|even|up now|filling up|around the|for winter|for the winter|for now|through the glove|through glove|thru glove|through the veil|thru veil|plus some|colony|hive|colonies|hives|stock|good going|ready|as bait"},
 };
 
 /// What means one thing to some keepers and another to others: never read, always asked back.

@@ -167,11 +167,15 @@ void courses(Items& items) {
     }
 }
 
-/// `on frame 4`: where it was seen, which no reading needs.
+/// `on frame 4`, `with a pin`: where it was seen, how it was marked; no reading needs it.
 void on_which_frame(Items& items) {
     for (std::size_t i = 0; i + 2 < items.size(); ++i) {
         const bool frame = items[i + 1].is("frame") && !items[i + 1].counted && is_count(items[i + 2]);
         if (frame && (items[i].is("on") || items[i].is("in") || items[i].is("across"))) items[i].loose = items[i + 1].loose = items[i + 2].loose = true;
+    }
+    for (std::size_t i = 1; i < items.size(); ++i) {
+        const std::size_t with = items[i - 1].has(Class::filler) && i > 1 ? i - 2 : i - 1;
+        if (items[i].is("pin") && items[with].is("with")) items[i].loose = items[with].loose = true;
     }
 }
 
@@ -308,7 +312,7 @@ bool second_choice(const Item& i) {
 
 void counts(Items& items) {
     for (std::size_t i = 0; i + 1 < items.size(); ++i) {
-        if (!is_count(items[i]) || items[i].value.unit != Unit::piece || items[i].text == "x") continue;
+        if (!is_count(items[i]) || items[i].value.unit != Unit::piece || items[i].text == "x" || items[i].text == "nth") continue;
         std::size_t noun = i + 1;
         while (noun < items.size() && noun < i + 4 && !countable(items[noun]) && adjective(items[noun])) ++noun;
         if (noun >= items.size() || !countable(items[noun])) {

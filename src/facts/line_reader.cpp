@@ -71,7 +71,10 @@ bool tells_of_a_deed(const std::vector<Item>& items) {
     static constexpr std::array<std::string_view, 11> lives = {"treated", "split", "united", "swarmed", "requeened", "bought", "hived", "nuc made", "shook out", "renamed", "supered"};
     const auto life = [](const Item& i) { return std::any_of(lives.begin(), lives.end(), [&](std::string_view t) { return i.is(t); }); };
     if (std::any_of(items.begin(), items.end(), life)) return true;
-    return std::any_of(items.begin(), items.end(), deed) && std::any_of(items.begin(), items.end(), thing);
+    const auto strange = [](const Item& i) { return i.what == What::unknown; };
+    const auto plainly = [&](const Item& i) { return deed(i) && !i.is("gained") && !i.is("lost weight"); };
+    return (std::any_of(items.begin(), items.end(), deed) && std::any_of(items.begin(), items.end(), thing)) ||
+           (std::any_of(items.begin(), items.end(), plainly) && std::any_of(items.begin(), items.end(), strange));
 }
 
 /// The items of a clause whose hives became what the line is about.
@@ -347,6 +350,32 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
     sentence(std::move(part));
 }
 
+/// `10 frames of brood (6 below, 4 up)`: the whole is the fact; its parts are kept as words, and have to
+/// come to it. Number of clauses that are parts.
+std::size_t LineReader::parts_of_a_whole(const std::vector<std::vector<Item>>& clauses, std::size_t at) {
+    if (!last_.set || at == 0 || last_.out >= out_->size() || out_->back().fact.kind == Kind::remark) return 0;
+    const auto number = [](const std::vector<Item>& clause) -> std::int64_t {
+        const auto where = [](const Item& i) { return i.has(Class::placing) || i.has(Class::which) || i.is("gained") || i.is("lost weight"); };
+        const bool part = clause.size() == 2 && clause[0].what == What::value && clause[0].value.unit == Unit::piece && clause[0].value.amount > 0 && where(clause[1]);
+        return part ? clause[0].value.amount : 0;
+    };
+    std::size_t end = at;
+    std::int64_t sum = 0;
+    for (; end < clauses.size() && number(clauses[end]) > 0; ++end) sum += number(clauses[end]);
+    const Fact& whole = out_->back().fact;
+    const std::int64_t said = whole.value.dimension == Dimension::count && whole.value.said() ? whole.value.amount : std::int64_t{whole.count} * 1000;
+    if (end < at + 2 || said <= 0) return 0;
+    std::vector<Item> kept;
+    for (std::size_t k = at; k < end; ++k) kept.insert(kept.end(), clauses[k].begin(), clauses[k].end());
+    keep_words(kept, Kind::remark, Reading::Outcome::remark, "");
+    if (sum == said) return end - at;
+    out_->back().fact.detail = "flagged";
+    const Span where = span(kept);
+    journal_.diagnostics.push_back({"parts-differ", Severity::warning, where, fmt::format("'{}' does not come to the number before it", journal_.sources.text(where)), "the number before it is kept",
+                                    "correct the parts or the whole", {}});
+    return end - at;
+}
+
 /// The plan, condition or bare imperative that governs a clause, if any.
 bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::size_t at, std::string& because, bool& todo) const {
     const std::vector<Item>& items = clauses[at];
@@ -400,6 +429,10 @@ void LineReader::sentence(std::vector<Item> items) {
     hives_at_the_end(clauses);
     doubts_join_what_they_doubt(clauses);
     for (std::size_t c = 0; c < clauses.size(); ++c) {
+        if (const std::size_t parts = parts_of_a_whole(clauses, c)) {
+            c += parts - 1;
+            continue;
+        }
         std::string because;
         bool todo = false;
         if (!governed(clauses, c, because, todo)) {
@@ -434,6 +467,7 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
     const ItemContext context = item_context();
     const auto of_brood = [](const Item& i) { return i.is("egg") || i.is("larva") || i.is("brood") || i.is("frames of brood") || i.is("brood in all stages"); };
     const bool brood = box_.by == BoxChoice::By::unsaid && (brood_said_ || std::any_of(items.begin(), items.end(), of_brood));
+    const bool food = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::food); });
     const bool cells = cells_said_ || std::any_of(items.begin(), items.end(), speaks_of_cells);
     for (std::size_t j = 1; j <= n; ++j) {
         for (std::size_t i = 0; i < j; ++i) {
@@ -452,6 +486,7 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
             if (of_cells) std::erase_if(found, [](const Candidate& c) { return !c.after_cells; });
             if (!brood) std::erase_if(found, [](const Candidate& c) { return c.after_brood; });
             if (!cells) std::erase_if(found, [](const Candidate& c) { return c.after_cells; });
+            if (!food) std::erase_if(found, [](const Candidate& c) { return c.beside_food; });
             if (box_.by == BoxChoice::By::unsaid) std::erase_if(found, [](const Candidate& c) { return c.carries_box; });
             if (found.empty() && linked && i > 0) {
                 // added a super and an excluder: the verb goes on
@@ -492,6 +527,7 @@ void LineReader::take(const Solution& solution, std::optional<Day> happened) {
         const Candidate& c = solution.candidates[k];
         RawFact raw;
         raw.fact = c.fact;
+        if (raw.fact.kind == Kind::remark) raw.fact.text = std::string(journal_.sources.text(solution.spans[k]));
         raw.swap = c.swap;
         raw.fact.span = solution.spans[k];
         if (happened && raw.fact.kind == Kind::weight_change) raw.fact.text = iso(*happened);
@@ -528,7 +564,7 @@ void LineReader::take(const Solution& solution, std::optional<Day> happened) {
             continue;
         }
         Reading reading;
-        reading.outcome = Reading::Outcome::facts;
+        reading.outcome = raw.fact.kind == Kind::remark ? Reading::Outcome::remark : Reading::Outcome::facts;
         put(std::move(raw), std::move(reading));
     }
 }
@@ -687,6 +723,21 @@ void LineReader::hives_at_the_end(std::vector<std::vector<Item>>& clauses) {
 /// `took excluder out of 6`, `requeened 7`, `split 3 into 11`: bare numbers that can only be hives.
 bool LineReader::bare_hives(std::vector<Item>& items) const {
     bool any = false;
+    // opened 1 thru 6
+    for (std::size_t i = 1; i + 3 == items.size(); ++i) {
+        const auto whole = [](const Item& k) { return k.what == What::value && k.value.unit == Unit::piece && k.value.amount % 1000 == 0 ? static_cast<int>(k.value.amount / 1000) : 0; };
+        const std::string between = lower(journal_.sources.text({file_, items[i + 1].begin, items[i + 1].end}));
+        const int first = whole(items[i]), last = whole(items[i + 2]);
+        if (!items[i - 1].has(Class::done) || (between != "thru" && between != "through" && between != "to") || first <= 0 || last <= first || last - first > 200) continue;
+        std::vector<HiveId> range;
+        for (int n = first; n <= last; ++n)
+            if (const HiveId id = lexicon_.hive(std::to_string(n)); id != no_hive) range.push_back(id);
+        if (range.size() != static_cast<std::size_t>(last - first + 1)) continue;
+        items[i].what = What::hives;
+        items[i].hives = range;
+        items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 1, items.end());
+        return true;
+    }
     for (std::size_t i = 1; i < items.size(); ++i) {
         Item& number = items[i];
         if (number.what != What::value || number.value.unit != Unit::piece || number.value.low != number.value.high || number.value.amount % 1000 != 0) continue;
@@ -739,14 +790,18 @@ bool LineReader::same_again(const std::vector<Item>& items) {
     if (items.empty() || !items.front().is("same as")) return false;
     const Span where = span(items);
     const bool named = items.size() == 2 && items[1].what == What::hives && items[1].hives.size() == 1;
-    if (!named || subject_.hives.empty()) {
+    // ditto: the one hive of the line above
+    const std::string surface = lower(journal_.sources.text(where));
+    const bool above = items.size() == 1 && (surface == "ditto" || surface == "as above" || surface == "same again") && !visit_->empty() && visit_->back().hives.size() == 1 &&
+                       visit_->back().fact.noted == context_->noted && visit_->back().fact.span.file == file_ && subject_.hives.size() == 1 && visit_->back().hives != subject_.hives;
+    if ((!named && !above) || subject_.hives.empty()) {
         keep_words(items, Kind::remark, Reading::Outcome::remark, "");
         out_->back().fact.detail = "flagged";
         journal_.diagnostics.push_back({"same-as-what", Severity::warning, where, fmt::format("'{}': the same as which hive?", journal_.sources.text(where)), "kept as a remark",
                                         "name the hive, for example `h4 same as h3`", {}});
         return true;
     }
-    const HiveId from = items[1].hives.front();
+    const HiveId from = above ? visit_->back().hives.front() : items[1].hives.front();
     std::vector<RawFact> copies;
     const auto gather = [&](const std::vector<RawFact>& noted) {
         for (const RawFact& r : noted) {
@@ -763,6 +818,9 @@ bool LineReader::same_again(const std::vector<Item>& items) {
                                         "write what was seen", {}});
         return true;
     }
+    if (above)
+        journal_.diagnostics.push_back({"same-as-above", Severity::note, where, fmt::format("'{}' is read as the same as {}, the hive of the line above", surface, journal_.hive_name(from)), {},
+                                        fmt::format("write `same as {}` if so", journal_.hive_name(from)), {}});
     for (RawFact& r : copies) {
         r.hives = subject_.hives;
         r.fact.span = where;
@@ -817,6 +875,8 @@ void LineReader::clause(std::vector<Item> items) {
         if (last_.set && join_last(items)) return;
         return keep_words(written, Kind::remark, Reading::Outcome::remark, "");
     }
+    // last seen unmarked 14/5: of another day, and no more than that
+    if (std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("last seen"); })) return keep_words(items, Kind::remark, Reading::Outcome::put_out, "last seen");
     std::string doubt;
     std::optional<Day> happened;
     bool since = false;
@@ -833,7 +893,8 @@ void LineReader::clause(std::vector<Item> items) {
             ++i;
         }
     }
-    if (!subject_.said()) take_all(items, false);
+    std::vector<Item> spoken = written;
+    if (!subject_.said() && take_all(items, false)) spoken = items;
     if (items.size() > 1 && (subject_.said() || items.front().is("sold")) && lower(journal_.sources.text({file_, items.back().begin, items.back().end})) == "each") items.pop_back();
     chunk(items, item_context());
     if (unknown_other(items)) return keep_words(written, Kind::remark, Reading::Outcome::remark, "");
@@ -884,7 +945,7 @@ void LineReader::clause(std::vector<Item> items) {
     if (may_join && join_last(written)) return;
     if (ways.size() == 1 && each_or_together(ways.front(), written)) return;
     if (ways.size() == 1) {
-        last_ = {own.said() || subject_.hives != before.hives ? without_hives(written) : written, out_->size(), journal_.readings.size(), journal_.diagnostics.size(), true};
+        last_ = {own.said() || subject_.hives != before.hives ? without_hives(spoken) : spoken, out_->size(), journal_.readings.size(), journal_.diagnostics.size(), true};
         return take(ways.front(), happened);
     }
     if (ways.empty()) {

@@ -69,6 +69,7 @@ private:
     bool impossible_share(const std::vector<Item>& items);
     bool two_meanings(const std::vector<Item>& items);
     bool unit_missing(const std::vector<Item>& items);
+    std::size_t parts_of_a_whole(const std::vector<std::vector<Item>>& clauses, std::size_t at);
     void unread(const std::vector<Item>& items);
     bool bare_hives(std::vector<Item>& items) const;
     std::vector<Solution> about_the_named(const std::vector<Item>& items);

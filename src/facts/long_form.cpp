@@ -230,6 +230,11 @@ std::string moved_frames(const Journal& j, const Fact& f) {
     return std::move(w("to")(j.hive_name(f.other))).text();
 }
 
+std::string ordinal(int n) {
+    const bool teen = n % 100 >= 11 && n % 100 <= 13;
+    return fmt::format("{}{}", n, teen ? "th" : n % 10 == 1 ? "st" : n % 10 == 2 ? "nd" : n % 10 == 3 ? "rd" : "th");
+}
+
 std::string treatment_words(const Fact& f, std::string_view way) {
     Words w;
     if (way.empty()) {

@@ -348,7 +348,7 @@ TEST_CASE("colony, queen, food, treatments, mites", "[facts]") {
         {R"(h3 treated with Beestuff)", R"(h3 treated with "Beestuff")"},
         {R"(h3 oxalic trickle 30 ml)", R"(h3 treated oxalic acid 30 ml)"},
         {R"(h3 treated with oxalic acid, batch 1234)", R"(h3 treated oxalic acid batch "1234")"},
-        {R"(h3 OAV 1st of 3)", R"(?h3 "OAV 1st of 3" | !not-understood)"},
+        {R"(h3 OAV 1st of 3)", R"(h3 treated oxalic acid 1st of 3)"},
         {R"(h3 thymol tray on, batch "AB12", from "a supplier")", R"(h3 thymol in batch "AB12, from a supplier")"},
         // mites
         {R"(h3 11/300)", R"(?h3 "11/300" | !not-understood)"},
