@@ -254,7 +254,7 @@ inline constexpr Word words[] = {
     {"cells removed", Class::done, "knocked down|knocked them down|knocked it down|knocked both down|took down|taken down|removed cells|destroyed|cut out|scraped off|culled|squashed|torn down by me|cut|knocked off|broke down"},
     {"left", Class::done, "left|kept one|one left"},
     {"torn down", Class::state, "torn down"},
-    {"robbing", Class::state, "robbing|robbed by|being robbed|robbed out|robbers"},
+    {"robbed by", Class::state, "robbed by|robbed out"},
     {"superseding", Class::state, "superseding|supercedure|supersedure"},
 
     // Care
