@@ -1,0 +1,65 @@
+#include "facts/clause_words.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace waxtab {
+
+using grammar::Class;
+using What = Item::What;
+
+bool stop(const Item& i, std::string_view text) { return i.what == What::stop && i.text == text; }
+
+bool eventful(const std::vector<Item>& items) {
+    return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::sign || i.has(Class::done); });
+}
+
+bool goes_on(Kind kind) {
+    switch (kind) {
+        case Kind::super_on: case Kind::super_off: case Kind::brood_box_on: case Kind::frames_off: case Kind::hive_split: case Kind::nuc_made:
+        case Kind::swarm_hived: case Kind::queen_introduced: case Kind::extracted: case Kind::gone_out: case Kind::jars: case Kind::combs_packed:
+        case Kind::feed: case Kind::treatment: case Kind::treatment_on: case Kind::mites: case Kind::super_moved: case Kind::frames_moved:
+        case Kind::bought_in: case Kind::opening_stock: case Kind::moisture: case Kind::honey_index: case Kind::come_back: case Kind::stocktake:
+            return true;
+        default: return false;
+    }
+}
+
+bool holds_number(const Item& i) {
+    return i.what == What::value || i.what == What::slash || i.what == What::jars || i.counted || i.has(Class::count);
+}
+
+bool soft(Kind kind) {
+    return kind == Kind::full || kind == Kind::capped || kind == Kind::drawn || kind == Kind::bees || kind == Kind::brood || kind == Kind::stores ||
+           kind == Kind::hive_weight || kind == Kind::box_weight || kind == Kind::strength;
+}
+
+bool needs_hive(const Candidate& c) {
+    return !c.about_yard && !c.about_honey && !c.about_shed;
+}
+
+bool takes_box_from_before(Kind kind) {
+    return kind == Kind::full || kind == Kind::capped || kind == Kind::drawn || kind == Kind::shakes_out || kind == Kind::no_change;
+}
+
+std::vector<Item> without_hives(std::vector<Item> items) {
+    const auto named = std::count_if(items.begin(), items.end(), [](const Item& k) { return k.what == What::hives; });
+    if (named > 1) {
+        // Only the hives the line is about: the ones without a preposition.
+        for (std::size_t i = 0; i < items.size(); ++i) {
+            const bool led = i > 0 && (items[i - 1].has(Class::preposition) || items[i - 1].is("new") || items[i - 1].is("with"));
+            if (items[i].what != What::hives || led) continue;
+            items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+            return items;
+        }
+    }
+    for (std::size_t i = 0; i < items.size();) {
+        const bool before = i + 1 < items.size() && items[i + 1].what == What::hives && (items[i].is("from") || items[i].is("to") || items[i].is("on") || items[i].is("in") || items[i].is("off") || items[i].is("at"));
+        const bool verb = std::count_if(items.begin(), items.end(), [](const Item& k) { return k.has(Class::done); }) > 1;
+        if (items[i].what == What::hives || (before && (!items[i].has(Class::done) || verb))) items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+        else ++i;
+    }
+    return items;
+}
+
+}  // namespace waxtab

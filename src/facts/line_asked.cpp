@@ -1,0 +1,142 @@
+#include "facts/line_reader.hpp"
+
+#include <algorithm>
+#include <array>
+
+#include <fmt/format.h>
+
+#include "facts/chunk.hpp"
+#include "facts/clause_words.hpp"
+
+// What is asked back: what was not understood, means two things, or cannot be.
+namespace waxtab {
+
+using grammar::Class;
+using What = Item::What;
+
+namespace {
+
+/// The row of a word that has two meanings in the trade, if it is one.
+const grammar::TwoMeanings* meanings_of(const Item& i) {
+    if (i.what != What::unknown && !i.is("cleared")) return nullptr;
+    const std::string_view text = i.what == What::unknown ? std::string_view(i.text) : "cleared";
+    const std::string_view single = text.size() > 2 && text.ends_with('s') ? text.substr(0, text.size() - 1) : text;
+    const auto found = std::find_if(std::begin(grammar::two_meanings), std::end(grammar::two_meanings), [&](const grammar::TwoMeanings& t) { return t.word == text || t.word == single; });
+    return found == std::end(grammar::two_meanings) ? nullptr : &*found;
+}
+
+bool smells_of_data(const Item& i, const Lexicon& lexicon) {
+    if (i.what == What::value || i.what == What::slash || i.what == What::ratio || i.what == What::sign || i.what == What::jars) return true;
+    if (i.counted) return true;
+    if (i.what == What::unknown && i.text.find_first_of("0123456789") != std::string::npos) return true;
+    if (const grammar::Word* w = i.word(Class::count); w && w->number > 1) return true;
+    return i.what == What::unknown && !lexicon.nearest(i.text).empty();
+}
+
+/// Speaks of something done to boxes, frames or queens: worth a look when it was not understood.
+bool tells_of_a_deed(const std::vector<Item>& items) {
+    static constexpr std::array<std::string_view, 12> things = {"super", "brood box", "excluder", "frame", "frames of brood", "frames of stores", "queen", "queen cell", "escape board", "feeder", "upper entrance", "swarm"};
+    const auto deed = [](const Item& i) { return i.what == What::sign || (i.has(Class::done) && !i.is("on") && !i.is("off") && !i.is("in") && !i.is("out") && !i.is("left")); };
+    const auto thing = [](const Item& i) { return i.what == What::box || i.is("wet") || std::any_of(things.begin(), things.end(), [&](std::string_view t) { return i.is(t); }); };
+    static constexpr std::array<std::string_view, 11> lives = {"treated", "split", "united", "swarmed", "requeened", "bought", "hived", "nuc made", "shook out", "renamed", "supered"};
+    const auto life = [](const Item& i) { return std::any_of(lives.begin(), lives.end(), [&](std::string_view t) { return i.is(t); }); };
+    if (std::any_of(items.begin(), items.end(), life)) return true;
+    const auto strange = [](const Item& i) { return i.what == What::unknown; };
+    const auto plainly = [&](const Item& i) { return deed(i) && !i.is("gained") && !i.is("lost weight"); };
+    return (std::any_of(items.begin(), items.end(), deed) && std::any_of(items.begin(), items.end(), thing)) ||
+           (std::any_of(items.begin(), items.end(), plainly) && std::any_of(items.begin(), items.end(), strange));
+}
+
+}  // namespace
+
+void LineReader::unread(const std::vector<Item>& items) {
+    const Span where = span(items);
+    const bool negated = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation); });
+    const bool flagged = std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) || (!negated && tells_of_a_deed(items));
+    keep_words(items, Kind::remark, negated && eventful(items) ? Reading::Outcome::put_out : Reading::Outcome::remark, negated && eventful(items) ? "not" : "");
+    if (!flagged) return;
+    out_->back().fact.detail = "flagged";
+    if (unit_missing(items) || two_meanings(items)) return;
+    Diagnostic d{"not-understood", Severity::warning, where, fmt::format("not understood: '{}'", journal_.sources.text(where)), "kept as a remark",
+                 "say it in the words of `waxtab words`, or put it in quotes if it is only a remark", {}};
+    for (const Item& i : items) {
+        if (i.what != What::unknown) continue;
+        const std::string near = lexicon_.nearest(i.text);
+        if (near.empty()) continue;
+        d.span = {file_, i.begin, i.end};
+        d.code = "unknown-word";
+        d.label = fmt::format("did you mean '{}'?", near);
+        d.hint = fmt::format("write '{}', or put the remark in quotes", near);
+        break;
+    }
+    journal_.diagnostics.push_back(std::move(d));
+}
+
+/// A bare number where a weight or a volume stands: kg or lb matters.
+bool LineReader::unit_missing(const std::vector<Item>& items) {
+    static constexpr std::array<std::string_view, 9> weighty = {"weighed", "scale", "extracted", "fed", "drained", "wax", "syrup", "fondant", "sugar"};
+    const bool asks = std::any_of(items.begin(), items.end(), [](const Item& i) { return std::any_of(weighty.begin(), weighty.end(), [&](auto w) { return i.is(w); }); });
+    if (!asks) return false;
+    for (const Item& i : items) {
+        if (i.what != What::value || i.value.unit != Unit::piece) continue;
+        const Span where{file_, i.begin, i.end};
+        const std::string said(journal_.sources.text(where));
+        journal_.diagnostics.push_back({"no-unit", Severity::error, where, fmt::format("'{}' of what?", said), "a number without its unit",
+                                        fmt::format("write the unit, for example `{} kg`, `{} lb` or `{} L`", said, said, said), {}});
+        return true;
+    }
+    return false;
+}
+
+/// A word or abbreviation that means one thing to some and another to others: both said.
+bool LineReader::two_meanings(const std::vector<Item>& items) {
+    for (const Item& i : items) {
+        const grammar::TwoMeanings* row = meanings_of(i);
+        if (!row) continue;
+        const Span where{file_, i.begin, i.end};
+        journal_.diagnostics.push_back({"two-meanings", Severity::warning, where, fmt::format("'{}' can mean {}", journal_.sources.text(where), row->meanings), "which one?",
+                                        "write it in full, or put the remark in quotes", {}});
+        return true;
+    }
+    return false;
+}
+
+/// More than the whole, more frames than there are: said plainly, whatever else the clause says.
+bool LineReader::impossible_share(const std::vector<Item>& items) {
+    std::vector<Item> joined = items;
+    chunk(joined, item_context());
+    for (const Item& i : joined) {
+        const bool share = i.what == What::value && i.value.dimension == Dimension::share && i.value.amount > 1000;
+        const bool frames = share && i.value.of > 0;
+        if (!share) continue;
+        const Span where{file_, i.begin, i.end};
+        const std::string said(journal_.sources.text(where));
+        journal_.diagnostics.push_back({frames ? "too-many-frames" : "share-over-100", Severity::error, where,
+                                        frames ? fmt::format("'{}' is more frames than there are", said) : fmt::format("'{}' is more than the whole", said), {},
+                                        frames ? "write how many of the frames in the box, for example `7 of 9 frames`" : "write a share from 0% to 100%", {}});
+        return true;
+    }
+    return false;
+}
+
+/// `cleared h1-h4, 7 supers home`: seven from each, or seven together?
+bool LineReader::each_or_together(const Solution& solution, const std::vector<Item>& items) {
+    if (solution.candidates.empty()) return false;
+    const Fact& f = solution.candidates.front().fact;
+    const bool several = subject_.hives.size() > 1 || subject_.all || subject_.rest || subject_.both;
+    const bool counted = f.kind == Kind::super_off && f.count > 0;
+    const bool weighed = f.kind == Kind::super_off && f.value.said();
+    if (!several || !(counted || weighed)) return false;
+    for (const Item& i : items) {
+        const std::string surface = lower(journal_.sources.text({file_, i.begin, i.end}));
+        if (i.what == What::sign || surface == "each" || surface == "apiece" || surface == "each of them") return false;
+    }
+    keep_words(items, Kind::remark, Reading::Outcome::ambiguous, "");
+    out_->back().fact.detail = "flagged";
+    const std::string said(journal_.sources.text(span(items)));
+    journal_.diagnostics.push_back({"each-or-together", Severity::error, span(items), fmt::format("'{}': from each of the hives, or together?", said), "which one?",
+                                    "add `each`, or write a line for each hive", {}});
+    return true;
+}
+
+}  // namespace waxtab

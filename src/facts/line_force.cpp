@@ -1,0 +1,91 @@
+#include "facts/line_reader.hpp"
+
+#include <algorithm>
+#include <array>
+
+#include <fmt/format.h>
+
+#include "facts/clause_words.hpp"
+
+// What is no event though it names one: plans, conditions, reasons, doubts.
+namespace waxtab {
+
+using grammar::Class;
+using What = Item::What;
+
+namespace {
+
+/// Words that put an event out of force without asking for anything to be done.
+bool wishful(std::string_view surface) {
+    static constexpr std::array<std::string_view, 24> words = {"could", "might", "may", "would", "could have", "might have", "may have", "must have",
+        "should have", "was going to", "were going to", "meant to", "forgot", "forgot to", "wish", "expect", "expecting", "hope", "hoping",
+        "waiting for", "wait", "considering", "ready for", "soon"};
+    return std::find(words.begin(), words.end(), surface) != words.end();
+}
+
+}  // namespace
+
+/// The plan, condition or bare imperative that governs a clause, if any.
+bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::size_t at, std::string& because, bool& todo) const {
+    const std::vector<Item>& items = clauses[at];
+    bool first_word = true;
+    for (const Item& i : items) {
+        if (i.what == What::stop) continue;
+        const std::string surface = lower(journal_.sources.text({file_, i.begin, i.end}));
+        // they needed room, so added a super
+        const bool met = surface == "needed" && std::any_of(clauses.begin() + static_cast<std::ptrdiff_t>(at), clauses.end(), [](const std::vector<Item>& c) { return std::any_of(c.begin(), c.end(), [](const Item& k) { return k.is("added") || k.is("taken off"); }); });
+        if (met) return false;
+        if (i.has(Class::plan) || i.has(Class::condition)) {
+            because = surface;
+            const bool negated = std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::negation); });
+            const bool timed = i.is("when");
+            todo = !timed && !wishful(surface) && !(negated && (surface.starts_with("need") || surface == "will"));
+            return true;
+        }
+        if (first_word && i.has(Class::order) && !surface.ends_with('s')) {
+            because = surface;
+            todo = true;
+            return true;
+        }
+        if (!i.has(Class::filler) && !i.has(Class::link)) first_word = false;
+    }
+    return false;
+}
+
+/// `excluder off because they won't go through`: the reason is a clause of its own. Not in `all capped but one`.
+bool LineReader::gives_reason(const std::vector<Item>& items, std::size_t at) const {
+    static constexpr std::array<std::string_view, 9> words = {"because", "b/c", "cos", "since they", "as they", "but", "though", "although", "while"};
+    const Item& item = items[at];
+    if (item.what != What::term || !item.is("but") || at == 0 || at + 1 >= items.size()) return false;
+    const std::string surface = lower(journal_.sources.text({file_, item.begin, item.end}));
+    const Item& next = items[at + 1];
+    const bool amount = next.what == What::value || next.what == What::hives || next.has(Class::count) || next.is("outside frames") || next.is("the") ;
+    return !(surface == "but" && amount) && std::find(words.begin(), words.end(), surface) != words.end();
+}
+
+/// `super added, I think`: a doubt after a comma is about what was said before it, one before it about what follows.
+void LineReader::doubts_join_what_they_doubt(std::vector<std::vector<Item>>& clauses) const {
+    const auto only_doubt = [](const std::vector<Item>& clause) {
+        return std::any_of(clause.begin(), clause.end(), [](const Item& i) { return i.has(Class::doubt) || stop(i, "?"); }) &&
+               std::all_of(clause.begin(), clause.end(), [](const Item& i) { return i.idle() || i.has(Class::doubt) || i.has(Class::about); });
+    };
+    for (std::size_t c = 0; c < clauses.size() && clauses.size() > 1;) {
+        if (!only_doubt(clauses[c])) { ++c; continue; }
+        std::vector<Item> doubt = std::move(clauses[c]);
+        clauses.erase(clauses.begin() + static_cast<std::ptrdiff_t>(c));
+        std::vector<Item>& whose = clauses[c > 0 ? c - 1 : 0];
+        whose.insert(c > 0 ? whose.end() : whose.begin(), doubt.begin(), doubt.end());
+    }
+}
+
+/// A guess or a question about something that happened: kept as it is; with a number in it, said so.
+void LineReader::in_doubt(const std::vector<Item>& items, const std::string& doubt) {
+    keep_words(items, Kind::remark, Reading::Outcome::put_out, doubt);
+    if (std::none_of(items.begin(), items.end(), holds_number)) return;
+    out_->back().fact.detail = "flagged";
+    const Span where = span(items);
+    journal_.diagnostics.push_back({"in-doubt", Severity::warning, where, fmt::format("'{}' is a guess, and kept as a remark", journal_.sources.text(where)), fmt::format("because of '{}'", doubt),
+                                    fmt::format("leave out '{}' if it is so, or put the remark in quotes", doubt), {}});
+}
+
+}  // namespace waxtab

@@ -1,0 +1,235 @@
+#include "facts/line_reader.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "facts/clause_words.hpp"
+
+// Which hives a line or a clause is about.
+namespace waxtab {
+
+using grammar::Class;
+using What = Item::What;
+
+/// Takes the hives a line begins with off it.
+void LineReader::head(std::vector<Item>& items, const std::vector<Token>& tokens) {
+    while (!items.empty() && items.front().what == What::stop && (items.front().text == "-" || items.front().text == "*")) items.erase(items.begin());
+    if (items.empty()) return;
+    const auto drop_marks = [&] {
+        while (!items.empty() && items.front().what == What::stop && items.front().text != "(") items.erase(items.begin());
+    };
+    Item& first = items.front();
+    if (first.what == What::term && first.has(Class::filler) && items.size() > 1 && items[1].what == What::hives) items.erase(items.begin());
+    Item& lead = items.front();
+    if (lead.what == What::hives) {
+        subject_.hives = lead.hives;
+        subject_.unknown = lead.unknown_hives;
+        if (!lead.unknown_hives.empty()) complain_about(subject_, {lead});
+        items.erase(items.begin());
+        drop_marks();
+        return;
+    }
+    // 2: BIAS on 7
+    const bool marked = items.size() > 1 && items[1].what == What::stop && (items[1].text == ":" || items[1].text == "-");
+    if (marked && lead.what == What::value && lead.value.unit == Unit::piece) {
+        const HiveId id = lexicon_.hive(tokens.front().text);
+        if (id != no_hive) {
+            subject_.hives = {id};
+            items.erase(items.begin());
+            drop_marks();
+        }
+        return;
+    }
+    if (marked && lead.what == What::unknown) {
+        // A name before a colon is a hive nobody set up.
+        subject_.unknown = {std::string(journal_.sources.text({file_, lead.begin, lead.end}))};
+        complain_about(subject_, {lead});
+        items.erase(items.begin());
+        drop_marks();
+        return;
+    }
+    if (marked && lead.what == What::yard) {
+        line_yard_ = lead.yard;
+        items.erase(items.begin());
+        drop_marks();
+        if (items.empty()) context_->yard = line_yard_;
+        return head(items, tokens);
+    }
+    if (take_all(items, true)) drop_marks();
+}
+
+/// `all`, `both`, `the rest`, `all but h4`, at the head of a line or at the end of a clause.
+bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
+    if (items.empty()) return false;
+    const auto surface = [&](const Item& i) { return lower(journal_.sources.text({file_, i.begin, i.end})); };
+    const auto group = [&](const Item& i) {
+        const std::string s = surface(i);
+        return i.what == What::term && (s == "all" || s == "both" || s == "the rest" || s == "the others" || s == "rest" || s == "others" || s == "everyone" || s == "everybody" || s == "every" || s == "each" || s == "all but" || s == "all bar" || s == "all except" || s == "all exc" || s == "the lot");
+    };
+    const auto names_hives = [&](const Item& i) {
+        const std::string s = surface(i);
+        return s == "hives" || s == "colonies" || s == "hive" || s == "colony" || s == "of them" || s == "three" || s == "two" || s == "four" || s == "five" || s == "six";
+    };
+    std::size_t at = items.size();
+    if (at_head && group(items.front())) {
+        const bool boxes = items.size() > 1 && (items[1].is("super") || items[1].is("box") || items[1].is("frame") || items[1].is("brood box") || items[1].is("capped") || items[1].is("drawn") || items[1].has(Class::amount) || items[1].is("queen cell"));
+        if (!boxes) at = 0;
+    }
+    if (at == items.size())
+        for (std::size_t i = 1; i < items.size(); ++i) {
+            if (!group(items[i])) continue;
+            // 12 jars at 6.50 each: no hives are meant
+            if (surface(items[i]) == "each" && (items[i - 1].what == What::value || items[i - 1].counted)) continue;
+            if (items[i - 1].is("treated") || items[i - 1].is("fed") || items[i - 1].is("inspected")) at = i;
+            const bool ends = i + 1 == items.size() || (i + 2 == items.size() && items[i + 1].what == What::value && items[i + 1].value.unit == Unit::piece);
+            const bool named = i + 1 < items.size() && (names_hives(items[i + 1]) || items[i + 1].what == What::hives);
+            if (ends || named || items[i].is("all but")) at = i;
+        }
+    if (at == items.size()) return false;
+    const std::string s = surface(items[at]);
+    std::size_t end = at + 1;
+    Subject found;
+    found.both = s == "both";
+    found.rest = s.find("rest") != s.npos || s.find("other") != s.npos;
+    found.all = !found.both && !found.rest;
+    while (end < items.size() && (names_hives(items[end]) || (items[end].what == What::value && items[end].value.unit == Unit::piece && (end + 1 == items.size() || stop(items[end + 1], ":"))))) {
+        if (items[end].what == What::value) found.count = static_cast<int>(items[end].value.amount / 1000);
+        ++end;
+    }
+    bool but = items[at].is("all but") && s != "the rest";
+    if (end < items.size() && items[end].is("all but")) but = true, ++end;
+    if (but && end < items.size() && items[end].what == What::hives) {
+        found.but = items[end].hives;
+        ++end;
+    } else if (but && end < items.size() && surface(items[end]) == "nuc") {
+        for (std::size_t h = 0; h < journal_.hives.size(); ++h)
+            if (journal_.hives[h].nucleus) found.but.push_back(static_cast<HiveId>(h));
+        ++end;
+    } else if (but) {
+        return false;
+    }
+    // "treat all" leaves nothing dangling; a preposition before it goes with it.
+    if (at > 0 && (items[at - 1].is("on") || items[at - 1].is("to") || items[at - 1].is("of") || items[at - 1].is("in")) && at > 1) --at;
+    subject_ = found;
+    items.erase(items.begin() + static_cast<std::ptrdiff_t>(at), items.begin() + static_cast<std::ptrdiff_t>(end));
+    return true;
+}
+
+LineReader::Subject LineReader::take_subject(std::vector<Item>& items) {
+    Subject found;
+    for (std::size_t i = 0; i < items.size();) {
+        if (items[i].what != What::hives || items[i].role != Item::Role::none) { ++i; continue; }
+        found.hives.insert(found.hives.end(), items[i].hives.begin(), items[i].hives.end());
+        found.unknown.insert(found.unknown.end(), items[i].unknown_hives.begin(), items[i].unknown_hives.end());
+        if (!items[i].unknown_hives.empty()) {
+            Subject unknown;
+            unknown.unknown = items[i].unknown_hives;
+            complain_about(unknown, {items[i]});
+        }
+        items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+    }
+    return found;
+}
+
+bool LineReader::only_hives(const std::vector<Item>& items) const {
+    bool any = false;
+    for (const Item& i : items) {
+        if (i.what == What::hives) any = true;
+        else if (!i.idle() && !i.has(Class::preposition) && !i.is("on")) return false;
+    }
+    return any;
+}
+
+/// `put clearer boards on, hives 2, 5 and 9`: the hives said last are those of the whole sentence.
+void LineReader::hives_at_the_end(std::vector<std::vector<Item>>& clauses) {
+    if (subject_.said() || clauses.size() < 2 || !only_hives(clauses.back())) return;
+    for (std::size_t c = 0; c + 1 < clauses.size(); ++c)
+        if (std::any_of(clauses[c].begin(), clauses[c].end(), [](const Item& i) { return i.what == What::hives; })) return;
+    for (const Item& i : clauses.back()) {
+        if (i.what != What::hives) continue;
+        subject_.hives.insert(subject_.hives.end(), i.hives.begin(), i.hives.end());
+        if (!i.unknown_hives.empty()) subject_.unknown = i.unknown_hives, complain_about(subject_, {i});
+    }
+    clauses.pop_back();
+}
+
+/// `took excluder out of 6`, `requeened 7`, `split 3 into 11`: bare numbers that can only be hives.
+bool LineReader::bare_hives(std::vector<Item>& items) const {
+    bool any = false;
+    // opened 1 thru 6
+    for (std::size_t i = 1; i + 3 == items.size(); ++i) {
+        const auto whole = [](const Item& k) { return k.what == What::value && k.value.unit == Unit::piece && k.value.amount % 1000 == 0 ? static_cast<int>(k.value.amount / 1000) : 0; };
+        const std::string between = lower(journal_.sources.text({file_, items[i + 1].begin, items[i + 1].end}));
+        const int first = whole(items[i]), last = whole(items[i + 2]);
+        if (!items[i - 1].has(Class::done) || (between != "thru" && between != "through" && between != "to") || first <= 0 || last <= first || last - first > 200) continue;
+        std::vector<HiveId> range;
+        for (int n = first; n <= last; ++n)
+            if (const HiveId id = lexicon_.hive(std::to_string(n)); id != no_hive) range.push_back(id);
+        if (range.size() != static_cast<std::size_t>(last - first + 1)) continue;
+        items[i].what = What::hives;
+        items[i].hives = range;
+        items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 1, items.end());
+        return true;
+    }
+    for (std::size_t i = 1; i < items.size(); ++i) {
+        Item& number = items[i];
+        if (number.what != What::value || number.value.unit != Unit::piece || number.value.low != number.value.high || number.value.amount % 1000 != 0) continue;
+        Item& before = items[i - 1];
+        const bool preposition = before.is("off") || before.is("from") || before.is("of") || before.is("on") || before.is("across") || before.is("to") || before.is("into") || before.is("with") || before.is("in");
+        const bool ends = i + 1 == items.size() || items[i + 1].what == What::hives || items[i + 1].has(Class::preposition) || items[i + 1].has(Class::link);
+        if (!ends || !(preposition || before.has(Class::done))) continue;
+        const HiveId id = lexicon_.hive(std::to_string(number.value.amount / 1000));
+        if (id == no_hive) continue;
+        number.what = What::hives;
+        number.hives = {id};
+        any = true;
+        if (!preposition) continue;
+        const bool verb = std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i) - 1, [](const Item& k) { return k.has(Class::done) || k.what == What::sign; });
+        if (before.is("from")) number.role = Item::Role::from;
+        else if (before.is("to")) number.role = Item::Role::to;
+        else if (before.is("into")) number.role = Item::Role::into;
+        else if (before.is("with")) number.role = Item::Role::with;
+        else if (before.has(Class::done) && !verb) continue;
+        items.erase(items.begin() + static_cast<std::ptrdiff_t>(i--) - 1);
+    }
+    return any;
+}
+
+/// `took 2 supers from h3`: the hive after from or to is the one spoken of.
+std::vector<LineReader::Solution> LineReader::about_the_named(const std::vector<Item>& items) {
+    std::vector<Item> demoted;
+    Subject from;
+    for (const Item& i : items) {
+        if (i.what == What::hives && from.hives.empty()) from.hives = i.hives, from.unknown = i.unknown_hives;
+        else demoted.push_back(i);
+    }
+    if (!from.said()) return {};
+    subject_ = from;
+    return solve(demoted);
+}
+
+/// `moved top super to h9`, where there is no h9: said, and the clause kept as written.
+bool LineReader::unknown_other(const std::vector<Item>& items) {
+    for (const Item& i : items) {
+        if (i.what != What::hives || i.role == Item::Role::none || i.unknown_hives.empty()) continue;
+        Subject other;
+        other.unknown = i.unknown_hives;
+        complain_about(other, {i});
+        return true;
+    }
+    return false;
+}
+
+void LineReader::complain_about(const Subject& subject, const std::vector<Item>& items) {
+    for (const std::string& name : subject.unknown) {
+        const std::string near = lexicon_.nearest_hive(lower(name));
+        Diagnostic d{"unknown-hive", Severity::error, span(items), fmt::format("there is no hive '{}'", name), "not set up", {}, {}};
+        d.hint = near.empty() ? fmt::format("set it up, for example `hive {} at mill: deep`, or say how it came: hived, split, bought", name)
+                              : fmt::format("did you mean '{}'? else set it up, for example `hive {} at mill: deep`", near, name);
+        journal_.diagnostics.push_back(std::move(d));
+    }
+    complained_ = true;
+}
+
+}  // namespace waxtab

@@ -1,0 +1,131 @@
+#include "facts/line_reader.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "facts/clause_words.hpp"
+
+// What is kept: facts with where they were read, remarks word for word, copies of another hive.
+namespace waxtab {
+
+using What = Item::What;
+
+namespace {
+
+/// What `same as` does not copy: what was counted or marked there is not so here.
+bool copied_by_same(const Fact& f) {
+    switch (f.kind) {
+        case Kind::stings: case Kind::queen_marked: case Kind::queen_mother: case Kind::remark: case Kind::todo: case Kind::box_labelled:
+        case Kind::hive_moved: case Kind::hive_renamed: case Kind::hive_split: case Kind::nuc_made: case Kind::hive_united: case Kind::swarm_hived:
+        case Kind::hive_bought: case Kind::super_moved: case Kind::frames_moved: case Kind::extracted: return false;
+        default: return true;
+    }
+}
+
+}  // namespace
+
+Span LineReader::span(const std::vector<Item>& items) const {
+    std::size_t first = 0, last = items.size();
+    while (first + 1 < last && items[first].what == What::stop) ++first;
+    while (last > first + 1 && items[last - 1].what == What::stop) --last;
+    return items.empty() ? Span{} : Span{file_, items[first].begin, items[last - 1].end};
+}
+
+void LineReader::put(RawFact raw, Reading reading) {
+    reading.span = reading.span.known() ? reading.span : raw.fact.span;
+    journal_.readings.push_back(std::move(reading));
+    raw.reading = journal_.readings.size() - 1;
+    raw.fact.noted = context_->noted;
+    if (raw.fact.happened == Day{}) raw.fact.happened = context_->noted;
+    raw.fact.minute = raw.fact.happened == context_->noted ? context_->minute : std::int16_t{-1};
+    if (raw.fact.yard == no_yard) raw.fact.yard = line_yard_ != no_yard ? line_yard_ : context_->yard;
+    if (context_->year_assumed) raw.fact.assumed |= assumed_year;
+    if (raw.fact.kind == Kind::super_on || raw.fact.kind == Kind::brood_box_on) {
+        if (raw.fact.box_kind.empty()) raw.fact.assumed |= assumed_box_kind;
+        if (raw.fact.placing == Placing::unsaid && raw.fact.kind == Kind::super_on) raw.fact.assumed |= assumed_placing;
+        if (raw.fact.comb == Comb::unsaid) raw.fact.assumed |= assumed_comb;
+    }
+    raw.effect = std::uint64_t{raw.fact.span.begin} * 2 + 1;
+    if (takes_box_from_before(raw.fact.kind))
+        for (std::size_t k = first_of_line_; k < out_->size(); ++k) {
+            const Fact& off = (*out_)[k].fact;
+            if (off.kind == Kind::super_off && off.box == raw.fact.box) raw.effect = std::uint64_t{off.span.begin} * 2;
+        }
+    out_->push_back(std::move(raw));
+}
+
+/// The words of a remark or to-do: without the quotes, without the word todo itself.
+std::string LineReader::words_kept(const std::vector<Item>& items, Span where) const {
+    std::size_t first = 0;
+    const auto surface = [&](const Item& i) { return lower(journal_.sources.text({file_, i.begin, i.end})); };
+    const bool todo = items.size() > 1 && (surface(items[0]) == "todo" || surface(items[0]) == "to do" || surface(items[0]) == "to-do");
+    if (todo) first = 1;
+    while (todo && first + 1 < items.size() && items[first].what == What::stop) ++first;
+    if (items.size() == first + 1 && items[first].what == What::quoted) return items[first].text;
+    return std::string(journal_.sources.text({file_, std::max(where.begin, items[first].begin), where.end}));
+}
+
+/// Keeps a stretch of the line word for word, as a remark or a to-do.
+void LineReader::keep_words(const std::vector<Item>& items, Kind kind, Reading::Outcome outcome, std::string because) {
+    const Span where = span(items);
+    if (!where.known()) return;
+    RawFact raw;
+    raw.fact.kind = kind;
+    raw.fact.span = where;
+    raw.fact.text = words_kept(items, where);
+    raw.hives = subject_.hives, raw.all = subject_.all, raw.but = subject_.but, raw.rest = subject_.rest, raw.both = subject_.both;
+    Reading reading;
+    reading.outcome = outcome;
+    reading.because = std::move(because);
+    put(std::move(raw), std::move(reading));
+}
+
+/// `h8 same as h3`: what this visit noted of the other hive so far. `ditto` names no hive, so it is asked.
+bool LineReader::same_again(const std::vector<Item>& items) {
+    if (items.empty() || !items.front().is("same as")) return false;
+    const Span where = span(items);
+    const bool named = items.size() == 2 && items[1].what == What::hives && items[1].hives.size() == 1;
+    // ditto: the one hive of the line above
+    const std::string surface = lower(journal_.sources.text(where));
+    const bool above = items.size() == 1 && (surface == "ditto" || surface == "as above" || surface == "same again") && !visit_->empty() && visit_->back().hives.size() == 1 &&
+                       visit_->back().fact.noted == context_->noted && visit_->back().fact.span.file == file_ && subject_.hives.size() == 1 && visit_->back().hives != subject_.hives;
+    if ((!named && !above) || subject_.hives.empty()) {
+        keep_words(items, Kind::remark, Reading::Outcome::remark, "");
+        out_->back().fact.detail = "flagged";
+        journal_.diagnostics.push_back({"same-as-what", Severity::warning, where, fmt::format("'{}': the same as which hive?", journal_.sources.text(where)), "kept as a remark",
+                                        "name the hive, for example `h4 same as h3`", {}});
+        return true;
+    }
+    const HiveId from = above ? visit_->back().hives.front() : items[1].hives.front();
+    std::vector<RawFact> copies;
+    const auto gather = [&](const std::vector<RawFact>& noted) {
+        for (const RawFact& r : noted) {
+            const bool there = r.fact.noted == context_->noted && r.fact.span.file == file_ && std::find(r.hives.begin(), r.hives.end(), from) != r.hives.end();
+            if (there && copied_by_same(r.fact)) copies.push_back(r);
+        }
+    };
+    gather(*visit_);
+    gather(*out_);
+    if (copies.empty()) {
+        keep_words(items, Kind::remark, Reading::Outcome::remark, "");
+        out_->back().fact.detail = "flagged";
+        journal_.diagnostics.push_back({"same-as-what", Severity::warning, where, fmt::format("nothing stands above about {} on this visit", journal_.hive_name(from)), "kept as a remark",
+                                        "write what was seen", {}});
+        return true;
+    }
+    if (above)
+        journal_.diagnostics.push_back({"same-as-above", Severity::note, where, fmt::format("'{}' is read as the same as {}, the hive of the line above", surface, journal_.hive_name(from)), {},
+                                        fmt::format("write `same as {}` if so", journal_.hive_name(from)), {}});
+    for (RawFact& r : copies) {
+        r.hives = subject_.hives;
+        r.fact.span = where;
+        if (r.fact.kind == Kind::queen) r.fact.text.clear();
+        Reading reading;
+        reading.outcome = Reading::Outcome::facts;
+        put(std::move(r), std::move(reading));
+    }
+    return true;
+}
+
+}  // namespace waxtab
