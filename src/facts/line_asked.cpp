@@ -139,4 +139,23 @@ bool LineReader::each_or_together(const Solution& solution, const std::vector<It
     return true;
 }
 
+/// Both readings are said; neither is taken.
+void LineReader::two_ways(const std::vector<Item>& items, const std::vector<Solution>& ways) {
+    keep_words(items, Kind::remark, Reading::Outcome::ambiguous, "");
+    out_->back().fact.detail = "flagged";
+    Diagnostic d{"two-readings", Severity::error, span(items), fmt::format("'{}' can be read in two ways", journal_.sources.text(span(items))), "which one?", {}, {}};
+    const auto say = [&](const Solution& s) {
+        std::string said;
+        for (const Candidate& c : s.candidates) {
+            Fact f = c.fact;
+            if (f.hive == no_hive && subject_.hives.size() == 1 && needs_hive(c)) f.hive = subject_.hives.front();
+            f.happened = f.noted = context_->noted;
+            said += (said.empty() ? "" : ", ") + short_form(journal_, f);
+        }
+        return said;
+    };
+    d.hint = fmt::format("write `{}` or `{}`", say(ways[0]), say(ways[1]));
+    journal_.diagnostics.push_back(std::move(d));
+}
+
 }  // namespace waxtab

@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include <fmt/format.h>
-
 #include "facts/chunk.hpp"
 #include "facts/clause_words.hpp"
 
@@ -73,127 +71,133 @@ void LineReader::sentence(std::vector<Item> items) {
         std::vector<Item> rest;
         for (std::size_t k = c; k < clauses.size(); ++k) rest.insert(rest.end(), clauses[k].begin(), clauses[k].end());
         std::vector<Item> copy = rest;
-        if (!subject_.said()) {
-            // "check h3 on Sunday": the hive named in it is what it is about.
-            chunk(copy, item_context());
-            Subject s = take_subject(copy);
-            if (s.said()) subject_ = s;
-        }
+        chunk(copy, item_context());
+        // "check h3 on Sunday": the hive named in it is what it is about, and it alone.
+        const Subject line = subject_;
+        const Subject named = take_subject(copy);
+        if (named.said()) subject_ = named;
         keep_words(rest, todo ? Kind::todo : Kind::remark, eventful(rest) ? Reading::Outcome::put_out : todo ? Reading::Outcome::todo : Reading::Outcome::remark, because);
+        if (line.said()) subject_ = line;
         return;
     }
+}
+
+/// Clauses that are no sentence: a quotation, hives alone, what was seen another day.
+bool LineReader::no_sentence(const std::vector<Item>& items) {
+    const auto remark = [&](Reading::Outcome outcome, const char* because) { return keep_words(items, Kind::remark, outcome, because), true; };
+    if (items.size() == 1 && items.front().what == What::quoted) {
+        const bool detail = last_.set && last_.out < out_->size() && goes_on(out_->back().fact.kind);
+        return (detail && join_last(items)) || remark(Reading::Outcome::remark, "");
+    }
+    if (only_hives(items)) {
+        // "put clearer boards on, hives 2, 5 and 9": the hives of what was just said
+        if (last_.set && items.front().has(Class::preposition) && join_last(items)) return true;
+        if (subject_.said()) return (last_.set && join_last(items)) || remark(Reading::Outcome::remark, "");
+        for (const Item& i : items)
+            if (i.what == What::hives) subject_.hives.insert(subject_.hives.end(), i.hives.begin(), i.hives.end()), subject_.unknown = i.unknown_hives;
+        return true;
+    }
+    // last seen unmarked 14/5: of another day, and no more than that
+    return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("last seen"); }) && remark(Reading::Outcome::put_out, "last seen");
+}
+
+/// Takes the words of doubt and the day it happened out of a clause.
+void LineReader::take_doubt_and_day(Clause& c) const {
+    const bool date_meant = std::any_of(c.items.begin(), c.items.end(), [](const Item& k) { return k.is("best before"); });
+    for (std::size_t i = 0; i < c.items.size();) {
+        const Item& item = c.items[i];
+        const bool question = stop(item, "?");
+        if (question || (item.has(Class::doubt) && item.words.size() == 1)) {
+            c.doubt = question ? "?" : lower(journal_.sources.text({file_, item.begin, item.end}));
+        } else if (item.what == What::day && item.text != "due" && !date_meant) {
+            c.happened = item.day;
+            c.since = c.since || item.since;
+        } else {
+            ++i;
+            continue;
+        }
+        c.items.erase(c.items.begin() + static_cast<std::ptrdiff_t>(i));
+    }
+}
+
+/// The ways a clause reads as it stands, about the line's hives or its own.
+std::vector<LineReader::Solution> LineReader::plain_ways(Clause& c) {
+    c.without = c.items;
+    c.own = take_subject(c.without);
+    c.before = subject_;
+    if (c.own.said() && !subject_.said()) subject_ = c.own;
+    std::vector<Solution> ways = solve(c.own.said() && c.before.said() ? c.items : c.without);
+    if (!ways.empty() || !c.own.said() || !c.before.said() || c.before.hives == c.own.hives) return ways;
+    // A line about one hive that goes on to speak of another.
+    subject_ = c.own;
+    ways = solve(c.without);
+    if (ways.empty()) subject_ = c.before;
+    return ways;
+}
+
+/// What else a clause may be that does not read as it stands: more of the shed, about a hive named with
+/// a preposition or by its bare number.
+std::vector<LineReader::Solution> LineReader::further_ways(Clause& c) {
+    std::vector<Solution> ways;
+    if (!shed_.empty()) {
+        c.without.insert(c.without.begin(), shed_.front());
+        ways = solve(c.without);
+    }
+    if (ways.empty() && !subject_.said()) ways = about_the_named(c.without);
+    std::vector<Item> named = c.without;
+    if (!ways.empty() || !bare_hives(named)) return ways;
+    const Subject found = take_subject(named);
+    std::vector<Solution> read = solve(named);
+    if (read.empty() && !subject_.said() && !found.said()) read = about_the_named(named);
+    if (read.size() != 1 || (found.said() && subject_.said())) return ways;
+    if (found.said()) subject_ = found;
+    return read;
 }
 
 void LineReader::clause(std::vector<Item> items) {
     while (!items.empty() && items.front().what == What::stop) items.erase(items.begin());
     // #3 & #8 same: super 3/4
     if (items.size() > 2 && items[0].is("same as") && stop(items[1], ":")) items.erase(items.begin(), items.begin() + 2);
-    if (items.empty()) return;
-    const std::vector<Item> written = items;
-    if (items.size() == 1 && items.front().what == What::quoted && last_.set && last_.out < out_->size() && goes_on(out_->back().fact.kind) && join_last(items)) return;
-    if (items.size() == 1 && items.front().what == What::quoted) return keep_words(items, Kind::remark, Reading::Outcome::remark, "");
-    if (only_hives(items)) {
-        // "put clearer boards on, hives 2, 5 and 9": the hives of what was just said
-        Subject late;
-        for (const Item& i : items)
-            if (i.what == What::hives) late.hives.insert(late.hives.end(), i.hives.begin(), i.hives.end()), late.unknown = i.unknown_hives;
-        if (last_.set && items.front().has(Class::preposition) && join_last(items)) return;
-        if (!subject_.said()) return void(subject_ = late);
-        if (last_.set && join_last(items)) return;
-        return keep_words(written, Kind::remark, Reading::Outcome::remark, "");
+    if (items.empty() || no_sentence(items)) return;
+    Clause c;
+    c.written = c.spoken = items;
+    c.items = std::move(items);
+    take_doubt_and_day(c);
+    if (!subject_.said() && take_all(c.items, false)) c.spoken = c.items;
+    const auto last_word = [&] { return lower(journal_.sources.text({file_, c.items.back().begin, c.items.back().end})); };
+    if (c.items.size() > 1 && (subject_.said() || c.items.front().is("sold")) && last_word() == "each") c.items.pop_back();
+    chunk(c.items, item_context());
+    if (unknown_other(c.items)) return keep_words(c.written, Kind::remark, Reading::Outcome::remark, "");
+    std::vector<Solution> ways = plain_ways(c);
+    if (impossible_share(c.written)) return keep_words(c.written, Kind::remark, Reading::Outcome::remark, "");
+    const auto shed = std::find_if(c.items.begin(), c.items.begin() + static_cast<std::ptrdiff_t>(std::min<std::size_t>(2, c.items.size())), [](const Item& i) { return i.is("shed"); });
+    const bool begins_shed = shed != c.items.begin() + static_cast<std::ptrdiff_t>(std::min<std::size_t>(2, c.items.size()));
+    if (begins_shed) shed_.clear();
+    if (ways.empty()) ways = further_ways(c);
+    if (begins_shed) shed_ = {*shed};
+    if (ways.empty() && same_again(c.written)) return;
+    conclude(c, std::move(ways));
+}
+
+/// Facts when a clause reads in one way, else a detail of the clause before it, a question or a remark.
+void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
+    const bool one = ways.size() == 1;
+    const auto any_event = [](const Solution& s) { return std::any_of(s.candidates.begin(), s.candidates.end(), [](const Candidate& k) { return is_event(k.fact.kind); }); };
+    if (one && !c.doubt.empty()) {
+        std::vector<Candidate>& said = ways.front().candidates;
+        if (!std::all_of(said.begin(), said.end(), [](const Candidate& k) { return soft(k.fact.kind); })) return in_doubt(c.written, c.doubt);
+        for (Candidate& k : said) k.fact.value.about = true;
     }
-    // last seen unmarked 14/5: of another day, and no more than that
-    if (std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("last seen"); })) return keep_words(items, Kind::remark, Reading::Outcome::put_out, "last seen");
-    std::string doubt;
-    std::optional<Day> happened;
-    bool since = false;
-    for (std::size_t i = 0; i < items.size();) {
-        const bool question = stop(items[i], "?");
-        if (question || (items[i].has(Class::doubt) && items[i].words.size() == 1)) {
-            doubt = question ? "?" : lower(journal_.sources.text({file_, items[i].begin, items[i].end}));
-            items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
-        } else if (items[i].what == What::day && items[i].text != "due" && !std::any_of(items.begin(), items.end(), [](const Item& k) { return k.is("best before"); })) {
-            happened = items[i].day;
-            since = since || items[i].since;
-            items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
-        } else {
-            ++i;
-        }
-    }
-    std::vector<Item> spoken = written;
-    if (!subject_.said() && take_all(items, false)) spoken = items;
-    if (items.size() > 1 && (subject_.said() || items.front().is("sold")) && lower(journal_.sources.text({file_, items.back().begin, items.back().end})) == "each") items.pop_back();
-    chunk(items, item_context());
-    if (unknown_other(items)) return keep_words(written, Kind::remark, Reading::Outcome::remark, "");
-    std::vector<Item> without = items;
-    const Subject own = take_subject(without);
-    const Subject before = subject_;
-    if (own.said() && !subject_.said()) subject_ = own;
-    std::vector<Solution> ways = own.said() && before.said() ? solve(items) : solve(without);
-    if (ways.empty() && own.said() && before.said() && before.hives != own.hives) {
-        // A line about one hive that goes on to speak of another.
-        subject_ = own;
-        ways = solve(without);
-        if (ways.empty()) subject_ = before;
-    }
-    if (impossible_share(written)) return keep_words(written, Kind::remark, Reading::Outcome::remark, "");
-    if (!items.empty() && (items.front().is("shed") || (items.size() > 1 && items[1].is("shed")))) {
-        for (const Item& i : items)
-            if (i.is("shed")) shed_ = {i};
-    } else if (ways.empty() && !shed_.empty()) {
-        without.insert(without.begin(), shed_.front());
-        ways = solve(without);
-    }
-    if (ways.empty() && !subject_.said()) {
-        ways = about_the_named(without);
-    }
-    if (ways.empty()) {
-        std::vector<Item> named = without;
-        if (bare_hives(named)) {
-            const Subject found = take_subject(named);
-            std::vector<Solution> read = solve(named);
-            if (read.empty() && !subject_.said() && !found.said()) read = about_the_named(named);
-            if (read.size() == 1 && (!found.said() || !subject_.said())) {
-                if (found.said()) subject_ = found;
-                ways = std::move(read);
-            }
-        }
-    }
-    if (ways.empty() && same_again(written)) return;
-    const auto events = [&] { return std::any_of(ways.front().candidates.begin(), ways.front().candidates.end(), [](const Candidate& c) { return is_event(c.fact.kind); }); };
-    if (ways.size() == 1 && !doubt.empty()) {
-        const bool all_soft = std::all_of(ways.front().candidates.begin(), ways.front().candidates.end(), [](const Candidate& c) { return soft(c.fact.kind); });
-        if (!all_soft) return in_doubt(written, doubt);
-        for (Candidate& c : ways.front().candidates) c.fact.value.about = true;
-    }
-    if (ways.size() == 1 && since && events()) return keep_words(written, Kind::remark, Reading::Outcome::put_out, "since");
-    if (ways.empty() && several_shares(without)) return;
-    const bool may_join = last_.set && doubt.empty() && last_.out < out_->size() && (ways.empty() || goes_on(out_->back().fact.kind));
-    if (may_join && join_last(written)) return;
-    if (ways.size() == 1 && each_or_together(ways.front(), written)) return;
-    if (ways.size() == 1) {
-        last_ = {own.said() || subject_.hives != before.hives ? without_hives(spoken) : spoken, out_->size(), journal_.readings.size(), journal_.diagnostics.size(), true};
-        return take(ways.front(), happened);
-    }
-    if (ways.empty()) {
-        last_ = {written, out_->size(), journal_.readings.size(), journal_.diagnostics.size(), true};
-        return unread(written);
-    }
-    keep_words(written, Kind::remark, Reading::Outcome::ambiguous, "");
-    out_->back().fact.detail = "flagged";
-    Diagnostic d{"two-readings", Severity::error, span(written), fmt::format("'{}' can be read in two ways", journal_.sources.text(span(written))), "which one?", {}, {}};
-    const auto say = [&](const Solution& s) {
-        std::string said;
-        for (const Candidate& c : s.candidates) {
-            Fact f = c.fact;
-            if (f.hive == no_hive && subject_.hives.size() == 1 && needs_hive(c)) f.hive = subject_.hives.front();
-            f.happened = f.noted = context_->noted;
-            said += (said.empty() ? "" : ", ") + short_form(journal_, f);
-        }
-        return said;
-    };
-    d.hint = fmt::format("write `{}` or `{}`", say(ways[0]), say(ways[1]));
-    journal_.diagnostics.push_back(std::move(d));
+    if (one && c.since && any_event(ways.front())) return keep_words(c.written, Kind::remark, Reading::Outcome::put_out, "since");
+    if (ways.empty() && several_shares(c.without)) return;
+    const bool may_join = last_.set && c.doubt.empty() && last_.out < out_->size() && (ways.empty() || goes_on(out_->back().fact.kind));
+    if (may_join && join_last(c.written)) return;
+    if (one && each_or_together(ways.front(), c.written)) return;
+    if (ways.size() > 1) return two_ways(c.written, ways);
+    const bool named = one && (c.own.said() || subject_.hives != c.before.hives);
+    last_ = {named ? without_hives(c.spoken) : one ? c.spoken : c.written, out_->size(), journal_.readings.size(), journal_.diagnostics.size(), true};
+    if (one) take(ways.front(), c.happened);
+    else unread(c.written);
 }
 
 }  // namespace waxtab

@@ -1,4 +1,5 @@
 #pragma once
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -56,9 +57,27 @@ private:
         bool said() const { return all || rest || both || !hives.empty() || !unknown.empty(); }
     };
 
+    /// A clause on its way to facts.
+    struct Clause {
+        std::vector<Item> written;     ///< as it stands in the line
+        std::vector<Item> spoken;      ///< without the hives taken for the whole line
+        std::vector<Item> items;       ///< what is left to read
+        std::vector<Item> without;     ///< the same without the hives it is about
+        std::string doubt;
+        std::optional<Day> happened;
+        bool since = false;
+        Subject own, before;           ///< hives it names; hives of the line before it
+    };
+
     void head(std::vector<Item>& items, const std::vector<Token>& tokens);
     void sentence(std::vector<Item> items);
     void clause(std::vector<Item> items);
+    bool no_sentence(const std::vector<Item>& items);
+    void take_doubt_and_day(Clause& c) const;
+    std::vector<Solution> plain_ways(Clause& c);
+    std::vector<Solution> further_ways(Clause& c);
+    void conclude(const Clause& c, std::vector<Solution> ways);
+    void two_ways(const std::vector<Item>& items, const std::vector<Solution>& ways);
     bool gives_reason(const std::vector<Item>& items, std::size_t at) const;
     bool governed(const std::vector<std::vector<Item>>& clauses, std::size_t at, std::string& because, bool& todo) const;
     std::string words_kept(const std::vector<Item>& items, Span where) const;
