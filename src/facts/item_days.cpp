@@ -1,0 +1,106 @@
+#include "facts/itemiser.hpp"
+
+#include <algorithm>
+
+#include "facts/headings.hpp"
+
+// Days said within a line: dates, weekdays, yesterday, ten days ago.
+namespace waxtab {
+
+using What = Item::What;
+
+namespace {
+
+/// Day of the week of a name (0 is Sunday) that is no other word, -1 for other words.
+int weekday_of(std::string_view word) {
+    static constexpr std::pair<std::string_view, int> names[] = {{"sunday", 0}, {"monday", 1}, {"mon", 1}, {"tuesday", 2}, {"tues", 2}, {"tue", 2},
+        {"wednesday", 3}, {"weds", 3}, {"wed", 3}, {"thursday", 4}, {"thurs", 4}, {"thu", 4}, {"friday", 5}, {"fri", 5}, {"saturday", 6}, {"sat", 6}};
+    for (const auto& [name, day] : names)
+        if (name == word) return day;
+    return -1;
+}
+
+/// The latest such day not after `noted`.
+std::optional<Day> latest(unsigned day, unsigned month, Day noted) {
+    const date::year_month_day now{noted};
+    for (int back = 0; back < 5; ++back) {
+        const date::year_month_day d{now.year() - date::years{back}, date::month{month}, date::day{day}};
+        if (d.ok() && Day{d} <= noted) return Day{d};
+    }
+    return {};
+}
+
+std::optional<Day> latest_of_month(unsigned day, Day noted) {
+    date::year_month_day d{noted};
+    for (int back = 0; back < 3; ++back) {
+        const date::year_month_day try_day{d.year(), d.month(), date::day{day}};
+        if (try_day.ok() && Day{try_day} <= noted) return Day{try_day};
+        d = d.year() / d.month() / date::day{1};
+        d = date::year_month_day{d - date::months{1}};
+    }
+    return {};
+}
+
+/// The first such day after `noted`.
+std::optional<Day> soonest(unsigned day, unsigned month, Day noted) {
+    const date::year_month_day now{noted};
+    for (int on = 0; on < 5; ++on) {
+        const date::year_month_day d{now.year() + date::years{on}, date::month{month}, date::day{day}};
+        if (d.ok() && Day{d} > noted) return Day{d};
+    }
+    return {};
+}
+
+}  // namespace
+
+/// `on 2026-06-12`, `on the 12th`, `12 June`, `June 12`, `since the 5th`, `14/5`, `yesterday`, `3 days ago`.
+bool Itemiser::day() {
+    std::size_t next = 0;
+    bool since = false;
+    if (word(0, "on") || word(0, "at")) next = 1;
+    else if (word(0, "since") || word(0, "from")) next = 1, since = word(0, "since");
+    else if (word(0, "by") || word(0, "until") || word(0, "till")) next = 1;
+    std::size_t due_words = 0;
+    if (word(0, "due")) due_words = next = 1 + (word(1, "out") ? 1u : 0u) + (word(2, "by") || word(2, "on") ? 1u : 0u);
+    const bool due = due_words > 0 || (next == 1 && (word(0, "by") || word(0, "until") || word(0, "till")));
+    const auto near = [&](unsigned day_number, unsigned month_of_year) { return due ? soonest(day_number, month_of_year, context_.noted) : latest(day_number, month_of_year, context_.noted); };
+    const bool after_preposition = next > 0;
+    // super on 2 weeks ago: the on is of the super
+    if (after_preposition && due_words == 0 && token(next) && token(next)->type == Token::Type::quantity) return false;
+    if (word(next, "the")) ++next;
+    const Token* t = token(next);
+    if (!t) return false;
+    std::optional<Day> found;
+    std::size_t length = 0;
+    const Day noted = context_.noted;
+    const auto month_word = [&](std::size_t i) { const Token* m = token(i); return m && m->type == Token::Type::word ? month_number(m->text) : 0u; };
+    const auto small = [&](std::size_t i) -> unsigned {
+        const Token* n = token(i);
+        if (!n || (n->type != Token::Type::ordinal && n->type != Token::Type::number)) return 0;
+        const auto v = n->type == Token::Type::ordinal ? n->n : static_cast<int>(n->value.amount / 1000);
+        return v >= 1 && v <= 31 && (n->type == Token::Type::ordinal || n->value.amount % 1000 == 0) ? static_cast<unsigned>(v) : 0;
+    };
+    if (t->type == Token::Type::date) found = day_from_iso(t->text), length = 1;
+    else if (small(next) && month_word(next + 1)) found = near(small(next), month_word(next + 1)), length = 2;
+    else if (month_word(next) && small(next + 1) && t->text != "may") found = near(small(next + 1), month_word(next)), length = 2;
+    else if (after_preposition && t->type == Token::Type::ordinal) found = latest_of_month(static_cast<unsigned>(t->n), noted), length = 1;
+    else if (after_preposition && t->type == Token::Type::slash && !t->value.said() && context_.settings->date_order != DateOrder::unset) {
+        const bool dm = context_.settings->date_order == DateOrder::day_month;
+        found = near(static_cast<unsigned>(dm ? t->n : t->m), static_cast<unsigned>(dm ? t->m : t->n)), length = 1;
+    } else if (due) return false;
+    else if (word(0, "yesterday")) found = noted - date::days{1}, length = 1;
+    else if (t->type == Token::Type::word && weekday_of(t->text) >= 0) {
+        const auto back = (date::weekday{noted} - date::weekday{static_cast<unsigned>(weekday_of(t->text))}).count();
+        found = noted - date::days{back}, length = 1;
+    } else if (word(0, "last") && word(1, "night")) found = noted - date::days{1}, length = 2;
+    else if (t->type == Token::Type::quantity && t->value.dimension == Dimension::duration && word(next + 1, "ago"))
+        found = noted - date::days{t->value.amount}, length = 2;
+    if (!found) return false;
+    Item& item = push(What::day, next + length);
+    item.day = *found;
+    item.since = since;
+    if (due) item.text = "due";
+    return true;
+}
+
+}  // namespace waxtab

@@ -1,0 +1,155 @@
+#include "facts/itemiser.hpp"
+
+#include <algorithm>
+#include <array>
+
+// Hives, lists and ranges of them.
+namespace waxtab {
+
+using grammar::Class;
+using What = Item::What;
+
+namespace {
+
+/// Every hive from key `from` to key `to` that differs only in its number.
+std::vector<HiveId> hive_range(const Lexicon& lexicon, const std::string& from, const std::string& to, std::vector<std::string>& unknown) {
+    const auto split = [](const std::string& key) {
+        std::size_t digits = key.size();
+        while (digits > 0 && key[digits - 1] >= '0' && key[digits - 1] <= '9') --digits;
+        return std::pair{key.substr(0, digits), digits < key.size() ? std::stoi(key.substr(digits, 5)) : -1};
+    };
+    const auto [prefix, low] = split(hive_key(from));
+    const auto [prefix2, high] = split(hive_key(to));
+    std::vector<HiveId> hives;
+    if (low < 0 || high < low || high - low > 999 || prefix != prefix2) return hives;
+    for (int n = low; n <= high; ++n) {
+        const std::string name = prefix + std::to_string(n);
+        const HiveId id = lexicon.hive(name);
+        if (id == no_hive) unknown.push_back(name);
+        else hives.push_back(id);
+    }
+    return hives;
+}
+
+}  // namespace
+
+/// The hive that starts `ahead` tokens from here; `length` 0 when none does. A name that looks like a
+/// hive and is not known gives no_hive with its `name`.
+HiveId Itemiser::one_hive(std::size_t ahead, std::size_t& length, std::string& name) const {
+    length = 0;
+    std::size_t next = ahead;
+    bool generic = false;
+    if (symbol(next, "#")) generic = true, ++next;
+    else if (word(next, "hive") || word(next, "hives") || word(next, "colony") || word(next, "colonies") || word(next, "nr")) generic = true, ++next;
+    else if (word(next, "no") && symbol(next + 1, ".")) generic = true, next += 2;
+    if (generic && (word(next, "no") || word(next, "nr"))) ++next;
+    if (generic && (symbol(next, "#") || symbol(next, "."))) ++next;
+    const Token* t = token(next);
+    if (!t) return no_hive;
+    if (t->type == Token::Type::number && (generic || (token(next + 1) && token(next + 1)->type == Token::Type::word && !t->space_after && token(next + 1)->text.size() == 1))) {
+        name = t->text;
+        std::size_t used = 1;
+        if (!t->space_after && token(next + 1) && token(next + 1)->type == Token::Type::word && token(next + 1)->text.size() == 1)
+            name += token(next + 1)->text, ++used;
+        const HiveId id = context_.lexicon->hive(name);
+        if (id == no_hive && !generic) return name.clear(), no_hive;
+        length = next + used - ahead;
+        return id;
+    }
+    if (t->type != Token::Type::word) return no_hive;
+    const Meaning meaning = context_.lexicon->find(words_, at_ + next);
+    if (meaning.hive != no_hive) {
+        // A hive called like a word is meant only when written as a name.
+        length = next + meaning.length - ahead;
+        name = t->text;
+        return meaning.hive;
+    }
+    const bool looks = t->text.size() >= 2 && t->text[0] == 'h' && t->text[1] >= '0' && t->text[1] <= '9';
+    if (looks || (generic && t->text.size() <= 2)) {
+        name = t->text;
+        length = next + 1 - ahead;
+    }
+    return no_hive;
+}
+
+/// `marked blue`, `white queen`, where a hive is called Blue or White: the colour is meant.
+bool Itemiser::colour_of_queen(std::size_t ahead, std::size_t length) const {
+    if (length != 1) return false;
+    const Meaning meaning = context_.lexicon->find(words_, at_ + ahead);
+    const bool colour = std::any_of(meaning.words.begin(), meaning.words.end(), [](const grammar::Word* w) { return w->klass == Class::colour; });
+    if (!colour) return false;
+    const bool before = ahead == 0 && !items_.empty() && (items_.back().is("marked") || items_.back().is("queen") || items_.back().is("requeened"));
+    static constexpr std::array<std::string_view, 8> after = {"queen", "dot", "spot", "disc", "marked", "q", "paint", "pollen"};
+    return before || std::any_of(after.begin(), after.end(), [&](std::string_view w) { return word(ahead + 1, w); });
+}
+
+/// A hive, a list or range of hives, or all of them.
+bool Itemiser::hive() {
+    std::size_t length = 0;
+    std::string name;
+    HiveId id = one_hive(0, length, name);
+    if (length == 0 || colour_of_queen(0, length)) return false;
+    const bool generic = symbol(0, "#") || word(0, "hive") || word(0, "hives") || word(0, "colony") || word(0, "colonies");
+    Item item;
+    item.what = What::hives;
+    const auto take = [&](HiveId hive, const std::string& said) {
+        if (hive != no_hive) item.hives.push_back(hive);
+        else item.unknown_hives.push_back(said);
+    };
+    // h3's super, said of another hive: it comes from there
+    if (!items_.empty() && tokens_[at_ + length - 1].text.ends_with("'s")) item.role = Item::Role::from;
+    if (const auto dash = name.find('-'); generic && dash != name.npos && id == no_hive) {
+        item.hives = hive_range(*context_.lexicon, name.substr(0, dash), name.substr(dash + 1), item.unknown_hives);
+        if (item.hives.empty() && item.unknown_hives.empty()) item.unknown_hives = {name};
+        name = name.substr(dash + 1);
+    } else {
+        take(id, name);
+    }
+    std::string last = name;
+    std::size_t next = length;
+    // A bare number goes on a list only where nothing follows that it could count.
+    const auto bare_number = [&](std::size_t i) {
+        if (!generic || !number(i)) return false;
+        const Token* after = token(i + 1);
+        return !after || after->type == Token::Type::symbol || (after->type == Token::Type::word && (after->text == "and" || after->text == "to" || after->text == "thru"));
+    };
+    for (;;) {
+        std::size_t skip = next;
+        const bool ranged = symbol(skip, "-") || word(skip, "to") || word(skip, "thru") || word(skip, "through");
+        if (ranged) ++skip;
+        else while (symbol(skip, ",") || symbol(skip, "&") || symbol(skip, "+") || word(skip, "and")) ++skip;
+        std::size_t more = 0;
+        std::string said;
+        HiveId other = one_hive(skip, more, said);
+        if (more > 0 && colour_of_queen(skip, more)) break;
+        if (more == 0 && (bare_number(skip) || (ranged && generic && number(skip)))) {
+            said = token(skip)->text;
+            // "2,5 and 9" after "hives" is a list, not a decimal.
+            if (const auto comma = said.find(','); comma != said.npos) {
+                take(context_.lexicon->hive(said.substr(0, comma)), said.substr(0, comma));
+                said = said.substr(comma + 1);
+            }
+            other = context_.lexicon->hive(said);
+            more = 1;
+        }
+        if (more == 0) break;
+        if (ranged) {
+            // "moved h3 to h5" is no range: only numbers with a dash, or names after "hives".
+            if (!symbol(next, "-") && !generic) break;
+            const auto range = hive_range(*context_.lexicon, last, said, item.unknown_hives);
+            if (range.empty()) break;
+            item.hives.insert(item.hives.end(), range.begin() + 1, range.end());
+        } else {
+            take(other, said);
+        }
+        last = said;
+        next = skip + more;
+    }
+    Item& placed = push(What::hives, next);
+    item.begin = placed.begin;
+    item.end = placed.end;
+    placed = item;
+    return true;
+}
+
+}  // namespace waxtab

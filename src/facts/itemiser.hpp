@@ -1,0 +1,76 @@
+#pragma once
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "facts/items.hpp"
+
+namespace waxtab {
+
+/// Turns tokens into items; each function tries to take what starts at `at_`.
+class Itemiser {
+public:
+    Itemiser(const std::vector<Token>& tokens, const ItemContext& context) : tokens_(tokens), context_(context) {
+        for (const Token& t : tokens) words_.push_back(word_at(t));
+    }
+
+    std::vector<Item> items() {
+        while (at_ < tokens_.size()) {
+            if (lot() || day() || hive() || label() || phrase() || value() || other()) continue;
+            ++at_;
+        }
+        return std::move(items_);
+    }
+
+private:
+    /// The word as the lexicon sees it: hyphens between words count as blanks, other tokens block.
+    static std::string word_at(const Token& t) {
+        if (t.type == Token::Type::word) return t.text;
+        if (t.type == Token::Type::ordinal) return t.text;
+        if (t.type == Token::Type::number && !t.value.said()) return t.text;
+        if (t.type == Token::Type::symbol && t.text == "&") return "&";
+        return std::string(1, '\0');
+    }
+
+    Item& push(Item::What what, std::size_t tokens) {
+        Item item;
+        item.what = what;
+        item.begin = tokens_[at_].begin;
+        item.end = tokens_[at_ + tokens - 1].end;
+        at_ += tokens;
+        return items_.emplace_back(std::move(item));
+    }
+    const Token* token(std::size_t ahead) const { return at_ + ahead < tokens_.size() ? &tokens_[at_ + ahead] : nullptr; }
+    bool symbol(std::size_t ahead, std::string_view text) const {
+        const Token* t = token(ahead);
+        return t && t->type == Token::Type::symbol && t->text == text;
+    }
+    bool word(std::size_t ahead, std::string_view text) const {
+        const Token* t = token(ahead);
+        return t && t->type == Token::Type::word && t->text == text;
+    }
+    bool number(std::size_t ahead) const {
+        const Token* t = token(ahead);
+        return t && t->type == Token::Type::number && t->value.dimension == Dimension::count;
+    }
+
+    bool lot();
+    bool day();
+    bool hive();
+    bool label();
+    bool phrase();
+    bool value();
+    bool other();
+    bool glued_comb();
+    HiveId one_hive(std::size_t ahead, std::size_t& length, std::string& name) const;
+    bool hyphenated(std::size_t index) const;
+    bool colour_of_queen(std::size_t ahead, std::size_t length) const;
+
+    const std::vector<Token>& tokens_;
+    const ItemContext& context_;
+    std::vector<std::string> words_;
+    std::vector<Item> items_;
+    std::size_t at_ = 0;
+};
+
+}  // namespace waxtab
