@@ -17,7 +17,7 @@ constexpr std::array<Row, static_cast<std::size_t>(kind_count)> rows = {{
     {"super-on", true}, {"super-off", true}, {"brood-box-on", true}, {"brood-box-off", true}, {"excluder-on", true}, {"excluder-off", true},
     {"escape-board-on", true}, {"escape-board-off", true}, {"upper-entrance-on", true}, {"upper-entrance-off", true}, {"feeder-on", true},
     {"feeder-off", true}, {"boxes-swapped", true}, {"brood-reversed", true}, {"super-lifted", true}, {"super-moved", true}, {"frames-moved", true},
-    {"frames-off", true}, {"frames-swapped", true}, {"box-labelled", true}, {"super-count", false}, {"brood-box-count", false},
+    {"frames-off", true}, {"box-labelled", true}, {"super-count", false}, {"brood-box-count", false},
     {"hive-moved", true}, {"hive-renamed", true}, {"hive-sold", true}, {"hive-dead", true}, {"hive-ended", true}, {"hive-united", true},
     {"hive-split", true}, {"nuc-made", true}, {"swarm-hived", true}, {"hive-bought", true}, {"swarmed", true},
     {"full", false}, {"capped", false}, {"drawn", false}, {"shakes-out", false}, {"no-change", false}, {"hive-weight", false},

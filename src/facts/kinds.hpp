@@ -22,7 +22,6 @@ enum class Kind : std::uint8_t {
     super_moved,     ///< to another hive: hive gives, other gets; box, placing at the other
     frames_moved,    ///< hive gives, other gets; count, detail "brood", "honey", "eggs", "drawn", "bees"
     frames_off,      ///< frames of honey taken: value count of frames, second mass, box
-    frames_swapped,  ///< text as written
     box_labelled,    ///< box, text the label
     super_count,     ///< a claim: count supers are on
     brood_box_count, ///< a claim: count brood boxes

@@ -361,7 +361,7 @@ std::string said(const Journal& j, const Fact& f) {
             if (f.value.said()) w(text_of(f.value));
             return std::move(w).text();
         }
-        case Kind::bulk_moved: return words("moved", text_of(f.value), lot_words(f));
+        case Kind::bulk_moved: return words("moved", text_of(f.value), lot_words(f), free_words("to", f.text));
         case Kind::jars: return words("filled", jars_words(f), lot_words(f));
         case Kind::combs_packed: return words(plural(f.count, "section"), "packed", f.value.said() ? text_of(f.value) : "", lot_words(f));
         case Kind::gone_out: {
@@ -379,7 +379,7 @@ std::string said(const Journal& j, const Fact& f) {
         case Kind::shed_out: return words("-", plural(f.count, "super"), f.box_kind, comb_words(f), "from shed");
         case Kind::todo: return "todo " + quoted(f.text);
         case Kind::weight_change: return words(f.detail == "loss" ? "lost" : "gained", text_of(f.value), f.text.empty() ? "" : "since " + f.text);
-        case Kind::frames_swapped: case Kind::remark: return quoted(f.text);
+        case Kind::remark: return quoted(f.text);
     }
     return {};
 }
