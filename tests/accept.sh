@@ -5,7 +5,7 @@
 set -u
 root=$(cd "$(dirname "$0")/.." && pwd)
 . "$root/tests/prepare.sh"
-ensure $build_packages python3 python3-cram
+ensure $build_packages python3 python3-cram git
 build release -DCMAKE_BUILD_TYPE=Release
 cram=$(command -v cram3 || command -v cram) || stop 2 "Please install cram (Debian: python3-cram)"
 [ $# -gt 0 ] || set -- "$root"/README.md "$root"/tests/errors/*.hive "$root"/tests/journals/*.t

@@ -86,7 +86,7 @@ if [ -z "${WAXTAB_OPEN_DATA-}" ] && [ -d "$root/../shared/data" ]; then
     export WAXTAB_OPEN_DATA
 fi
 
-ensure $build_packages python3 python3-cram
+ensure $build_packages python3 python3-cram git
 cram=$(command -v cram3 || command -v cram) || stop 2 "Please install cram (Debian: python3-cram)"
 
 build release -DCMAKE_BUILD_TYPE=Release
