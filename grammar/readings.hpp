@@ -200,6 +200,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::pattern, "pattern good", "detail=good", "h3 good pattern"},
     {Kind::pattern, "pattern poor", "detail=poor", ""},
     {Kind::pattern, "brood poor", "detail=poor", ""},
+    {Kind::pattern, "poor", "brood detail=poor", ""},
     {Kind::pattern, "brood good", "detail=good", ""},
     {Kind::crowding, "brood_box packed|full", "detail=packed", "h3 brood box packed with bees"},
     {Kind::crowding, "packed bees with? brood_box|brood?", "detail=packed", ""},

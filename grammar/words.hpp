@@ -306,7 +306,7 @@ inline constexpr Word words[] = {
     {"dearth", Class::state, "dearth|june gap|no flow|no nectar coming in|nothing coming in|no nectar"},
     {"nectar coming in", Class::state, "nectar coming in|nectar going in|fresh nectar|new nectar"},
     {"over", Class::state, "finished|done|gone by|is over|flopped|ended|stopped"},
-    {"ending", Class::state, "ending|nearly over|going over|nearly done|almost over|slowing|slackening|tailing off|easing"},
+    {"ending", Class::state, "ending|nearly over|going over|nearly done|almost over|slowing|slackening|tailing off|easing|past its best|just past its best|past their best"},
     {"beginning", Class::state, "just opening|just out|opening|just starting|just begun|beginning"},
     {"bud", Class::state, "in bud|budding"},
     {"bloom", Class::thing, "bloom|in bloom|blooming|in flower|flowering|flower|in blossom|blossom|in full bloom|full bloom|bloom on"},

@@ -70,7 +70,7 @@ std::optional<Seen> brood_comb_drawn(const HiveView& hive) {
 
 bool near_season(const Context& c) {
     if (c.phase() == Phase::during) return true;
-    return c.phase() == Phase::before && c.facts.size() > 0;
+    return c.phase() == Phase::before && !c.facts.empty();
 }
 
 std::string first_super_reason(const HiveView& hive, const Seen& s) {

@@ -74,15 +74,27 @@ void LineReader::unread(const std::vector<Item>& items) {
 
 /// A bare number where a weight or a volume stands: kg or lb matters.
 bool LineReader::unit_missing(const std::vector<Item>& items) {
-    static constexpr std::array<std::string_view, 9> weighty = {"weighed", "scale", "extracted", "fed", "drained", "wax", "syrup", "fondant", "sugar"};
-    const bool asks = std::any_of(items.begin(), items.end(), [](const Item& i) { return std::any_of(weighty.begin(), weighty.end(), [&](auto w) { return i.is(w); }); });
-    if (!asks) return false;
+    static constexpr std::array<std::string_view, 5> by_weight = {"weighed", "scale", "extracted", "drained", "wax"};
+    static constexpr std::array<std::string_view, 4> by_either = {"fed", "syrup", "fondant", "sugar"};
+    const auto says = [&](const auto& terms) {
+        return std::any_of(items.begin(), items.end(), [&](const Item& i) { return std::any_of(terms.begin(), terms.end(), [&](auto t) { return i.is(t); }); });
+    };
+    // `top off 22`, and nothing else in it.
+    static constexpr std::array<std::string_view, 5> box_off = {"top", "bottom", "super", "off", "taken off"};
+    const auto of_box_off = [&](const Item& i) {
+        return i.idle() || i.what == What::box || std::any_of(box_off.begin(), box_off.end(), [&](auto t) { return i.is(t); });
+    };
+    const bool box_came_off = says(std::array{box_off[3], box_off[4]}) && !items.empty() && items.back().what == What::value &&
+                              std::all_of(items.begin(), items.end() - 1, of_box_off);
+    const bool liquid = says(by_either);
+    if (!liquid && !says(by_weight) && !box_came_off) return false;
     for (const Item& i : items) {
         if (i.what != What::value || i.value.unit != Unit::piece) continue;
         const Span where{file_, i.begin, i.end};
         const std::string said(journal_.sources.text(where));
         journal_.diagnostics.push_back({"no-unit", Severity::error, where, fmt::format("'{}' of what?", said), "a number without its unit",
-                                        fmt::format("write the unit, for example `{} kg`, `{} lb` or `{} L`", said, said, said), {}});
+                                        liquid ? fmt::format("write the unit, for example `{} kg`, `{} lb` or `{} L`", said, said, said)
+                                               : fmt::format("write the unit, for example `{} kg` or `{} lb`", said, said), {}});
         return true;
     }
     return false;

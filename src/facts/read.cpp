@@ -83,7 +83,6 @@ private:
     bool hole_ = false;
     bool undated_said_ = false;
     int year_ = 0;
-    std::size_t shed_at_ = 0;
     std::vector<std::pair<Span, std::vector<Fact>>> shed_lines_;
 };
 

@@ -93,7 +93,7 @@ TEST_CASE("sixty lines as keepers write them", "[facts]") {
         {R"(#3 & #8 same: super 3/4, add one next wk if no rain)", R"(3 super three quarters | 8 super three quarters | 3 todo "add one next wk if no rain" | 8 todo "add one next wk if no rain")"},
         {R"(nothing in super of H6. Pinched 2 filled frames off H5 as bait.)", R"(6 super empty | 5 took 2 frames of honey)"},
         {R"(cast swarm, size of a melon, gone before i got the box)", R"("cast swarm" | "size of a melon" | "gone before i got the box")"},
-        {R"(H6 brood: 6 seams, spotty, some chalk. stores 2. pollen loads.)", R"(6 6 frames of brood | 6 "spotty" | 6 chalk brood | 6 2 frames of stores | 6 plenty of pollen)"},
+        {R"(H6 brood: 6 seams, spotty, some chalk. stores 2. pollen loads.)", R"(6 6 frames of brood | 6 pattern poor | 6 chalk brood | 6 2 frames of stores | 6 plenty of pollen)"},
         {R"(No. 2: 19 of 32 sections finished, rest travel-stained/part.)", R"(2 section super 19 of 32 frames capped | 2 "rest travel-stained" | 2 "part")"},
         {R"(12 Aug. Honey off: Orchard 5 supers, Pump House 9, Gully 0.)", R"(?"Honey off: Orchard 5 supers" | ?"Pump House 9" | ?"Gully 0" | !not-understood | !not-understood | !not-understood)"},
         {R"(H5 q marked today (blue) - last seen unmarked 14/5)", R"(5 queen marked blue | 5 "last seen unmarked 14/5")"},
