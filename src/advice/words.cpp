@@ -40,15 +40,6 @@ std::string odds(double chance) {
     return fmt::format("{} in 10", std::clamp(static_cast<int>(std::lround(chance * 10)), 1, 9));
 }
 
-std::string listed(const std::vector<std::string>& words) {
-    std::string out;
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        if (i > 0) out += i + 1 == words.size() ? " and " : ", ";
-        out += words[i];
-    }
-    return out;
-}
-
 std::string hive_names(const YardView& yard, const std::vector<HiveId>& hives) {
     if (hives.size() > 3 && hives.size() == yard.hives.size()) return "all hives";
     std::vector<std::string> names;

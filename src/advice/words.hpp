@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "advice/context.hpp"
+#include "text/layout.hpp"
 
 namespace waxtab {
 
@@ -15,8 +16,6 @@ std::string kg_words(const Range& kg, MassUnit unit);
 std::string share_words(const Range& share);
 /// `7 in 10`; never more than `19 in 20` nor less than `1 in 20`.
 std::string odds(double chance);
-/// `a, b and c`.
-std::string listed(const std::vector<std::string>& words);
 /// `h1, h2 and h5`; `all hives` when they are all of the yard and more than three.
 std::string hive_names(const YardView& yard, const std::vector<HiveId>& hives);
 /// `the super` when it is the only one, `the top super`, `the bottom super`, `super 2`; a label is added: `super "B4"`.

@@ -31,17 +31,17 @@ bool same_word(const std::string& said, const std::string& listed) {
 
 }  // namespace
 
-std::vector<std::string> words_of(std::string_view text) {
-    std::vector<std::string> words;
-    for (std::size_t at = 0; at < text.size();) {
-        const std::size_t begin = text.find_first_not_of(' ', at);
-        if (begin == text.npos) break;
-        const std::size_t end = std::min(text.find(' ', begin), text.size());
-        words.emplace_back(text.substr(begin, end - begin));
-        at = end;
+std::vector<std::string> parts_of(std::string_view text, char separator) {
+    std::vector<std::string> parts;
+    for (std::size_t begin = 0; begin < text.size();) {
+        const std::size_t end = std::min(text.find(separator, begin), text.size());
+        if (end > begin) parts.emplace_back(text.substr(begin, end - begin));
+        begin = end + 1;
     }
-    return words;
+    return parts;
 }
+
+std::vector<std::string> words_of(std::string_view text) { return parts_of(text, ' '); }
 
 std::string hive_key(std::string_view name) {
     std::string key = lower(name);
@@ -72,14 +72,10 @@ std::size_t edit_distance(std::string_view a, std::string_view b) {
 
 Lexicon::Lexicon() {
     for (const grammar::Word& row : grammar::words) {
-        for (std::size_t at = 0; at <= row.surfaces.size();) {
-            const std::size_t end = std::min(row.surfaces.find('|', at), row.surfaces.size());
-            Meaning meaning;
-            meaning.words = {&row};
-            if (row.klass == grammar::Class::box_kind) meaning.box_kind = row.term;
-            add(row.surfaces.substr(at, end - at), meaning);
-            at = end + 1;
-        }
+        Meaning meaning;
+        meaning.words = {&row};
+        if (row.klass == grammar::Class::box_kind) meaning.box_kind = row.term;
+        for (const std::string& surface : parts_of(row.surfaces, '|')) add(surface, meaning);
     }
 }
 

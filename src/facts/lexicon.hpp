@@ -64,6 +64,8 @@ std::string hive_key(std::string_view name);
 /// Number of single-letter changes, insertions, losses and swaps of neighbours between two words.
 std::size_t edit_distance(std::string_view a, std::string_view b);
 
+/// The pieces of `text` between separators; empty ones are left out.
+std::vector<std::string> parts_of(std::string_view text, char separator);
 /// Splits at blanks.
 std::vector<std::string> words_of(std::string_view text);
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "facts/chunk.hpp"
+#include "facts/lexicon.hpp"
 #include "facts/slots.hpp"
 
 namespace waxtab {
@@ -11,16 +12,6 @@ using grammar::Class;
 using What = Item::What;
 
 namespace {
-
-std::vector<std::string> split(std::string_view text, char at) {
-    std::vector<std::string> parts;
-    for (std::size_t begin = 0; begin <= text.size();) {
-        const std::size_t end = std::min(text.find(at, begin), text.size());
-        if (end > begin) parts.emplace_back(text.substr(begin, end - begin));
-        begin = end + 1;
-    }
-    return parts;
-}
 
 std::string shape_of(const std::vector<Item>& items) {
     std::string shape;
@@ -60,7 +51,7 @@ Matcher::Element Matcher::compile_element(std::string_view text) {
     Element element;
     if (text.ends_with('?')) element.optional = true, text.remove_suffix(1);
     if (text.ends_with('+') && text.size() > 1) element.several = true, text.remove_suffix(1);
-    for (std::string part : split(text, '|')) {
+    for (std::string part : parts_of(text, '|')) {
         Alternative alternative;
         if (part.starts_with('@')) element.text = true, part.erase(0, 1);
         while (part.ends_with('#')) ++alternative.counted, part.pop_back();
@@ -76,8 +67,8 @@ Matcher::Element Matcher::compile_element(std::string_view text) {
 
 Matcher::Row Matcher::compile(const grammar::ReadingRow& row) {
     Row out;
-    for (const std::string& part : split(row.pattern, ' ')) out.elements.push_back(compile_element(part));
-    for (const std::string& part : split(row.fields, ' ')) {
+    for (const std::string& part : parts_of(row.pattern, ' ')) out.elements.push_back(compile_element(part));
+    for (const std::string& part : parts_of(row.fields, ' ')) {
         const std::size_t equals = part.find('=');
         std::string value = equals == part.npos ? std::string{} : part.substr(equals + 1);
         std::replace(value.begin(), value.end(), '_', ' ');

@@ -127,6 +127,7 @@ void Reader::collect() {
     };
     std::vector<SetUp> set_up;
     std::vector<Line> others;
+    std::vector<std::string> quoted;   // may be labels; known only once the hives are
     for (std::uint32_t f = 0; f < journal_.sources.size(); ++f) {
         bool headings = false;
         for (const Line& line : lines(f)) {
@@ -139,6 +140,8 @@ void Reader::collect() {
                 continue;
             }
             if (!line.indented && (digit || !headings) && read_date_start(tokens, lexicon_, journal_.settings, 2000, f).is_date) headings = true;
+            for (const Token& t : tokens)
+                if (t.type == Token::Type::quoted) quoted.push_back(t.text);
             others.push_back(line);
         }
     }
@@ -152,11 +155,7 @@ void Reader::collect() {
     for (const SetUp& s : set_up)
         for (const Token& t : s.tokens)
             if (t.type == Token::Type::quoted) lexicon_.add_label(t.text);
-    for (const Line& line : others) {
-        if (line.text.find_first_of("\"\xE2\xC2") == line.text.npos) continue;
-        for (const Token& t : tokenise(line.text, line.begin))
-            if (t.type == Token::Type::quoted) lexicon_.add_label(t.text);
-    }
+    for (const std::string& text : quoted) lexicon_.add_label(text);
     for (const Line& line : others) collect_names(line);
 }
 

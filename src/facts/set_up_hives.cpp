@@ -4,6 +4,7 @@
 #include "facts/items.hpp"
 #include "facts/set_up_line.hpp"
 #include "handbook/boxes.hpp"
+#include "facts/slots.hpp"
 
 // Set-up lines that name things: yards, hives with their boxes, box kinds, the shed.
 namespace waxtab {
@@ -106,12 +107,9 @@ void SetUpLine::part(std::size_t from, std::size_t to, HiveDecl& hive) {
         else if (item.is("upper entrance")) out.what = StackPart::What::upper_entrance;
         else if (item.is("super")) super = box = true;
         else if (item.is("brood box")) brood = box = true;
-        else if (const auto* w = item.word(Class::combing)) {
+        else if (item.has(Class::combing)) {
             box = true;
-            static constexpr std::pair<std::string_view, Comb> combs[] = {{"drawn", Comb::drawn}, {"foundation", Comb::foundation}, {"wet", Comb::wet},
-                {"strips", Comb::strips}, {"cut comb", Comb::cut_comb}, {"sections", Comb::sections}, {"mixed", Comb::mixed}};
-            for (const auto& [term, comb] : combs)
-                if (term == w->term) out.comb = comb;
+            out.comb = comb_of(item);
             if (item.counted) out.frames = item.count;
         } else if (!item.box_kind.empty()) {
             out.box_kind = item.box_kind;

@@ -17,7 +17,7 @@ namespace {
 std::string hive_names(const Journal& journal, const std::vector<HiveId>& hives) {
     std::vector<std::string> names;
     for (const HiveId hive : hives) names.push_back(printable(journal.hive_name(hive)));
-    return and_joined(names);
+    return listed(names);
 }
 
 LoadLine super_line(const Journal& journal, const SuperLoad& load) {

@@ -25,7 +25,7 @@ std::string boxes_text(const History& history, const LotShare& share) {
     std::vector<std::string> parts;
     if (supers > 0) parts.push_back(counted(supers, "super"));
     if (frames > 0) parts.push_back(counted(frames, "frame"));
-    return and_joined(parts);
+    return listed(parts);
 }
 
 const JarRow* row_of(const Lot& lot, Mass size) {
@@ -69,7 +69,7 @@ std::string flows_text(const Lot& lot, const Style& style) {
     std::vector<std::string> names;
     for (const std::string& name : lot.blended_from) names.push_back(printable(name));
     std::string text = fmt::format("{}", fmt::join(parts, ", "));
-    if (!names.empty()) text += fmt::format("{}blended from {}", text.empty() ? "" : "; ", and_joined(names));
+    if (!names.empty()) text += fmt::format("{}blended from {}", text.empty() ? "" : "; ", listed(names));
     return text;
 }
 
@@ -103,7 +103,7 @@ std::string going_text(const Going& going, const Lot* lot, const Style& style) {
     if (going.lot_assumed) text += "; lot not said";
     std::vector<std::string> others;
     for (const std::string& other : going.may_be) others.push_back(printable(other));
-    return others.empty() ? text : text + ", may be of " + and_joined(others);
+    return others.empty() ? text : text + ", may be of " + listed(others);
 }
 
 std::string shares_table(const Journal& journal, const History& history, const Lot& lot, const Selection& selection,

@@ -86,15 +86,6 @@ std::string counted(std::int64_t n, std::string_view one, std::string_view many)
     return many.empty() ? fmt::format("{} {}s", n, one) : fmt::format("{} {}", n, many);
 }
 
-std::string and_joined(const std::vector<std::string>& items) {
-    std::string out;
-    for (std::size_t i = 0; i < items.size(); ++i) {
-        if (i > 0) out += i + 1 == items.size() ? " and " : ", ";
-        out += items[i];
-    }
-    return out;
-}
-
 std::string_view comb_text(Comb comb) {
     switch (comb) {
         case Comb::drawn: return "drawn";

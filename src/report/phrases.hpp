@@ -6,6 +6,7 @@
 #include "estimate/estimate.hpp"
 #include "ledger/ledger.hpp"
 #include "report/style.hpp"
+#include "text/layout.hpp"
 
 namespace waxtab {
 
@@ -24,8 +25,6 @@ std::string rate_text(const Range& kg_per_day, const Style& style);
 
 /// `1 super`, `2 supers`; the plural adds an s, or is given.
 std::string counted(std::int64_t n, std::string_view one, std::string_view many = {});
-/// `a, b and c`.
-std::string and_joined(const std::vector<std::string>& items);
 
 /// What a box is, in words: `super, medium, 9 frames, drawn, "B4"`.
 std::string box_text(const Journal& journal, const Box& box);

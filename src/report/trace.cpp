@@ -15,7 +15,7 @@ namespace {
 std::string names_text(const std::vector<std::string>& lots) {
     std::vector<std::string> names;
     for (const std::string& lot : lots) names.push_back(printable(lot));
-    return and_joined(names);
+    return listed(names);
 }
 
 std::string taking_text(const Journal& journal, const History& history, const Estimates& estimates,

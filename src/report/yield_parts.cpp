@@ -15,7 +15,7 @@ std::string taken_text(int supers, int frames) {
     std::vector<std::string> parts;
     if (supers > 0) parts.push_back(counted(supers, "super"));
     if (frames > 0) parts.push_back(counted(frames, "frame"));
-    return and_joined(parts);
+    return listed(parts);
 }
 
 std::string hive_count(std::size_t n) { return counted(static_cast<std::int64_t>(n), "hive"); }
@@ -62,7 +62,7 @@ std::string colonies_text(const Journal& journal, const Yields& yields, int year
         if (colony.year != year) continue;
         std::vector<std::string> names;
         for (const HiveId hive : colony.hives) names.push_back(printable(journal.hive_name(hive)));
-        out += paragraph(fmt::format("one colony in part of the season, {}: {} together", and_joined(names),
+        out += paragraph(fmt::format("one colony in part of the season, {}: {} together", listed(names),
                                      mass_text(colony.honey, style)), "  ", "    ");
     }
     return out;

@@ -88,4 +88,13 @@ std::string expand_tabs(std::string_view text, std::size_t from) {
     return out;
 }
 
+std::string listed(const std::vector<std::string>& items) {
+    std::string out;
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        if (i > 0) out += i + 1 == items.size() ? " and " : ", ";
+        out += items[i];
+    }
+    return out;
+}
+
 }  // namespace waxtab

@@ -24,6 +24,9 @@ std::vector<std::string> wrap(std::string_view text, std::size_t width);
 std::string paragraph(std::string_view text, std::string_view first, std::string_view rest,
                       std::size_t width = page_width);
 
+/// `a, b and c`.
+std::string listed(const std::vector<std::string>& items);
+
 /// Tabs as blanks up to the next of the tab stops, which stand every 4 columns from column `from`.
 std::string expand_tabs(std::string_view text, std::size_t from = 0);
 

@@ -4,22 +4,13 @@
 #include <algorithm>
 #include <set>
 
+#include "facts/lexicon.hpp"
 #include "readings.hpp"
 #include "said.hpp"
 
 using namespace waxtab;
 
 namespace {
-
-std::vector<std::string> split(std::string_view text, char at) {
-    std::vector<std::string> parts;
-    for (std::size_t begin = 0; begin <= text.size();) {
-        const std::size_t end = std::min(text.find(at, begin), text.size());
-        if (end > begin) parts.emplace_back(text.substr(begin, end - begin));
-        begin = end + 1;
-    }
-    return parts;
-}
 
 /// Words that fill a slot; empty for a slot no sample is made of.
 std::string sample(std::string_view slot) {
@@ -39,7 +30,7 @@ std::string sample(std::string_view slot) {
 std::string words_of(std::string_view element, std::size_t choice) {
     std::string text(element);
     while (!text.empty() && (text.back() == '?' || (text.back() == '+' && text.size() > 1))) text.pop_back();
-    const std::vector<std::string> alternatives = split(text, '|');
+    const std::vector<std::string> alternatives = parts_of(text, '|');
     std::string one = alternatives[choice % alternatives.size()];
     const bool free = one.starts_with('@');
     if (free) one.erase(0, 1);
@@ -54,7 +45,7 @@ std::string words_of(std::string_view element, std::size_t choice) {
 
 /// Clauses of a row: the needed elements alone, and with each optional one.
 std::vector<std::string> clauses_of(const grammar::ReadingRow& row) {
-    const std::vector<std::string> elements = split(row.pattern, ' ');
+    const std::vector<std::string> elements = parts_of(row.pattern, ' ');
     std::vector<std::string> out;
     for (std::size_t with = 0; with <= elements.size(); ++with)
         for (std::size_t choice = 0; choice < 3; ++choice) {

@@ -63,5 +63,5 @@ TEST_CASE("amounts are said with their ranges") {
     CHECK(mass_text(MassRange{Mass::grams(41300), Mass::grams(41300), Mass::grams(41300), true}, kg) == "41.30 kg");
     CHECK(counted(1, "super") == "1 super");
     CHECK(counted(2, "super") == "2 supers");
-    CHECK(and_joined({"h1", "h2", "h3"}) == "h1, h2 and h3");
+    CHECK(listed({"h1", "h2", "h3"}) == "h1, h2 and h3");
 }
