@@ -391,6 +391,9 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::shed, "in? shed COMB##", "shed", ""},
     {Kind::shed, "in? shed excluder##", "detail=excluder shed", ""},
     {Kind::shed, "in? shed escape_board##", "detail=escape_board shed", ""},
+    {Kind::combs_frozen, "in? shed? frozen super#|SUPERKIND#|PAINTED KIND? COMB? DAYS?", "shed", "froze 6 supers drawn for 3 days"},
+    {Kind::combs_frozen, "in? shed? frozen COMB# DAYS?", "shed", ""},
+    {Kind::comb_year, "BOX|super comb_year N", "", "h3 top super comb drawn in 2023"},
     {Kind::shed_out, "- super# KIND? COMB? from_shed", "shed", ""},
     {Kind::shed_in, "+ super# KIND? COMB? to_shed", "shed", ""},
 };

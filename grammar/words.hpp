@@ -423,6 +423,8 @@ inline constexpr Word words[] = {
     {"yesterday", Class::time, "yesterday|last night|the day before"},
     {"new", Class::filler, "new"},
     {"price", Class::filler, "price"},
+    {"frozen", Class::done, "frozen|froze|in the freezer|into the freezer|through the freezer|deep frozen"},
+    {"comb year", Class::thing, "comb drawn in|combs drawn in|comb from|combs from|comb built in|comb is from|drawn comb from"},
 
     // Said, and meaning nothing to a reading
     {"the", Class::filler, "the|a|an|another|its|it|it's|is|are|was|were|been|be|being|has|have|had|i|we|they|them|their|theirs|she|her|he|his|this|that|these|those|there|here|my|our|us|you|do|did"},

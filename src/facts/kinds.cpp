@@ -32,7 +32,7 @@ constexpr std::array<Row, static_cast<std::size_t>(kind_count)> rows = {{
     {"opening-stock", true}, {"bought-in", true}, {"extracted", true}, {"moisture", false}, {"refractive-index", false}, {"drained", true},
     {"blended", true}, {"bulk-moved", true}, {"jars", true}, {"combs-packed", true}, {"gone-out", true}, {"come-back", true},
     {"stocktake", true}, {"wax", true}, {"best-before", false}, {"fermenting", false}, {"sections-done", false},
-    {"shed", false}, {"shed-in", true}, {"shed-out", true},
+    {"shed", false}, {"shed-in", true}, {"shed-out", true}, {"combs-frozen", true}, {"comb-year", false},
     {"todo", false}, {"remark", false},
 }};
 

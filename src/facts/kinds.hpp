@@ -100,6 +100,8 @@ enum class Kind : std::uint8_t {
     // Shed
     shed,            ///< so many are there now: count, box_kind, comb; detail what when no box ("excluder", "escape board", "frame")
     shed_in, shed_out,  ///< change to it
+    combs_frozen,    ///< supers of comb frozen against wax moth: count (-1 all or one with its label), box_kind, comb; box a label; second days
+    comb_year,       ///< box, or all of the hive's supers; count the year its comb was drawn
     // Words
     todo,            ///< text
     remark,          ///< text; detail "flagged" when it smells of data

@@ -377,6 +377,8 @@ std::string said(const Journal& j, const Fact& f) {
         case Kind::shed: return words("shed:", f.detail.empty() ? plural(f.count, "super") : plural(f.count, f.detail), f.box_kind, comb_words(f));
         case Kind::shed_in: return words("+", plural(f.count, "super"), f.box_kind, comb_words(f), "to shed");
         case Kind::shed_out: return words("-", plural(f.count, "super"), f.box_kind, comb_words(f), "from shed");
+        case Kind::combs_frozen: return words("froze", f.box.by == BoxChoice::By::label ? box_words(f.box) : plural(f.count, "super"), f.box_kind, comb_words(f), f.second.said() ? "for " + text_of(f.second) : "");
+        case Kind::comb_year: return words(box_words(f.box), "comb drawn in", std::to_string(f.count));
         case Kind::todo: return "todo " + quoted(f.text);
         case Kind::weight_change: return words(f.detail == "loss" ? "lost" : "gained", text_of(f.value), f.text.empty() ? "" : "since " + f.text);
         case Kind::remark: return quoted(f.text);

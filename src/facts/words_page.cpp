@@ -32,7 +32,7 @@ constexpr Area areas[] = {
     {"Care", Kind::feed, Kind::inspected},
     {"Yard", Kind::weather, Kind::bloom},
     {"Honey", Kind::opening_stock, Kind::fermenting},
-    {"Shed", Kind::shed, Kind::shed_out},
+    {"Shed", Kind::shed, Kind::comb_year},
 };
 
 constexpr std::string_view opening = R"(A journal is plain text in files named *.hive. Set-up lines come first:
