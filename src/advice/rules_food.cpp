@@ -4,27 +4,15 @@
 #include <fmt/format.h>
 
 #include "advice/harvest.hpp"
-#include "handbook/winter.hpp"
+#include "history/feed_span.hpp"
 
 namespace waxtab {
 namespace {
-
-/// Days a portion of syrup may still be in the feeder or on its way up; own judgement.
-constexpr int portion_days = 7;
-/// Days before a super goes on within which syrup counts as carried up; own judgement.
-constexpr int carried_up_days = 14;
 
 const Fact& fact_of(const HiveView& hive, FactId id) { return hive.journal().facts[id]; }
 
 bool sweet(const HiveView& hive, const Feeding& f) {
     return f.fact != set_up_fact && fact_of(hive, f.fact).detail != "pollen patty";
-}
-
-/// A portion is gone within days, though the journal may end it only with the next one.
-Day fed_until(const HiveView& hive, const Feeding& f) {
-    const Day noted = f.to.value_or(hive.on());
-    const bool feeder = f.fact == set_up_fact || fact_of(hive, f.fact).kind == Kind::feeder_on;
-    return feeder ? noted : std::min(noted, f.from + date::days{portion_days});
 }
 
 std::string feed_name(const HiveView& hive, const Feeding& f) {
@@ -36,52 +24,109 @@ std::string feed_name(const HiveView& hive, const Feeding& f) {
 /// Hunger outranks a clean crop: then supers come off instead, which the hunger rule says.
 bool hungry(const HiveView& hive) { return hive.last(14, Kind::stores, {"none", "light"}).has_value(); }
 
-Advice feed_off(const HiveView& hive, std::string_view feed, std::optional<Day> since, FactId fact) {
+Advice feed_off(const HiveView& hive, std::string_view feed, std::optional<Day> since, FactId fact, bool sure) {
     Advice a = advise_to(Act::stop_feed, Rank::law_and_food, "take the feed off: honey supers are on");
     a.by = hive.on();
-    how_sure(a, Sureness::certain, "");
+    how_sure(a, sure ? Sureness::certain : Sureness::possible, sure ? "" : "its end was not noted");
     a.reasons.push_back(fmt::format("{}{} with {} on: what is fed is not honey", feed, since ? " since " + iso(*since) : "",
                                     counted(static_cast<int>(hive.supers.size()), "super")));
+    if (!sure) a.reasons.push_back("if it is off or empty, note that");
     because(a, fact);
     because(a, hive.supers.back().on_fact);
     return a;
 }
 
+/// Days a portion may still be in the feeder when its end was not noted; common practice, no source: see
+/// feed_carried_days for what a strong colony takes.
+constexpr int portion_days = 7;
+
+/// The last sweet feed given within so many days and not noted empty or off.
+const Feeding* fed_within(const HiveView& hive, int days) {
+    for (auto f = hive.history->feedings.rbegin(); f != hive.history->feedings.rend(); ++f)
+        if (sweet(hive, *f) && !f->to && days_between(f->from, hive.on()) <= days) return &*f;
+    return nullptr;
+}
+
 Advices feed_with_supers(const HiveView& hive) {
     if (hive.supers.empty() || hungry(hive)) return {};
-    if (hive.feeder) return {feed_off(hive, "a feeder on", hive.feeder->since, hive.feeder->fact)};
-    for (auto f = hive.history->feedings.rbegin(); f != hive.history->feedings.rend(); ++f)
-        if (sweet(hive, *f) && fed_until(hive, *f) >= hive.on()) return {feed_off(hive, feed_name(hive, *f), f->from, f->fact)};
+    const Feeding* fed = fed_within(hive, portion_days);
+    if (hive.feeder) {
+        const bool fresh = fed || (hive.feeder->since && days_between(*hive.feeder->since, hive.on()) <= portion_days);
+        return {feed_off(hive, "a feeder on", hive.feeder->since, hive.feeder->fact, fresh)};
+    }
+    if (fed) return {feed_off(hive, feed_name(hive, *fed), fed->from, fed->fact, fed->from == hive.on())};
     return {};
+}
+
+enum class Mixed { no, possible, surely };
+
+Mixed mixed_with(const HiveView& hive, const SuperView& super, const Feeding& f) {
+    if (!sweet(hive, f) || cleared_by_keeper(hive, f.from) || (!super.since && super.full() <= 0)) return Mixed::no;
+    const FeedSpan span = span_of(hive.journal(), f, hive.on());
+    if (stood_within(*super.box, hive.id, span.from, span.sure)) return Mixed::surely;
+    return stood_within(*super.box, hive.id, span.from, span.possible) ? Mixed::possible : Mixed::no;
+}
+
+std::string mixed_reason(const HiveView& hive, const SuperView& super, const Feeding& f, Mixed mixed) {
+    const FeedSpan span = span_of(hive.journal(), f, hive.on());
+    const std::string days = span.sure == span.from ? "on " + iso(span.from) : fmt::format("from {} to {}", iso(span.from), iso(span.sure));
+    if (mixed == Mixed::surely) return fmt::format("{} fed {}, with {} on", feed_name(hive, f), days, super_name(hive, super));
+    const int later = super.since ? days_between(span.sure, *super.since) : 0;
+    return fmt::format("{} fed {}, {} before {} went on: bees move syrup up for up to {} days", feed_name(hive, f), days,
+                       counted(later, "day"), super_name(hive, super), feed_carried_days);
+}
+
+/// The feed that makes most of it, and all that were given near.
+struct Fed {
+    Mixed most = Mixed::no;
+    const Feeding* last = nullptr;
+    std::vector<FactId> facts;
+};
+
+Fed fed_into(const HiveView& hive, const SuperView& super) {
+    Fed out;
+    for (const Feeding& f : hive.history->feedings) {
+        const Mixed mixed = mixed_with(hive, super, f);
+        if (mixed == Mixed::no) continue;
+        if (mixed >= out.most) out.most = mixed, out.last = &f;
+        out.facts.push_back(f.fact);
+    }
+    return out;
+}
+
+/// Surely mixed supers are not taken; possible ones are for the keeper to judge, so that nothing else is held up.
+Advice begin_mixed(Mixed wanted) {
+    const bool sure = wanted == Mixed::surely;
+    Advice a = advise_to(sure ? Act::leave_super : Act::note, Rank::law_and_food, "");
+    how_sure(a, sure ? Sureness::certain : Sureness::possible, sure ? "" : "syrup may have been carried up");
+    return a;
+}
+
+/// The advice for supers mixed with feed; `wanted` picks the sure or the possible ones.
+Advices fed_supers_as(const HiveView& hive, Mixed wanted) {
+    Advice a = begin_mixed(wanted);
+    std::vector<std::string> names;
+    for (const SuperView& s : hive.supers) {
+        const Fed fed = fed_into(hive, s);
+        if (fed.most != wanted) continue;
+        names.push_back(super_name(hive, s));
+        a.reasons.push_back(mixed_reason(hive, s, *fed.last, wanted));
+        a.boxes.push_back(s.box->id);
+        because(a, fed.facts);
+        because(a, s.on_fact);
+    }
+    if (names.empty()) return {};
+    a.what = wanted == Mixed::surely ? fmt::format("keep the contents of {} apart: not to be sold as honey", listed(names))
+                                     : fmt::format("look whether syrup got into {} before any is sold as honey", listed(names));
+    a.reasons.push_back("marked until it is emptied, or until you note it as cleared");
+    return {a};
 }
 
 /// Supers that were on while something was fed, or that went on soon after.
 Advices fed_supers(const HiveView& hive) {
-    Advice a = advise_to(Act::leave_super, Rank::law_and_food, "");
-    std::vector<std::string> names;
-    const Feeding* fed = nullptr;
-    for (const SuperView& s : hive.supers) {
-        for (const Feeding& f : hive.history->feedings) {
-            if (!sweet(hive, f) || cleared_by_keeper(hive, f.from)) continue;
-            if (!stood_within(*s.box, hive.id, f.from, fed_until(hive, f) + date::days{carried_up_days})) continue;
-            if (!s.since && s.full() <= 0) continue;
-            fed = &f;
-            if (names.empty() || names.back() != super_name(hive, s)) {
-                names.push_back(super_name(hive, s));
-                a.boxes.push_back(s.box->id);
-                because(a, s.on_fact);
-            }
-            because(a, f.fact);
-        }
-    }
-    if (!fed) return {};
-    a.what = fmt::format("keep the contents of {} apart: not to be sold as honey", listed(names));
-    how_sure(a, Sureness::likely, "syrup is carried up");
-    const bool before = fed_until(hive, *fed) < hive.supers.front().since.value_or(fed->from);
-    a.reasons.push_back(fmt::format("{} fed from {} to {}{}", feed_name(hive, *fed), iso(fed->from), iso(fed_until(hive, *fed)),
-                                    before ? ", shortly before the super went on" : ", with the super on"));
-    a.reasons.push_back("marked until it is emptied, or until you note it as cleared");
-    return {a};
+    Advices out = fed_supers_as(hive, Mixed::surely);
+    for (Advice& a : fed_supers_as(hive, Mixed::possible)) out.push_back(std::move(a));
+    return out;
 }
 
 Advices honey_fed(const HiveView& hive) {
@@ -102,7 +147,7 @@ std::vector<Rule> food_rules() {
           "Feed and honey"},
          &feed_with_supers},
         {{"fed-super", "A super that was on during a feed, or went on within a fortnight after one, stays marked: bees carry syrup up.",
-          "Codex STAN 12-1981; wvbeekeeper.blogspot.com; the fortnight is from memory", "Feed and honey"},
+          "Codex STAN 12-1981; wvbeekeeper.blogspot.com; the fortnight: common practice, no source", "Feed and honey"},
          &fed_supers},
         {{"honey-fed", "Honey is no feed: disease and robbing.", "National Bee Unit, Best Practice Guideline No. 7",
           "Feed and honey"},

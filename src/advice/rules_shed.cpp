@@ -1,33 +1,137 @@
-// Empty supers in the shed.
+// Empty supers in the shed, and old comb.
 #include <algorithm>
 
 #include <fmt/format.h>
 
 #include "advice/rule.hpp"
+#include "handbook/combs.hpp"
 
 namespace waxtab {
 namespace {
 
+/// Days after the season in which moths still fly; own judgement.
+constexpr int moth_days = 60;
+/// Days after freezing in which what comes next is said; own judgement.
+constexpr int after_freezing_days = 7;
+
 bool warm_half(const Context& c) {
-    return c.phase() == Phase::during || (c.phase() == Phase::after && c.days_after_season() <= 60);
+    return c.phase() == Phase::during || (c.phase() == Phase::after && c.days_after_season() <= moth_days);
+}
+
+bool holds_comb(const ShedRow& row) {
+    return !row.box_kind.empty() && row.count > 0 && (row.comb == Comb::drawn || row.comb == Comb::wet || row.comb == Comb::mixed);
+}
+
+/// Comb in the shed, wet and other; `frozen` of them.
+struct ShedCombs {
+    int drawn = 0, wet = 0, frozen = 0;
+    std::vector<FactId> facts;
+};
+
+ShedCombs combs_in_shed(const Context& c) {
+    ShedCombs out;
+    for (const ShedRow& row : c.history.shed) {
+        if (!holds_comb(row)) continue;
+        out.frozen += row.frozen;
+        const int open = row.count - row.frozen;
+        if (open <= 0) continue;
+        (row.comb == Comb::wet ? out.wet : out.drawn) += open;
+        out.facts.insert(out.facts.end(), row.facts.begin(), row.facts.end());
+    }
+    return out;
+}
+
+std::string cold_words() {
+    const auto& f = handbook::freezings;
+    return fmt::format("freezing kills moth: over {} hours at {} C, {} hours at {} C; comb that held brood first", decimal(f.front().hours),
+                       decimal(f.front().celsius), decimal(f.back().hours), decimal(f.back().celsius));
 }
 
 Advices moth(const Context& c) {
     if (!warm_half(c)) return {};
-    int drawn = 0, wet = 0;
+    const ShedCombs combs = combs_in_shed(c);
+    if (combs.drawn + combs.wet == 0) return {};
     Advice a = advise_to(Act::shed, Rank::rest, "");
-    for (const ShedRow& row : c.history.shed) {
-        if (row.box_kind.empty() || row.count <= 0) continue;
-        if (row.comb != Comb::drawn && row.comb != Comb::wet && row.comb != Comb::mixed) continue;
-        (row.comb == Comb::wet ? wet : drawn) += row.count;
-        because(a, row.facts);
-    }
-    if (drawn + wet == 0) return {};
-    a.what = wet > 0 ? "have the wet supers cleaned, or shut them tight; guard drawn comb against moth"
-                     : "guard the drawn supers in the shed against moth";
+    a.what = combs.wet > 0 ? "have the wet supers cleaned, or shut them tight; guard drawn comb against moth"
+                           : "guard the drawn supers in the shed against moth";
     how_sure(a, Sureness::possible, "");
-    a.reasons.push_back(fmt::format("in the shed: {} drawn, {} wet", counted(drawn, "super"), counted(wet, "super")));
-    a.reasons.push_back("cold kills moth: a freezer for a night or two, or an airy cold place; comb that held brood first, old comb out");
+    std::vector<std::string> open;
+    if (combs.drawn > 0) open.push_back(counted(combs.drawn, "drawn super"));
+    if (combs.wet > 0) open.push_back(counted(combs.wet, "wet super"));
+    a.reasons.push_back(fmt::format("in the shed: {}{}", listed(open), combs.frozen > 0 ? fmt::format("; {} more frozen", combs.frozen) : ""));
+    a.reasons.push_back(cold_words() + "; else an airy, cold, light place");
+    because(a, combs.facts);
+    return {a};
+}
+
+/// The row's last freezing when it is a few days old at most.
+const Fact* just_frozen(const Context& c, const ShedRow& row) {
+    if (row.frozen_facts.empty() || row.frozen <= 0) return nullptr;
+    const Fact& f = c.journal.facts[row.frozen_facts.back()];
+    return days_between(f.happened, c.on) <= after_freezing_days ? &f : nullptr;
+}
+
+Advices frozen(const Context& c) {
+    if (!warm_half(c)) return {};
+    Advice a = advise_to(Act::shed, Rank::rest, "shut the frozen supers tight before moths reach them, once thawed and dry");
+    int dry = 0, wet = 0;
+    for (const ShedRow& row : c.history.shed) {
+        const Fact* f = just_frozen(c, row);
+        if (!f) continue;
+        (row.comb == Comb::wet ? wet : dry) += row.frozen;
+        because(a, row.frozen_facts.back());
+        a.by = std::max(a.by.value_or(f->happened), f->happened + date::days{after_freezing_days});
+    }
+    if (dry + wet == 0) return {};
+    if (dry == 0) a.what = "keep the wet supers in the freezer, or give them to strong colonies to clean";
+    how_sure(a, Sureness::likely, "");
+    if (dry > 0) a.reasons.push_back(fmt::format("{} frozen: cold kills what is in them, and keeps no moth out afterwards", counted(dry, "super")));
+    if (wet > 0) a.reasons.push_back(fmt::format("{} frozen wet: comb that is not dry moulds when it is shut in", counted(wet, "super")));
+    return {a};
+}
+
+// ---- old comb -------------------------------------------------------------------------------
+
+int year_of(Day day) { return static_cast<int>(date::year_month_day{day}.year()); }
+
+bool held_brood(const Box& box) {
+    return box.role == Role::brood || std::any_of(box.sightings.begin(), box.sightings.end(), [](const BoxSighting& s) {
+               return s.what == BoxSighting::What::brood && s.amount > 0;
+           });
+}
+
+std::string box_name(const HiveView& hive, const Box& box) {
+    if (!box.label.empty()) return fmt::format("box \"{}\"", box.label);
+    if (box.role == Role::brood) return hive.brood_boxes == 1 ? "the brood box" : "a brood box";
+    for (const SuperView& s : hive.supers)
+        if (s.box->id == box.id) return super_name(hive, s);
+    return "a super";
+}
+
+/// Old comb goes in spring, when bees draw new; before the season and in its first weeks.
+bool time_to_renew(const Context& c) {
+    return c.phase() == Phase::before || (c.phase() == Phase::during && !c.late());
+}
+
+Advices comb_age(const HiveView& hive) {
+    if (!time_to_renew(*hive.all)) return {};
+    Advice a = advise_to(Act::note, Rank::rest, "");
+    std::vector<std::string> names;
+    for (const Standing& s : hive.history->stack) {
+        if (s.box == no_box) continue;
+        const Box& box = hive.all->history.boxes[static_cast<std::size_t>(s.box)];
+        if (box.comb_year == 0 || !held_brood(box)) continue;
+        const int age = year_of(hive.on()) - box.comb_year;
+        if (age < handbook::brood_comb_years) continue;
+        names.push_back(box_name(hive, box));
+        a.reasons.push_back(fmt::format("{}: comb drawn in {}, {} years old; comb that held brood is renewed after 3 to 4", names.back(),
+                                        box.comb_year, age));
+        a.boxes.push_back(box.id);
+        because(a, box.comb_year_fact);
+    }
+    if (names.empty()) return {};
+    a.what = fmt::format("renew the comb of {}, a few frames at a time", listed(names));
+    how_sure(a, Sureness::possible, "practice differs: 3 to 4 years, 5, or never");
     return {a};
 }
 
@@ -35,9 +139,16 @@ Advices moth(const Context& c) {
 
 std::vector<Rule> shed_rules() {
     return {
-        {{"shed-moth", "Drawn supers in the shed are guarded against moth, wet ones cleaned or shut tight.",
-          "COLOSS BEEBOOK, wax moth, sec. 5.8.1; common practice for the rest", "Shed"},
+        {{"shed-moth", "Supers of comb in the shed are guarded against moth while it is warm, wet ones cleaned or shut tight; frozen ones "
+                       "are left out.",
+          "COLOSS BEEBOOK, wax moth, sec. 5.8.1 (after Charriere and Imdorf, 1999); common practice for the rest", "Shed"},
          &moth},
+        {{"shed-frozen", "Frozen supers are shut tight once thawed and dry; wet ones stay frozen or go to strong colonies.",
+          "COLOSS BEEBOOK, wax moth, sec. 5.8.1", "Shed"},
+         &frozen},
+        {{"comb-age", "Comb that held brood is renewed after 3 to 4 years, where its year was noted; honey comb is not asked about.",
+          "University of Minnesota Bee Squad (backyardbeekeeping.iamcountryside.com); E. Jaycox as told at beekeep.info", "Shed"},
+         &comb_age},
     };
 }
 

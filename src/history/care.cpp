@@ -17,16 +17,13 @@ Feeding* open_feeding(HiveHistory& hive) {
 
 }  // namespace
 
-/// The next feed ends the one before; a feeder that was put on gets its feed.
+/// The next feed does not tell when the one before was gone; a feeder that was put on gets its feed.
 void feed(Replay& r, Step& s) {
     HiveHistory& hive = r.hive(s.fact.hive);
-    if (Feeding* open = open_feeding(hive)) {
-        const bool only_feeder = r.fact(open->fact).kind == Kind::feeder_on;
-        if (only_feeder && open->from == s.day()) {
-            open->fact = s.id;
-            return;
-        }
-        open->to = s.day();
+    Feeding* open = open_feeding(hive);
+    if (open && r.fact(open->fact).kind == Kind::feeder_on && open->from == s.day()) {
+        open->fact = s.id;
+        return;
     }
     hive.feedings.push_back({s.day(), std::nullopt, s.id});
 }

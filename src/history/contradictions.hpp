@@ -6,6 +6,8 @@ namespace waxtab::replaying {
 
 /// A box that is looked at or moved is not there.
 void report_no_such_box(Replay& r, const Step& s, HiveId hive, const BoxChoice& choice, BoxId elsewhere);
+/// A box is named by a label that none has.
+void report_no_such_label(Replay& r, const Step& s, const std::string& label);
 /// A box that is taken off is not on.
 void report_not_on(Replay& r, const Step& s, HiveId hive, const BoxChoice& choice, BoxId elsewhere);
 /// Several boxes answer to the words.
@@ -44,6 +46,8 @@ void report_heavier_after(Replay& r, const Step& s, const Taking& taking);
 void report_not_taken_off(Replay& r, const Step& s, const BoxChoice& choice);
 void report_weight_shared(Replay& r, const Step& s, std::size_t boxes, Mass each);
 void report_treatment_not_on(Replay& r, const Step& s, HiveId hive, const std::string& substance);
+/// Combs frozen in the shed, of a box that stands on a hive.
+void report_frozen_on_hive(Replay& r, const Step& s, BoxId box);
 void report_shed_short(Replay& r, const Step& s, const ShedRow& row, int wanted);
 
 }  // namespace waxtab::replaying

@@ -69,6 +69,11 @@ void report_no_such_box(Replay& r, const Step& s, HiveId hive, const BoxChoice& 
            cited(r, hive, elsewhere));
 }
 
+void report_no_such_label(Replay& r, const Step& s, const std::string& label) {
+    report(r, s, Severity::error, "no-such-super", fmt::format("no box is labelled '{}'", label),
+           "check the label, or put the box on with it: `+super h3 \"B4\"`");
+}
+
 void report_not_on(Replay& r, const Step& s, HiveId hive, const BoxChoice& choice, BoxId elsewhere) {
     if (!first_time(r, hive, "not-on", choice)) return;
     std::string title = fmt::format("'{}' cannot be taken off {}", in_words(choice), r.name(hive));

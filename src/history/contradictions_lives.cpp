@@ -80,6 +80,14 @@ void report_treatment_not_on(Replay& r, const Step& s, HiveId hive, const std::s
            {last == set_up_fact ? Related{} : cite(r, hive, last, "the last one was noted here", {})});
 }
 
+void report_frozen_on_hive(Replay& r, const Step& s, BoxId box) {
+    const BoxStay& stay = r.box(box).stays.back();
+    report(r, s, Severity::warning, "no-such-super",
+           fmt::format("{} freezes '{}', but it stands on {}", quoted(r, s.fact), r.box(box).label, r.name(stay.hive)),
+           fmt::format("if it came off, write that first: `{} super \"{}\" off to shed`", r.name(stay.hive), r.box(box).label),
+           {cite(r, stay.hive, stay.on_fact, "it was put on here", {})});
+}
+
 void report_shed_short(Replay& r, const Step& s, const ShedRow& row, int wanted) {
     std::string what = row.what == "super" || row.what == "brood box" ? row.box_kind + " " + row.what : row.what;
     what += wanted == 1 ? "" : what.ends_with("x") ? "es" : "s";

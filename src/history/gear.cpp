@@ -41,11 +41,13 @@ bool gear_off(Replay& r, Step& s, What gear) {
 
 std::size_t top_of(const Replay& r, HiveId hive) { return r.hive(hive).stack.size(); }
 
-bool close_feedings(HiveHistory& hive, Day day) {
-    bool any = false;
+/// The last feed is what came off with the feeder; a feeder put on before it came off too.
+bool close_feedings(const Replay& r, HiveHistory& hive, Day day) {
+    if (hive.feedings.empty() || hive.feedings.back().to) return false;
+    hive.feedings.back().to = day;
     for (Feeding& f : hive.feedings)
-        if (!f.to) f.to = day, any = true;
-    return any;
+        if (!f.to && f.fact != set_up_fact && r.fact(f.fact).kind == Kind::feeder_on) f.to = day;
+    return true;
 }
 
 }  // namespace
@@ -87,7 +89,7 @@ void feeder_on(Replay& r, Step& s) {
 
 /// A feed stands for the feeder it was given in, so a feeder nobody noted may come off after one.
 void feeder_off(Replay& r, Step& s) {
-    const bool fed = close_feedings(r.hive(s.fact.hive), s.day());
+    const bool fed = close_feedings(r, r.hive(s.fact.hive), s.day());
     if (!gear_off(r, s, What::feeder) && !fed) report_gear_not_on(r, s, s.fact.hive, "feeder", Severity::warning);
 }
 

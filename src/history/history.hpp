@@ -55,6 +55,8 @@ struct Box {
     std::vector<BoxSighting> sightings;  ///< in order of effect
     /// The box was emptied by extraction on this day (its honey is gone): estimates start anew.
     std::vector<Day> emptied;
+    int comb_year = 0;               ///< the year its comb was drawn, 0 when not said
+    FactId comb_year_fact = set_up_fact;
 };
 
 /// One thing standing on a hive's floor, from below.
@@ -92,7 +94,7 @@ struct Event {
     std::vector<BoxId> boxes;        ///< all of them, where several
 };
 
-/// Feed given: `to` is set by the feeder coming off, running empty or by the next feed.
+/// Feed given: `to` is set by the feeder coming off or running empty; see feed_span.hpp for how long it counts.
 struct Feeding { Day from{}; std::optional<Day> to; FactId fact = 0; };
 /// A treatment on a hive; `to` unset while strips are in.
 struct Treating { Day from{}; std::optional<Day> to; FactId fact = 0; std::string substance; std::optional<int> meant_days; };
@@ -117,7 +119,15 @@ struct HiveHistory {
 };
 
 /// Boxes in the shed by kind and comb, and other gear by name.
-struct ShedRow { std::string what; std::string box_kind; Comb comb = Comb::unsaid; int count = 0; std::vector<FactId> facts; };
+struct ShedRow {
+    std::string what;
+    std::string box_kind;
+    Comb comb = Comb::unsaid;
+    int count = 0;
+    std::vector<FactId> facts;
+    int frozen = 0;                  ///< of `count`, those frozen against wax moth since they came in
+    std::vector<FactId> frozen_facts;
+};
 
 /// All hives of a journal, replayed up to a day.
 struct History {

@@ -100,7 +100,7 @@ void lives(const History& h, Breaches& out) {
 
 void shed(const History& h, Breaches& out) {
     for (const ShedRow& row : h.shed)
-        if (row.count < 0) out.push_back(fmt::format("fewer than no {} in the shed", row.what));
+        if (row.count < 0 || row.frozen < 0 || row.frozen > row.count) out.push_back(fmt::format("the shed's {} do not add up", row.what));
 }
 
 }  // namespace

@@ -81,6 +81,8 @@ constexpr Row rows[] = {
     {Kind::shed, shed_said},
     {Kind::shed_in, shed_in},
     {Kind::shed_out, shed_out},
+    {Kind::combs_frozen, combs_frozen},
+    {Kind::comb_year, comb_year},
     {Kind::todo, todo},
 };
 

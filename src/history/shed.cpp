@@ -40,7 +40,7 @@ std::size_t row_said(Replay& r, const Fact& f) {
     const bool gear = !f.detail.empty();
     if (gear) {
         const std::size_t at = row_of_gear(r, f.detail);
-        made(r, at, {std::string(f.detail), {}, Comb::unsaid, 0, {}});
+        made(r, at, {std::string(f.detail), {}, Comb::unsaid, 0, {}, 0, {}});
         return at;
     }
     const Role said = f.box.by == BoxChoice::By::unsaid ? Role::any : f.box.role;
@@ -48,7 +48,7 @@ std::size_t row_said(Replay& r, const Fact& f) {
     const std::string kind = !f.box_kind.empty() ? f.box_kind : said == Role::brood ? settings.brood_kind : settings.super_kind;
     const bool brood = said == Role::brood || (said == Role::any && role_of(r, kind) == Role::brood);
     const std::size_t at = row_of_boxes(r, kind, f.comb);
-    made(r, at, {brood ? "brood box" : "super", kind, f.comb, 0, {}});
+    made(r, at, {brood ? "brood box" : "super", kind, f.comb, 0, {}, 0, {}});
     return at;
 }
 
@@ -60,6 +60,7 @@ void take(Replay& r, const Step& s, std::size_t at, int count) {
         state.short_reported = true;
     }
     row.count = std::max(0, row.count - count);
+    row.frozen = std::min(row.frozen, row.count);   // the ones that were not frozen go first: the safer reading
     row.facts.push_back(s.id);
 }
 
@@ -76,6 +77,44 @@ std::vector<Comb> serving(Comb comb) {
 }
 
 bool used_comb(Comb comb) { return comb == Comb::drawn || comb == Comb::wet || comb == Comb::unsaid; }
+
+/// Boxes with comb a moth can live in.
+bool holds_comb(const ShedRow& row) {
+    return is_box_row(row) && row.count > 0 && (used_comb(row.comb) || row.comb == Comb::mixed);
+}
+
+/// The row frozen supers of this kind stand in, made when there is none.
+std::size_t row_to_freeze(Replay& r, const std::string& kind, Comb comb) {
+    for (const Comb c : serving(comb)) {
+        const std::size_t at = row_of_boxes(r, kind, c);
+        if (at != r.out.shed.size() && r.out.shed[at].count > 0) return at;
+    }
+    const Comb made_as = comb == Comb::unsaid ? Comb::drawn : comb;
+    const std::size_t at = row_of_boxes(r, kind, made_as);
+    made(r, at, {"super", kind, made_as, 0, {}, 0, {}});
+    return at;
+}
+
+/// The row of a labelled box in the shed; one that never stood on a hive is a super like any. None when it stands
+/// on a hive, which is reported, or waits with its honey.
+std::optional<std::size_t> row_of_label(Replay& r, Step& s) {
+    const BoxId id = labelled(r, no_hive, s.fact.box.label);
+    if (id == no_box) return row_to_freeze(r, r.journal.settings.super_kind, s.fact.comb);
+    s.boxes = {id};
+    const BoxState& state = r.box_state(id);
+    if (state.where == Whereabouts::on_hive) report_frozen_on_hive(r, s, id);
+    if (state.where != Whereabouts::in_shed) return std::nullopt;
+    return row_of_boxes(r, r.box(id).kind, state.shed_comb);
+}
+
+/// `count`: -1 for all of the row.
+void freeze(Replay& r, const Step& s, std::size_t at, int count) {
+    ShedRow& row = r.out.shed[at];
+    if (count < 0) count = row.count;
+    row.count = std::max(row.count, count);
+    row.frozen = std::min(row.count, row.frozen + count);
+    row.frozen_facts.push_back(s.id);
+}
 
 /// A count of drawn boxes includes those that came back by themselves since.
 void absorb_returned(Replay& r, const ShedRow& said) {
@@ -108,7 +147,7 @@ void gear_from_shed(Replay& r, const Step& s, std::string_view gear) {
 void into_shed(Replay& r, const Step& s, BoxId id, Comb comb) {
     const Box& box = r.box(id);
     const std::size_t at = row_of_boxes(r, box.kind, comb);
-    made(r, at, {box.role == Role::brood ? "brood box" : "super", box.kind, comb, 0, {}});
+    made(r, at, {box.role == Role::brood ? "brood box" : "super", box.kind, comb, 0, {}, 0, {}});
     put(r, s, at);
     BoxState& state = r.box_state(id);
     state.where = box.label.empty() ? Whereabouts::gone : Whereabouts::in_shed;
@@ -126,8 +165,10 @@ void shed_said(Replay& r, Step& s) {
     if (s.fact.count < 0) return;
     const std::size_t at = row_said(r, s.fact);
     absorb_returned(r, r.out.shed[at]);
-    r.out.shed[at].count = s.fact.count;
-    r.out.shed[at].facts.push_back(s.id);
+    ShedRow& row = r.out.shed[at];
+    row.count = s.fact.count;
+    row.frozen = std::min(row.frozen, row.count);
+    row.facts.push_back(s.id);
     r.shed_states[at] = {true, false};
 }
 
@@ -136,6 +177,23 @@ void shed_in(Replay& r, Step& s) {
     r.out.shed[at].count += std::max(1, s.fact.count);
     r.out.shed[at].facts.push_back(s.id);
     r.shed_states[at].short_reported = false;
+}
+
+/// By its label when a box is named so, else as many as said of the rows with such comb; a count beyond what the
+/// shed is known to hold tells that there were more.
+void combs_frozen(Replay& r, Step& s) {
+    const Fact& f = s.fact;
+    if (f.box.by == BoxChoice::By::label) {
+        if (const auto at = row_of_label(r, s)) freeze(r, s, *at, 1);
+        return;
+    }
+    if (f.count < 0 && f.comb == Comb::unsaid && f.box_kind.empty()) {
+        for (std::size_t at = 0; at < r.out.shed.size(); ++at)
+            if (holds_comb(r.out.shed[at])) freeze(r, s, at, -1);
+        return;
+    }
+    const std::string& kind = f.box_kind.empty() ? r.journal.settings.super_kind : f.box_kind;
+    freeze(r, s, row_to_freeze(r, kind, f.comb), f.count);
 }
 
 void shed_out(Replay& r, Step& s) { take(r, s, row_said(r, s.fact), std::max(1, s.fact.count)); }

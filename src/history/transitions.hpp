@@ -63,6 +63,8 @@ void combs_packed(Replay& r, Step& s);
 void shed_said(Replay& r, Step& s);
 void shed_in(Replay& r, Step& s);
 void shed_out(Replay& r, Step& s);
+void combs_frozen(Replay& r, Step& s);
+void comb_year(Replay& r, Step& s);
 // elsewhere.cpp
 void yard_fact(Replay& r, Step& s);
 void honey_fact(Replay& r, Step& s);

@@ -77,8 +77,7 @@ std::vector<BoxId> weighed_by_label(Replay& r, const Step& s) {
     const BoxId box = labelled(r, s.fact.hive, s.fact.box.label);
     if (box != no_box) return {box};
     if (s.fact.hive != no_hive) report_no_such_box(r, s, s.fact.hive, s.fact.box, no_box);
-    else report(r, s, Severity::error, "no-such-super", fmt::format("no box is labelled '{}'", s.fact.box.label),
-                "check the label, or put the box on with it: `+super h3 \"B4\"`");
+    else report_no_such_label(r, s, s.fact.box.label);
     return {};
 }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "history/feed_span.hpp"
 #include "ledger/books.hpp"
 
 namespace waxtab {
@@ -13,6 +14,7 @@ struct Stretch {
     HiveId hive = no_hive;
     std::optional<Day> from;
     Day to{};
+    bool box_known = true;      ///< false for frames: what stood beside the feed was perhaps another box
 };
 
 std::optional<Day> last_emptied(const Box& box, Day before) {
@@ -25,7 +27,7 @@ std::optional<Day> last_emptied(const Box& box, Day before) {
 std::vector<Stretch> stretches_of(const History& history, const Taking& t) {
     if (t.box == no_box) {
         const auto year = date::year_month_day{t.day}.year();
-        return {{t.hive, Day{date::year_month_day{year / date::January / 1}}, t.day}};
+        return {{t.hive, Day{date::year_month_day{year / date::January / 1}}, t.day, false}};
     }
     const Box& box = history.boxes[static_cast<std::size_t>(t.box)];
     const auto empty = last_emptied(box, t.day);
@@ -34,7 +36,7 @@ std::vector<Stretch> stretches_of(const History& history, const Taking& t) {
         const Day to = s.to ? std::min(*s.to, t.day) : t.day;
         if (s.from && *s.from > t.day) continue;
         if (empty && to <= *empty) continue;
-        out.push_back({s.hive, s.from, to});
+        out.push_back({s.hive, s.from, to, true});
     }
     return out;
 }
@@ -42,28 +44,33 @@ std::vector<Stretch> stretches_of(const History& history, const Taking& t) {
 bool meets(const Stretch& s, Day from, Day to) { return from <= s.to && (!s.from || to >= *s.from); }
 
 /// A treatment without an end is still in: it reaches to the end of the stretch.
-void collect(const HiveHistory& hive, const Stretch& s, Concerns& out) {
-    for (const Feeding& f : hive.feedings)
-        if (meets(s, f.from, f.to.value_or(f.from))) add_once(out.feeds, f.fact);
+void collect(const Journal& journal, const HiveHistory& hive, const Stretch& s, Concerns& out) {
+    for (const Feeding& f : hive.feedings) {
+        if (f.fact == set_up_fact) continue;
+        const FeedSpan span = span_of(journal, f, s.to);
+        if (s.box_known && meets(s, span.from, span.sure)) add_once(out.feeds, f.fact);
+        else if (meets(s, span.from, span.possible)) add_once(out.possible_feeds, f.fact);
+    }
     for (const Treating& t : hive.treatings)
         if (meets(s, t.from, t.to.value_or(s.to))) add_once(out.treatments, t.fact);
 }
 
 }  // namespace
 
-Concerns concerns_of(const History& history, const Taking& taking) {
+Concerns concerns_of(const Journal& journal, const History& history, const Taking& taking) {
     Concerns out;
     for (const Stretch& s : stretches_of(history, taking))
         if (s.hive >= 0 && static_cast<std::size_t>(s.hive) < history.hives.size())
-            collect(history.hives[static_cast<std::size_t>(s.hive)], s, out);
+            collect(journal, history.hives[static_cast<std::size_t>(s.hive)], s, out);
     return out;
 }
 
-std::vector<FactId> concerns_of(const History& history, const std::vector<std::size_t>& takings) {
+std::vector<FactId> concerns_of(const Journal& journal, const History& history, const std::vector<std::size_t>& takings) {
     std::vector<FactId> out;
     for (const std::size_t i : takings) {
-        const Concerns c = concerns_of(history, history.takings[i]);
+        const Concerns c = concerns_of(journal, history, history.takings[i]);
         add_once(out, c.feeds);
+        add_once(out, c.possible_feeds);
         add_once(out, c.treatments);
     }
     return out;

@@ -130,7 +130,7 @@ MassRange harvest_into(Books& books, LotId id, FactId fact, const std::vector<st
     lot.harvested = lot.harvested + got;
     lot.weight = lot.weight + got;
     lot.takings.insert(lot.takings.end(), takings.begin(), takings.end());
-    add_once(lot.concerns, concerns_of(books.history, takings));
+    add_once(lot.concerns, concerns_of(books.journal, books.history, takings));
     merge_shares(lot.shares, shares);
     add_once(lot.because, fact);
     for (const LotShare& s : shares)

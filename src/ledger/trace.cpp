@@ -45,29 +45,30 @@ void add_once(std::vector<FactId>& facts, const std::vector<FactId>& more) {
         if (std::find(facts.begin(), facts.end(), f) == facts.end()) facts.push_back(f);
 }
 
-TracedSource source(const History& history, const std::string& lot, HiveId hive, const MassRange& honey,
+TracedSource source(const Journal& journal, const History& history, const std::string& lot, HiveId hive, const MassRange& honey,
                     const std::vector<std::size_t>& takings) {
     TracedSource s;
     s.lot = lot;
     s.hive = hive;
     s.honey = honey;
     for (const std::size_t i : takings) {
-        const Concerns c = concerns_of(history, history.takings[i]);
+        const Concerns c = concerns_of(journal, history, history.takings[i]);
         s.takings.push_back(traced(history, i));
         add_once(s.feeds, c.feeds);
+        add_once(s.possible_feeds, c.possible_feeds);
         add_once(s.treatments, c.treatments);
     }
     return s;
 }
 
 /// What came into a lot from outside the ledger's other lots: harvests by hive, stock, purchases.
-void add_sources(const History& history, const Ledger& ledger, const Lot& lot, std::vector<TracedSource>& out) {
+void add_sources(const Journal& journal, const History& history, const Ledger& ledger, const Lot& lot, std::vector<TracedSource>& out) {
     const std::size_t first = out.size();
     for (const Harvest& h : ledger.harvests) {
         if (h.lot != lot.name) continue;
         const auto same = std::find_if(out.begin() + static_cast<std::ptrdiff_t>(first), out.end(),
                                        [&](const TracedSource& s) { return s.hive == h.hive; });
-        TracedSource s = source(history, lot.name, h.hive, h.honey, h.takings);
+        TracedSource s = source(journal, history, lot.name, h.hive, h.honey, h.takings);
         if (same == out.end()) {
             out.push_back(std::move(s));
             continue;
@@ -76,6 +77,7 @@ void add_sources(const History& history, const Ledger& ledger, const Lot& lot, s
                        same->honey.weighed && h.honey.weighed};
         same->takings.insert(same->takings.end(), s.takings.begin(), s.takings.end());
         add_once(same->feeds, s.feeds);
+        add_once(same->possible_feeds, s.possible_feeds);
         add_once(same->treatments, s.treatments);
     }
     std::stable_sort(out.begin() + static_cast<std::ptrdiff_t>(first), out.end(),
@@ -121,7 +123,7 @@ std::vector<RecallRow> recall(const Ledger& ledger, const Names& lots) {
 
 }  // namespace
 
-Trace trace(const Journal&, const History& history, const Ledger& ledger, std::string_view name) {
+Trace trace(const Journal& journal, const History& history, const Ledger& ledger, std::string_view name) {
     Trace t;
     const Lot* start = ledger.lot(name);
     if (!start) return t;
@@ -132,7 +134,7 @@ Trace trace(const Journal&, const History& history, const Ledger& ledger, std::s
         if (back.contains(b.into) && back.contains(b.from)) t.blendings.push_back(b);
     for (const Lot* lot : by_age(ledger, back)) {
         t.made_of.push_back(lot->name);
-        add_sources(history, ledger, *lot, t.sources);
+        add_sources(journal, history, ledger, *lot, t.sources);
         add_foreign(*lot, t.sources);
     }
     t.recall = recall(ledger, ahead);

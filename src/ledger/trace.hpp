@@ -24,6 +24,7 @@ struct TracedSource {
     MassRange honey;                ///< the hive's share in that first lot, before blending
     std::vector<TracedTaking> takings;
     std::vector<FactId> feeds, treatments;   ///< overlapping the supers' stays
+    std::vector<FactId> possible_feeds;      ///< shortly before a super went on: syrup may have been carried up
     std::string bought_from;
     bool opening = false;
 };

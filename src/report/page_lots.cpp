@@ -49,7 +49,7 @@ std::string source_html(Page& page, const TracedSource& source, const std::strin
     if (source.lot != lot) out += ", by way of lot " + bdi(source.lot);
     std::string items;
     for (const TracedTaking& taking : source.takings) items += taking_html(page, taking);
-    items += facts_html(page, "feed", source.feeds) + facts_html(page, "treatment", source.treatments);
+    items += facts_html(page, "feed", source.feeds) + facts_html(page, "possible: syrup carried up, feed", source.possible_feeds) + facts_html(page, "treatment", source.treatments);
     return out + (items.empty() ? std::string{} : "<ul>\n" + items + "</ul>") + "</li>\n";
 }
 
@@ -99,7 +99,7 @@ std::string lot_page(const ReportInput& input, const Lot& lot) {
     bool met = false;
     for (const TracedSource& source : way.sources) {
         body += source_html(page, source, lot.name);
-        met = met || !source.feeds.empty() || !source.treatments.empty();
+        met = met || !source.feeds.empty() || !source.possible_feeds.empty() || !source.treatments.empty();
     }
     body += "</ul>\n";
     if (met) body += "<p class=\"care\">Feeds and treatments are listed where they met a super. Whether such honey may be sold is for the product label, local law and your vet or bee inspector to say.</p>\n";

@@ -57,12 +57,14 @@ std::string source_text(const Journal& journal, const History& history, const Es
     if (source.lot != lot) text += fmt::format(", by way of lot {}", printable(source.lot));
     std::string out = paragraph(text, "  ", "    ");
     for (const TracedTaking& taking : source.takings) out += taking_text(journal, history, estimates, taking, style);
-    return out + facts_text(journal, "feed", source.feeds, style) + facts_text(journal, "treatment", source.treatments, style);
+    return out + facts_text(journal, "feed", source.feeds, style) +
+           facts_text(journal, "possible: syrup carried up, feed", source.possible_feeds, style) +
+           facts_text(journal, "treatment", source.treatments, style);
 }
 
 bool met_anything(const Trace& trace) {
     for (const TracedSource& source : trace.sources)
-        if (!source.feeds.empty() || !source.treatments.empty()) return true;
+        if (!source.feeds.empty() || !source.possible_feeds.empty() || !source.treatments.empty()) return true;
     return false;
 }
 

@@ -37,6 +37,7 @@ Json source_json(const Journal& journal, const History& history, const Estimates
         json["takings"].push_back(std::move(taking));
     }
     json["feeds"] = facts_json(journal, source.feeds, style);
+    json["possible_feeds"] = facts_json(journal, source.possible_feeds, style);
     json["treatments"] = facts_json(journal, source.treatments, style);
     return json;
 }

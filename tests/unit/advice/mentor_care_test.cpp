@@ -14,7 +14,21 @@ const std::vector<MentorCase> cases{
      mill + "2026-05-05 mill\nflow heavy\nh3 top 50% full\n2026-05-12 mill\nflow heavy\nh3 top 95% full, feeder on\n",
      {"h3 feed-with-supers: over: put a super on"}, {"h3 room-runs-out"}},
     {"syrup given before supering is carried up", "correction on feeds; wvbeekeeper.blogspot.com", "2026-05-20",
-     mill_bare + "2026-05-01 mill\nh3 fed 4 L syrup 1:1\n2026-05-10 mill\n+super h3 drawn9\n", {"h3 fed-super: shortly before"}, {"h3 feed-with-supers"}},
+     mill_bare + "2026-05-01 mill\nh3 fed 4 L syrup 1:1\n2026-05-10 mill\n+super h3 drawn9\n", {"h3 fed-super: 9 days before", "h3 fed-super: possible"}, {"h3 feed-with-supers"}},
+    {"two weeks before the super: possible, and nothing is held up", "common practice, no source: a fortnight for moving stores", "2026-06-10",
+     mill_bare + "2026-04-18 mill\nh3 fed 2 L syrup\n2026-05-02 mill\n+super h3 drawn9\n2026-06-10 mill\nh3 super full, super fully capped\n",
+     {"h3 fed-super: possible", "h3 fed-super: 14 days before the super", "h3 take-when-ripe"}, {"h3 fed-super: certain", "h3 feed-with-supers"}},
+    {"three weeks before it: silence", "as above", "2026-05-20",
+     mill_bare + "2026-04-10 mill\nh3 fed 2 L syrup\n2026-05-02 mill\n+super h3 drawn9\n", {}, {"h3 fed-super", "h3 feed-with-supers"}},
+    {"a feed of spring and one of autumn do not join over the summer", "common practice, no source: a portion is gone within days", "2026-09-20",
+     mill + "2026-03-10 mill\nh3 fed 2 L syrup\n2026-06-20 mill\nh3 super full, super fully capped\n2026-08-01 mill\nh3 super off\n2026-09-05 mill\nh3 fed 4 L syrup\n",
+     {}, {"h3 fed-super"}},
+    {"fed with the super on: certain", "Codex STAN 12-1981", "2026-05-20",
+     mill + "2026-05-01 mill\nh3 super 20% full, fed 2 L syrup\n", {"h3 fed-super: certain", "h3 fed-super: not to be sold as honey"}, {}},
+    {"a feeder nobody noted off is asked about", "Codex STAN 12-1981; the keeper's own notes", "2026-05-20",
+     mill_bare + "2026-04-18 mill\nh3 feeder on\n2026-05-02 mill\n+super h3 drawn9\n",
+     {"h3 feed-with-supers: possible: its end was not noted", "h3 feed-with-supers: if it is off or empty, note that", "h3 fed-super: possible"},
+     {"h3 fed-super: certain"}},
     {"syrup in early spring does not mark a super of May", "correction on feeds: only what can be carried up", "2026-05-20",
      mill_bare + "2026-03-05 mill\nh3 fed 2 L syrup 1:1\n2026-05-10 mill\n+super h3 drawn9\n", {}, {"h3 fed-super", "h3 feed-with-supers"}},
     {"a treatment with supers on: read the label", "VMD and NBU notice (amitraz); labels differ", "2026-06-10",
@@ -87,7 +101,26 @@ const std::vector<MentorCase> cases{
     {"upper entrance without flow", "common practice, no source", "2026-08-20",
      mill + "2026-06-01 mill\nh3 upper entrance opened\n2026-08-20 mill\nflow over\nh3 top 50% full\n", {"h3 upper-entrance: shut"}, {}},
     {"wet supers and moth", "COLOSS BEEBOOK, wax moth, 5.8.1", "2026-08-20",
-     mill_bare + "shed: 3 supers wet\n2026-08-20 mill\nh3 inspected\n", {"- shed-moth: 3 supers wet"}, {}},
+     mill_bare + "shed: 3 supers wet\n2026-08-20 mill\nh3 inspected\n", {"- shed-moth: 3 wet supers"}, {}},
+    {"drawn supers and moth: how cold, how long", "COLOSS BEEBOOK, wax moth, 5.8.1: over 24 h at 0 C, 2 h at -15 C", "2026-08-20",
+     mill_bare + "shed: 4 supers drawn\n2026-08-20 mill\nh3 inspected\n", {"- shed-moth: over 24 hours at 0 C, 2 hours at -15 C"}, {"- shed-frozen"}},
+    {"frozen supers: silence on moth, shut them tight", "COLOSS BEEBOOK, wax moth, 5.8.1: thawing combs out of reach of moths, dry before bagging",
+     "2026-08-20", mill_bare + "shed: 4 supers drawn\n2026-08-18 mill\nfroze 4 supers drawn for 3 days\n",
+     {"- shed-frozen: shut the frozen supers tight"}, {"- shed-moth"}},
+    {"frozen wet supers are not bagged", "COLOSS BEEBOOK, wax moth, 5.8.1: wet comb moulds; freezer until use, or on strong colonies",
+     "2026-08-20", mill_bare + "shed: 3 supers wet\n2026-08-18 mill\nfroze 3 supers wet for 2 days\n", {"- shed-frozen: strong colonies"},
+     {"- shed-frozen: shut the frozen", "- shed-moth"}},
+    {"the ones that were not frozen", "COLOSS BEEBOOK, wax moth, 5.8.1", "2026-08-20",
+     mill_bare + "shed: 4 supers drawn\n2026-08-01 mill\nfroze 3 supers drawn for 3 days\n", {"- shed-moth: 1 drawn super; 3 more frozen"},
+     {"- shed-frozen"}},
+    {"moth does not fly in winter", "common practice, no source: cold keeps moth away", "2026-12-10",
+     mill_bare + "shed: 4 supers drawn, 2 supers wet\n2026-11-20 mill\nh3 inspected\n", {}, {"- shed-moth"}},
+    {"foundation is no food for moth", "COLOSS BEEBOOK, wax moth: comb", "2026-08-20",
+     mill_bare + "shed: 6 supers foundation\n2026-08-20 mill\nh3 inspected\n", {}, {"- shed-moth", "- shed-frozen"}},
+    {"old honey comb that never held brood is kept", "University of Minnesota Bee Squad speaks of brood comb", "2026-05-20",
+     mill + "2026-05-18 mill\nh3 super comb drawn in 2015\n", {}, {"h3 comb-age"}},
+    {"a super that held brood is brood comb", "COLOSS BEEBOOK, wax moth: comb that held brood; University of Minnesota Bee Squad", "2026-05-20",
+     mill + "2026-05-18 mill\nh3 brood in super, super comb drawn in 2015\n", {"h3 comb-age: the super"}, {}},
     {"jars without a best-before day", "two years are usual (UK pages); DLR Westpfalz: by moisture", "2026-08-10",
      mill + "2026-08-01 mill\nh3 top off 22kg\n2026-08-02\nextracted 14 kg lot B from h3\nfilled 20 x 454 g lot B\n", {"- best-before: note the"}, {}},
     {"jars with one: silence", "as above", "2026-08-10",
@@ -117,4 +150,28 @@ TEST_CASE("mentor: honey is no feed", "[advice][mentor]") {
     const Advised honey = advised(std::move(journal), "2026-04-10");
     INFO(listing(honey));
     REQUIRE(find(honey, "h3", "honey-fed"));
+}
+
+namespace {
+
+/// The day's advice when on `day` the comb of h3's brood box is noted as drawn in `year`.
+Advised brood_comb_of(int year, const std::string& day) {
+    Journal journal = read_journal({{"a.hive", mill + day + " mill\nh3 super comb drawn in " + std::to_string(year) + "\n"}}, *day_from_iso(day));
+    for (Fact& f : journal.facts)
+        if (f.kind == Kind::comb_year) f.box = {BoxChoice::By::sole, Role::brood, 0, {}};
+    return advised(std::move(journal), day);
+}
+
+}  // namespace
+
+// Source: University of Minnesota Bee Squad (brood comb out after 3-4 years); E. Jaycox as told at beekeep.info.
+TEST_CASE("mentor: old brood comb is renewed in spring", "[advice][mentor]") {
+    const Advised old = brood_comb_of(2021, "2026-04-20");
+    INFO(listing(old));
+    const Advice* renew = find(old, "h3", "comb-age");
+    REQUIRE(renew);
+    CHECK(renew->reasons.front() == "the brood box: comb drawn in 2021, 5 years old; comb that held brood is renewed after 3 to 4");
+    CHECK(renew->sureness == Sureness::possible);
+    CHECK_FALSE(find(brood_comb_of(2023, "2026-04-20"), "h3", "comb-age"));
+    CHECK_FALSE(find(brood_comb_of(2019, "2026-09-20"), "h3", "comb-age"));   // no building before winter
 }

@@ -1,5 +1,6 @@
 // Hives that come into being, move, and end.
 #include "build_journal.hpp"
+#include "history/feed_span.hpp"
 #include "replay_checked.hpp"
 
 using namespace waxtab;
@@ -175,7 +176,7 @@ TEST_CASE("facts of the yard and of the honey are kept apart, in order", "[histo
     CHECK(h.honey_facts == std::vector<FactId>{3, 4});
 }
 
-TEST_CASE("feeding lasts till the feeder is off or empty or the next feed", "[history][care]") {
+TEST_CASE("feeding lasts till the feeder is off or empty; the next feed ends none", "[history][care]") {
     BuildJournal b;
     const HiveId h = b.hive("h1", {brood()});
     b.fact("2026-04-01", Kind::feeder_on, h);
@@ -190,10 +191,34 @@ TEST_CASE("feeding lasts till the feeder is off or empty or the next feed", "[hi
     const std::vector<Feeding>& f = hive_at(history, h).feedings;
     REQUIRE(f.size() == 4);
     CHECK(f[0].fact == 1);
-    CHECK(f[0].to == day("2026-04-08"));
+    CHECK_FALSE(f[0].to);
     CHECK(f[1].to == day("2026-04-12"));
     CHECK(f[2].to == day("2026-04-26"));
     CHECK_FALSE(f[3].to);
+}
+
+// Common practice, no source: a fortnight for moving stores; see feed_span.hpp.
+TEST_CASE("how long a feed counts", "[history][care]") {
+    BuildJournal b;
+    const HiveId h = b.hive("h1", {brood()});
+    b.fact("2026-03-10", Kind::feed, h).detail = "syrup";
+    b.fact("2026-04-20", Kind::feed, h).detail = "syrup";
+    b.fact("2026-04-26", Kind::feeder_off, h);
+    b.fact("2026-05-01", Kind::feed, h).detail = "syrup";
+    b.fact("2026-08-01", Kind::feeder_off, h);           // far too late to tell when that one was gone
+    b.fact("2026-09-01", Kind::feeder_on, h);
+    const Journal journal = b.journal();
+    const History history = replay_checked(journal, later);
+    const std::vector<Feeding>& f = hive_at(history, h).feedings;
+    REQUIRE(f.size() == 4);
+    const auto span = [&](std::size_t i) { return span_of(journal, f[i], day("2026-10-01")); };
+    CHECK(span(0).sure == day("2026-03-10"));
+    CHECK(span(0).possible == day("2026-03-24"));
+    CHECK(span(1).sure == day("2026-04-26"));
+    CHECK(span(1).possible == day("2026-05-10"));
+    CHECK(span(2).sure == day("2026-05-01"));
+    CHECK(span(3).sure == day("2026-09-01"));
+    CHECK(span(3).possible == day("2026-10-01"));
 }
 
 TEST_CASE("a feeder nobody noted may come off after a feed", "[history][care]") {

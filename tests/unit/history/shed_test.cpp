@@ -171,3 +171,85 @@ TEST_CASE("upper entrances and feeders stand in the stack", "[history][gear]") {
     CHECK(stack[2].since == day("2026-04-01"));
     CHECK(stack[3].what == StackPart::What::upper_entrance);
 }
+
+namespace {
+
+Fact& frozen(BuildJournal& b, std::string_view date, int count, Comb comb) {
+    Fact& f = b.fact(date, Kind::combs_frozen);
+    f.count = count, f.comb = comb;
+    return f;
+}
+
+const ShedRow& shed_row(const History& h, Comb comb) {
+    for (const ShedRow& row : h.shed)
+        if (row.what == "super" && row.comb == comb) return row;
+    FAIL("no such row in the shed");
+    return h.shed.front();
+}
+
+}  // namespace
+
+TEST_CASE("frozen supers stay frozen till others are counted among them", "[history][shed]") {
+    BuildJournal b;
+    const HiveId h = b.hive("h1", {brood()});
+    shed(b, "2026-08-10", 6, Comb::drawn);
+    frozen(b, "2026-08-11", 4, Comb::drawn);
+    CHECK(shed_row(replay_checked(b.journal(), day("2026-08-11")), Comb::drawn).frozen == 4);
+    frozen(b, "2026-08-12", 1, Comb::drawn);                               // one more
+    b.fact("2026-08-13", Kind::super_on, h).comb = Comb::drawn;            // taken as the one that was not
+    b.fact("2026-08-14", Kind::super_on, h).comb = Comb::drawn;
+    Fact& back = b.fact("2026-08-15", Kind::shed_in);
+    back.count = 3, back.comb = Comb::drawn;
+    const History history = replay_checked(b.journal(), later);
+    CHECK(history.diagnostics.empty());
+    CHECK(shed_row(history, Comb::drawn).count == 7);
+    CHECK(shed_row(history, Comb::drawn).frozen == 4);
+    CHECK(shed_row(history, Comb::drawn).frozen_facts.size() == 2);
+}
+
+TEST_CASE("freezing tells of supers nobody counted", "[history][shed]") {
+    BuildJournal b;
+    b.hive("h1", {brood()});
+    frozen(b, "2026-08-11", 6, Comb::unsaid);
+    frozen(b, "2026-08-12", 2, Comb::wet);
+    frozen(b, "2026-08-13", -1, Comb::unsaid);                             // all of them again
+    const History history = replay_checked(b.journal(), later);
+    CHECK(history.diagnostics.empty());
+    CHECK(shed_row(history, Comb::drawn).frozen == 6);
+    CHECK(shed_row(history, Comb::wet).frozen == 2);
+}
+
+TEST_CASE("a labelled box is frozen in the shed, not on its hive", "[history][shed]") {
+    BuildJournal b;
+    const HiveId h = b.hive("h1", {brood(), super("B4"), super("B5")});
+    Fact& off = b.fact("2026-08-01", Kind::super_off, h);
+    off.box = label("B4"), off.manner = "empty", off.detail = "shed";
+    b.fact("2026-08-02", Kind::combs_frozen).box = label("b4");
+    b.fact("2026-08-02", Kind::combs_frozen).box = label("B5");
+    const History history = replay_checked(b.journal(), later);
+    REQUIRE(found(history) == Codes{"warning no-such-super"});
+    CHECK(history.diagnostics[0].title.find("but it stands on h1") != std::string::npos);
+    CHECK(shed_row(history, Comb::drawn).frozen == 1);
+}
+
+TEST_CASE("the year of its comb stays with a box", "[history][shed]") {
+    BuildJournal b;
+    const HiveId h = b.hive("h1", {brood(), super("B4"), super("B5")});
+    const HiveId other = b.hive("h2", {brood()});
+    const auto drawn_in = [&](std::string_view date, HiveId hive, BoxChoice box, int year) {
+        Fact& f = b.fact(date, Kind::comb_year, hive);
+        f.box = std::move(box), f.count = year;
+    };
+    drawn_in("2026-05-01", h, all(), 2023);
+    drawn_in("2026-05-02", h, top(), 2024);
+    drawn_in("2026-05-03", no_hive, label("B4"), 2019);
+    drawn_in("2026-05-03", no_hive, label("X9"), 2019);
+    drawn_in("2026-05-03", h, BoxChoice{BoxChoice::By::sole, Role::brood, 0, {}}, 2021);
+    Fact& moved = b.fact("2026-06-01", Kind::super_moved, h);
+    moved.box = label("B4"), moved.other = other;
+    const History history = replay_checked(b.journal(), later);
+    REQUIRE(found(history) == Codes{"error no-such-super"});
+    CHECK(history.boxes[static_cast<std::size_t>(history.supers_on(other).at(0))].comb_year == 2019);
+    CHECK(history.boxes[static_cast<std::size_t>(history.supers_on(h).at(0))].comb_year == 2024);
+    CHECK(history.boxes[static_cast<std::size_t>(history.brood_boxes_on(h).at(0))].comb_year == 2021);
+}
