@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 
 #include "advice/rule.hpp"
+#include "text/layout.hpp"
 
 namespace waxtab {
 namespace {
@@ -44,15 +45,15 @@ const std::vector<RuleEntry>& rules() {
 
 std::string rules_page() {
     std::string out =
-        "# The rules of the advice\n\n"
-        "Each piece of advice names its rule. Where two contradict at the same hive, disease comes first, then law and food, then "
-        "swarms, then room, then the rest; the advice that stands says what it outranks. A source that is missing is called so: "
-        "*common practice, no source*, or *from memory*.\n";
+        "# The rules of the advice\n\n" +
+        paragraph("Each piece of advice names its rule. Where two contradict at the same hive, disease comes first, then law and food, "
+                  "then swarms, then room, then the rest; the advice that stands says what it outranks. A source that is missing is "
+                  "called so: *common practice, no source*, or *from memory*.", "", "");
     std::string_view group;
     for (const RuleEntry& r : rules()) {
         if (r.group != group) out += fmt::format("\n## {}\n\n", r.group);
         group = r.group;
-        out += fmt::format("- **{}**: {} *Source: {}.*\n", r.name, r.says, r.source);
+        out += paragraph(fmt::format("**{}**: {} *Source: {}.*", r.name, r.says, r.source), "- ", "  ");
     }
     return out;
 }

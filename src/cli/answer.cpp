@@ -13,6 +13,7 @@
 #include "report/hindsight.hpp"
 #include "report/lines.hpp"
 #include "report/phrases.hpp"
+#include "report/records.hpp"
 #include "report/supers.hpp"
 #include "report/timeline.hpp"
 #include "text/utf8.hpp"
@@ -86,8 +87,13 @@ Answer harvest_answer(const Options& options, const Whole& w, const Selection& s
 
 std::string advise_answer(const Options& options, const Whole& w, const Selection& selection, const Style& style) {
     const std::vector<Advice> advice = advise(w.journal, w.history, w.estimates, w.ledger);
-    const auto report = options.json ? advise_json : advise_text;
-    return report(w.journal, w.history, advice, selection, style);
+    return options.json ? advise_json(w.journal, w.history, advice, selection, style)
+                        : advise_text(w.journal, w.history, advice, selection, style, options.sources);
+}
+
+std::string records_answer(const Options& options, const Whole& w, const Selection& selection, const Style& style) {
+    const Records kept = records(w.journal, w.history, w.ledger);
+    return (options.json ? records_json : records_text)(w.journal, w.history, kept, selection, style);
 }
 
 std::string bring_answer(const Options& options, const Whole& w, const Selection& selection, const Style& style) {
@@ -157,10 +163,12 @@ Answer answer(const Options& options, const Whole& whole, bool colour) {
         case Command::advise: return {advise_answer(options, whole, selection, style), {}};
         case Command::harvest: return harvest_answer(options, whole, selection, style);
         case Command::bring: return {bring_answer(options, whole, selection, style), {}};
+        case Command::records: return {records_answer(options, whole, selection, style), {}};
         case Command::hindsight: return {hindsight_answer(options, whole, selection, style), {}};
         case Command::check:
         case Command::report:
-        case Command::words: break;
+        case Command::words:
+        case Command::rules: break;
     }
     return {};
 }

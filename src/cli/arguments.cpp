@@ -50,6 +50,8 @@ void add_own(CLI::App& app, Command command, Options& options) {
     if (command == Command::check)
         app.add_option("--explain", options.explain, "explain a code such as unknown-hive, and read no journal")
             ->type_name("CODE");
+    if (command == Command::advise)
+        app.add_flag("--sources", options.sources, "list where the rules come from; 'waxtab rules' has them all");
     if (command == Command::harvest)
         app.add_option("--lot", options.lot, "the way of one lot, from hives to buyers")->type_name("NAME");
     if (command != Command::lines) return;
@@ -116,8 +118,8 @@ std::variant<Options, Ending> read_command(Command command, const std::vector<st
     DayWords days;
     std::string units;
     CLI::App app("", std::string(name_of(command)));
-    if (command == Command::words) {
-        app.add_option("word", options.paths, "a word to explain");
+    if (takes_names(command)) {
+        app.add_option("name", options.paths, command == Command::words ? "a word to explain" : "a rule to explain");
     } else if (command == Command::report) {
         add_report(app, options, days, units);
     } else {

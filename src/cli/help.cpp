@@ -66,6 +66,15 @@ constexpr Teaching teachings[] = {
      "Prints the notation on one page: the words that are understood and the ways of saying things. With a word it explains "
      "that word.",
      "waxtab words\n  waxtab words super"},
+    {Command::rules,
+     "Prints every rule of the advice with its source, group by group, as a page in Markdown. With the name of a rule it explains "
+     "that rule.",
+     "waxtab rules\n  waxtab rules room-runs-out"},
+    {Command::records,
+     "Prints the books that law asks a beekeeper for: medicines given with batch, supplier, quantity, days and withdrawal period, feed "
+     "given and where it came from, disease, and honey bought and sold. A field the journal does not have reads 'not noted'. What must "
+     "be kept, and how long, is for your law to say.",
+     "waxtab records --since 2026-01-01"},
     {Command::harvest,
      "Keeps the honey ledger: supers taken off, extracted lots and the hives they came from, jars, what went out, "
      "what is left in bulk, yields by hive, yard and season. --lot shows the way of one lot from the hives to the "
@@ -97,9 +106,11 @@ const std::vector<CommandEntry>& commands() {
         {Command::advise, "advise", "what to do at which hive, by when, and why"},
         {Command::bring, "bring", "what to put on the truck for the next round"},
         {Command::harvest, "harvest", "the honey ledger: from hives through lots to jars"},
+        {Command::records, "records", "medicines, feed, disease and trade, as law asks for them"},
         {Command::hindsight, "hindsight", "how good past estimates were on this journal"},
         {Command::report, "report", "a page, a text and a calendar for every morning"},
         {Command::words, "words", "the notation on one page; with a word, that word explained"},
+        {Command::rules, "rules", "every rule of the advice and where it comes from"},
     };
     return entries;
 }
@@ -129,9 +140,9 @@ std::string help_page() {
 
 std::string help_page(Command command, const std::string& options) {
     const Teaching& teaching = teaching_of(command);
-    const bool about_words = command == Command::words;
+    const bool about_words = takes_names(command);
     std::string out = fmt::format("Use: waxtab {} {}\n\n", name_of(command),
-                                  about_words ? "[WORD]" : "[OPTIONS] [FILES OR FOLDERS]");
+                                  command == Command::words ? "[WORD]" : command == Command::rules ? "[RULE]" : "[OPTIONS] [FILES OR FOLDERS]");
     out += paragraph(teaching.words, "", "");
     out += fmt::format("\nTry:\n  {}\n", teaching.try_it);
     if (about_words) return out;

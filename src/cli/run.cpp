@@ -1,9 +1,11 @@
 #include "cli/run.hpp"
 
+#include <algorithm>
 #include <ostream>
 
 #include <fmt/format.h>
 
+#include "advice/advice.hpp"
 #include "cli/answer.hpp"
 #include "cli/gather.hpp"
 #include "cli/options.hpp"
@@ -12,6 +14,7 @@
 #include "diagnostics/render.hpp"
 #include "facts/words_page.hpp"
 #include "report/phrases.hpp"
+#include "text/layout.hpp"
 #include "text/utf8.hpp"
 
 namespace waxtab {
@@ -41,6 +44,11 @@ int explain(const Options& options, Io& io) {
     return wrong_use;
 }
 
+std::string rule_text(const RuleEntry& rule) {
+    return fmt::format("{} ({})\n", rule.name, rule.group) + paragraph(rule.says, "  ", "  ") +
+           paragraph(fmt::format("Source: {}.", rule.source), "  ", "  ");
+}
+
 int words(const Options& options, Io& io) {
     if (options.paths.empty()) return write(io, words_page(), fine);
     std::string word;
@@ -48,6 +56,23 @@ int words(const Options& options, Io& io) {
     if (knows_word(word)) return write(io, explain_word(word), fine);
     io.err << explain_word(word);
     return wrong_use;
+}
+
+int rules_of_advice(const Options& options, Io& io) {
+    if (options.paths.empty()) return write(io, rules_page(), fine);
+    std::string out;
+    std::vector<std::string> known;
+    for (const RuleEntry& rule : rules()) known.emplace_back(rule.name);
+    for (const std::string& name : options.paths) {
+        const auto at = std::find(known.begin(), known.end(), name);
+        if (at == known.end()) {
+            const std::string near = nearest(name, known);
+            complain(io, fmt::format("there is no rule '{}'{}", name, near.empty() ? "; 'waxtab rules' lists them" : fmt::format("; did you mean '{}'?", near)));
+            return wrong_use;
+        }
+        out += rule_text(rules()[static_cast<std::size_t>(at - known.begin())]);
+    }
+    return write(io, out, fine);
 }
 
 int check(const Options& options, const Whole& whole, Io& io) {
@@ -101,6 +126,7 @@ int run(const std::vector<std::string>& arguments, Io& io) {
     const Options& options = std::get<Options>(read);
     if (!options.explain.empty()) return explain(options, io);
     if (options.command == Command::words) return words(options, io);
+    if (options.command == Command::rules) return rules_of_advice(options, io);
     Gathered gathered = gather(options.paths, io);
     for (const std::string& problem : gathered.problems) complain(io, problem);
     if (gathered.files.empty()) return wrong_use;

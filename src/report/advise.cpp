@@ -14,6 +14,7 @@ namespace waxtab {
 namespace {
 
 constexpr std::string_view inner = "    ";
+constexpr std::string_view where_sources_are = "Where a rule comes from: 'waxtab rules NAME', or here with --sources.";
 
 std::string where_text(const Journal& journal, const History& history, const Advice& advice) {
     if (advice.hive != no_hive) {
@@ -186,13 +187,14 @@ bool lists(const Selection& selection, const History& history, const Advice& adv
 }
 
 std::string advise_text(const Journal& journal, const History& history, const std::vector<Advice>& advice,
-                        const Selection& selection, const Style& style) {
+                        const Selection& selection, const Style& style, bool sources) {
     Pieces pieces;
     for (const Advice& piece : advice)
         if (lists(selection, history, piece)) pieces.push_back(&piece);
     if (pieces.empty()) return fmt::format("Nothing to do on {}, as far as the journal tells.\n", iso(history.on));
     return heading("Advice for " + iso(history.on), style) + pieces_text(journal, history, pieces, style) +
-           todos_text(journal, history, pieces, style) + cautions_text(pieces, style) + sources_text(pieces, style);
+           todos_text(journal, history, pieces, style) + cautions_text(pieces, style) +
+           (sources ? sources_text(pieces, style) : '\n' + paragraph(where_sources_are, "", ""));
 }
 
 }  // namespace waxtab

@@ -8,9 +8,9 @@
 namespace waxtab {
 
 /// What to do, most urgent first: where, what, by when, how sure, for what reasons and journal lines. Then the
-/// keeper's own to-dos, the usual cautions once each, and the rules with their sources.
+/// keeper's own to-dos, the usual cautions once each, and with `sources` the rules with where they come from.
 std::string advise_text(const Journal& journal, const History& history, const std::vector<Advice>& advice,
-                        const Selection& selection, const Style& style);
+                        const Selection& selection, const Style& style, bool sources = false);
 
 /// The same as one JSON document: `on`, `advice` in the order given.
 std::string advise_json(const Journal& journal, const History& history, const std::vector<Advice>& advice,

@@ -182,8 +182,8 @@ The same journal through the other reports.
   
     DK_4_1 at Krankerup: keep the contents of super "CM96" apart: not to be sold
       as honey
-      likely: syrup is carried up
-      - sugar fed from 2019-09-26 to 2019-10-03, with the super on
+      certain
+      - sugar fed on 2019-09-26, with super "CM96" on
       - marked until it is emptied, or until you note it as cleared
         "super added, 10 frames, "CM96""                           denmark.hive:73
         "fed 14.4 kg sugar"                                       denmark.hive:238
@@ -193,11 +193,4 @@ The same journal through the other reports.
         (escape-board)
       rule: fed-super
   
-  Where the rules come from
-  
-    - extract-soon: bee-health.extension.org, "Removing Surplus Honey"; Pettis and
-      Feldlaufer, USDA-ARS (2000); setting: from memory
-    - mites-count-due: common practice, no source; a threshold by season:
-      Mississippi State University Extension
-    - fed-super: Codex STAN 12-1981; wvbeekeeper.blogspot.com; the fortnight is
-      from memory
+  Where a rule comes from: 'waxtab rules NAME', or here with --sources.

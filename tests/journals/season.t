@@ -77,20 +77,7 @@ A day in mid-flow.
     - defensive on 2026-05-31: veil, gloves, smoke, not alone; trouble breathing
       after a sting is an emergency call
   
-  Where the rules come from
-  
-    - crowded: common practice, no source; backfilling as a sign: betterbee.com
-    - two-at-once: Winston, Apiculture, as excerpted by Surrey Bee Club; one at a
-      time: wvbeekeeper.blogspot.com (2009), Demuth, USDA Farmers' Bulletin 503
-    - placing: Berry and Delaplane, Am. Bee J. 140(5), 2000, as told by D. Caron;
-      Imirie, Pink Pages (May 2002); C. de Bruyn, quoted at beelistener.co.uk;
-      Winston via Surrey Bee Club; How to Keep Bees (1905)
-    - stings: common practice, no source; UK national health wording on
-      anaphylaxis
-    - mites-count-due: common practice, no source; a threshold by season:
-      Mississippi State University Extension
-    - leave-on: bee-health.extension.org, "Removing Surplus Honey"; Die
-      Honigmacher
+  Where a rule comes from: 'waxtab rules NAME', or here with --sources.
 
   $ waxtab timeline --on 2026-07-11 --hive h3 season
   h3 at mill

@@ -107,10 +107,7 @@ The small journal, through every command.
       - no count in 60 days at h3
       rule: mites-count-due
   
-  Where the rules come from
-  
-    - mites-count-due: common practice, no source; a threshold by season:
-      Mississippi State University Extension
+  Where a rule comes from: 'waxtab rules NAME', or here with --sources.
 
   $ waxtab bring --on 2026-06-03
   What to bring, round of 2026-06-03 to 2026-06-10

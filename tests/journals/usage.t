@@ -30,9 +30,11 @@ Wrong use of the program, and its help.
     advise     what to do at which hive, by when, and why
     bring      what to put on the truck for the next round
     harvest    the honey ledger: from hives through lots to jars
+    records    medicines, feed, disease and trade, as law asks for them
     hindsight  how good past estimates were on this journal
     report     a page, a text and a calendar for every morning
     words      the notation on one page; with a word, that word explained
+    rules      every rule of the advice and where it comes from
   
   Files and folders that are named together make one journal; with none named it
   is every *.hive in the current folder and below. 'waxtab COMMAND --help' tells
@@ -42,7 +44,7 @@ Wrong use of the program, and its help.
   or unreadable file.
   [2]
   $ waxtab fly
-  waxtab: error: there is no command 'fly'; it is one of check, lines, timeline, supers, advise, bring, harvest, hindsight, report, words
+  waxtab: error: there is no command 'fly'; it is one of check, lines, timeline, supers, advise, bring, harvest, records, hindsight, report, words, rules
   Try 'waxtab --help'.
   [2]
   $ waxtab supers --on yesterday
@@ -85,9 +87,11 @@ Wrong use of the program, and its help.
     advise     what to do at which hive, by when, and why
     bring      what to put on the truck for the next round
     harvest    the honey ledger: from hives through lots to jars
+    records    medicines, feed, disease and trade, as law asks for them
     hindsight  how good past estimates were on this journal
     report     a page, a text and a calendar for every morning
     words      the notation on one page; with a word, that word explained
+    rules      every rule of the advice and where it comes from
   
   Files and folders that are named together make one journal; with none named it
   is every *.hive in the current folder and below. 'waxtab COMMAND --help' tells
@@ -114,6 +118,7 @@ Wrong use of the program, and its help.
       +super h3 drawn9
   
   Options:
+    --sources         list where the rules come from; 'waxtab rules' has them all
     --on DATE         the day to stand on: only what was noted by then counts;
                       default: today
     --hive NAME       only this hive; may be repeated

@@ -43,7 +43,9 @@ TEST_CASE("advice says where, what, by when, how sure, why, and quotes the journ
     CHECK(holds(text, "a.hive:6\n"));
     CHECK(holds(text, "\"+super"));
     CHECK(holds(text, "    rule: room-runs-out\n"));
-    CHECK(holds(text, "  - room-runs-out: a book, page 4\n"));
+    CHECK_FALSE(holds(text, "a book, page 4"));
+    CHECK(holds(text, "'waxtab rules NAME'"));
+    CHECK(holds(advise_text(r.journal, r.history, {add_a_super(r)}, {}, {}, true), "  - room-runs-out: a book, page 4\n"));
     CHECK(widest_line(text) <= 80);
 }
 
