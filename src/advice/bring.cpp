@@ -20,6 +20,8 @@ bool needs_opening(Act act) {
     }
 }
 
+void append(std::vector<FactId>& to, const std::vector<FactId>& facts) { to.insert(to.end(), facts.begin(), facts.end()); }
+
 /// Plans one yard of the round.
 class YardPlan {
 public:
@@ -77,7 +79,7 @@ private:
         SuperLoad& load = row(kind, comb);
         load.count += count;
         load.hives.push_back(hive.id);
-        load.because.insert(load.because.end(), because.begin(), because.end());
+        append(load.because, because);
     }
 
     /// On the round a super has to last until the round after it. One more goes along where only the high end of
@@ -96,6 +98,7 @@ private:
             SuperLoad& load = row(kind, Comb::drawn);
             ++load.reserve;
             load.reserve_hives.push_back(hive.id);
+            append(load.because, hive.estimate->because);
         }
         return 0;
     }
@@ -105,7 +108,11 @@ private:
     }
 
     void load_other(const HiveView& hive, const Advice& a) {
-        if (a.act == Act::take_honey) ++out_.escape_boards, load_boxes(hive, a.boxes);
+        if (a.act == Act::take_honey) {
+            ++out_.escape_boards;
+            append(out_.boards_because, a.because);
+            load_boxes(hive, a.boxes);
+        }
         if (a.act == Act::clear) load_boxes(hive, above_escape(hive));
         if (a.act == Act::feed) out_.feed.push_back(feed(hive, a));
     }
@@ -133,6 +140,7 @@ private:
             if (std::find(boxes.begin(), boxes.end(), s.box->id) == boxes.end()) continue;
             ++out_.honey.supers;
             if (!s.estimate) continue;
+            append(out_.honey.because, s.estimate->because);
             out_.honey.kg.low += s.estimate->kg.low;
             out_.honey.kg.value += s.estimate->kg.value;
             out_.honey.kg.high += s.estimate->kg.high;
@@ -156,6 +164,7 @@ private:
             if (s->it->kind != Kind::jars || s->it->value.dimension != Dimension::mass || s->it->value.amount <= 0) continue;
             out_.honey.jar_size = Mass{s->it->value.amount};
             out_.honey.jars = static_cast<int>(std::ceil(out_.honey.kg.value / out_.honey.jar_size.kilograms()));
+            out_.honey.because.push_back(s->fact);
             return;
         }
     }
@@ -207,10 +216,11 @@ bool fits(const ShedRow& row, const SuperLoad& load) {
     return row.comb == load.comb;
 }
 
-int count_in_shed(const History& h, const SuperLoad& load) {
+/// How many of a kind the shed holds, and the lines that say so.
+int count_in_shed(const History& h, const SuperLoad& load, std::vector<FactId>& because) {
     int n = 0;
     for (const ShedRow& row : h.shed)
-        if (fits(row, load)) n += row.count;
+        if (fits(row, load)) n += row.count, append(because, row.facts);
     return std::max(0, n);
 }
 
@@ -222,21 +232,25 @@ void check_supers(Round& round, const History& history) {
             if (at == round.shed.end()) {
                 ShedCheck fresh;
                 fresh.what = what;
-                if (history.shed_said) fresh.in_shed = count_in_shed(history, load);
+                if (history.shed_said) fresh.in_shed = count_in_shed(history, load, fresh.because);
                 at = round.shed.insert(round.shed.end(), std::move(fresh));
             }
             at->wanted += load.count;
             at->reserve += load.reserve;
+            append(at->because, load.because);
         }
 }
 
 void check_boards(Round& round, const History& history) {
     ShedCheck boards;
     boards.what = "escape board";
-    for (const YardRound& y : round.yards) boards.wanted += y.escape_boards;
+    for (const YardRound& y : round.yards) boards.wanted += y.escape_boards, append(boards.because, y.boards_because);
     if (boards.wanted == 0) return;
     for (const ShedRow& row : history.shed)
-        if (mentions(row.what, "escape") || mentions(row.what, "clearer")) boards.in_shed = boards.in_shed.value_or(0) + row.count;
+        if (mentions(row.what, "escape") || mentions(row.what, "clearer")) {
+            boards.in_shed = boards.in_shed.value_or(0) + row.count;
+            append(boards.because, row.facts);
+        }
     round.shed.push_back(std::move(boards));
 }
 

@@ -23,7 +23,7 @@ struct SuperLoad {
     int reserve = 0;                    ///< more, should the flow run at the high end of the ranges
     std::vector<HiveId> hives;          ///< they are for
     std::vector<HiveId> reserve_hives;
-    std::vector<FactId> because;
+    std::vector<FactId> because;        ///< of the reserve too
 };
 
 /// Strips that come out on the round.
@@ -40,6 +40,7 @@ struct HoneyLoad {
     static constexpr double tub_kg = 25;
     int jars = 0;                       ///< of `jar_size`, for the likely value; 0 when no jar size was ever noted
     Mass jar_size;
+    std::vector<FactId> because;        ///< the readings of those supers, and the jars last filled
 };
 
 /// One yard of the round.
@@ -49,6 +50,7 @@ struct YardRound {
     std::vector<Stop> hives;            ///< in the order to open them
     std::vector<SuperLoad> supers;
     int escape_boards = 0;
+    std::vector<FactId> boards_because;
     std::vector<StripLoad> strips;
     std::vector<FeedLoad> feed;
     HoneyLoad honey;
@@ -63,6 +65,7 @@ struct ShedCheck {
     int reserve = 0;
     std::optional<int> in_shed;         ///< none: the journal does not say
     int short_by = 0;                   ///< of the wanted ones; 0 when enough or unknown
+    std::vector<FactId> because;        ///< what is wanted for what, and what is in the shed
 };
 
 /// What to put on the truck for the next round.

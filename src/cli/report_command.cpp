@@ -28,7 +28,8 @@ std::string write_report(const Options& options, const Whole& w, Progress& progr
     const Round round = bring(w.journal, w.history, w.estimates, advice, w.history.on, until);
     const Diagnostics diagnostics = w.diagnostics();
     const Style style{options.units.value_or(w.journal.settings.mass), !options.no_refs, false};
-    const std::vector<ReportFile> files = report_files({w.journal, w.history, w.estimates, w.ledger, advice, round, diagnostics, past, style});
+    const std::vector<ReportFile> files =
+        report_files({w.journal, w.history, w.estimates, w.ledger, advice, round, diagnostics, past, style});
     if (options.only_if_changed && holds_report(options.out, files)) return {};
     return put_report(options.out, files);
 }

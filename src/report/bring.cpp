@@ -48,8 +48,9 @@ LoadLine honey_line(const HoneyLoad& honey, const Style& style) {
     std::string text = fmt::format("room for {} with {} of honey; {} of {} to catch it", waxtab::counted(honey.supers, "super"),
                                    kg_text(honey.kg, style), waxtab::counted(honey.tubs, "tub"),
                                    text_of(Mass::from_kilograms(HoneyLoad::tub_kg), style.mass, 0));
-    if (honey.jars > 0) text += fmt::format("; it fills about {} of {}", waxtab::counted(honey.jars, "jar"), jar_text(honey.jar_size));
-    return {std::move(text), {}};
+    if (honey.jars > 0)
+        text += fmt::format("; it fills about {} of {}", waxtab::counted(honey.jars, "jar"), jar_text(honey.jar_size));
+    return {std::move(text), honey.because};
 }
 
 bool only_todos(const Stop& stop, const std::vector<Advice>& advice) {
@@ -60,7 +61,8 @@ std::string stop_text(const Journal& journal, const Stop& stop, const std::vecto
     const std::string name = printable(journal.hive_name(stop.hive));
     std::string out = paragraph(stop.by ? fmt::format("{}, by {}", name, iso(*stop.by)) : name, "    ", "      ");
     for (const std::size_t i : stop.advice)
-        if (advice[i].act != Act::todo) out += with_ref(printable(advice[i].what), "      - ", "        ", refs_text(journal, advice[i].because, style));
+        if (advice[i].act != Act::todo)
+            out += with_ref(printable(advice[i].what), "      - ", "        ", refs_text(journal, advice[i].because, style));
     if (only_todos(stop, advice)) out += paragraph("room is likely to run out before the round after", "      - ", "        ");
     return out;
 }
@@ -106,7 +108,7 @@ std::string shed_text(const Round& round, const Style& style) {
 std::vector<LoadLine> load_lines(const Journal& journal, const YardRound& yard, const Style& style) {
     std::vector<LoadLine> lines;
     for (const SuperLoad& load : yard.supers) lines.push_back(super_line(journal, load));
-    if (yard.escape_boards > 0) lines.push_back({waxtab::counted(yard.escape_boards, "escape board"), {}});
+    if (yard.escape_boards > 0) lines.push_back({waxtab::counted(yard.escape_boards, "escape board"), yard.boards_because});
     for (const FeedLoad& feed : yard.feed) lines.push_back(feed_line(journal, feed, style));
     for (const StripLoad& strip : yard.strips) lines.push_back(strip_line(journal, strip));
     if (yard.honey.supers > 0) lines.push_back(honey_line(yard.honey, style));

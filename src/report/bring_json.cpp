@@ -60,7 +60,7 @@ Json feed_json(const Journal& journal, const FeedLoad& feed, const Style& style)
     return json;
 }
 
-Json honey_json(const HoneyLoad& honey, const Style& style) {
+Json honey_json(const Journal& journal, const HoneyLoad& honey, const Style& style) {
     Json json;
     json["supers"] = honey.supers;
     json["honey"] = range_json(honey.kg, units_in_kg(style), 2);
@@ -68,6 +68,7 @@ Json honey_json(const HoneyLoad& honey, const Style& style) {
     json["tubs"] = honey.tubs;
     json["jars"] = honey.jars;
     json["jar_size"] = honey.jars > 0 ? mass_json(honey.jar_size, style) : Json(nullptr);
+    if (style.refs) json["at"] = at_json(journal, honey.because);
     return json;
 }
 
@@ -96,19 +97,20 @@ Json yard_json(const Journal& journal, const YardRound& yard, const std::vector<
     for (const StripLoad& strip : yard.strips) json["strips"].push_back(strip_json(journal, strip, style));
     json["feed"] = Json::array();
     for (const FeedLoad& feed : yard.feed) json["feed"].push_back(feed_json(journal, feed, style));
-    json["honey"] = honey_json(yard.honey, style);
+    json["honey"] = honey_json(journal, yard.honey, style);
     json["todos"] = todos_json(journal, yard.todos, style);
     json["remarks"] = yard.remarks;
     return json;
 }
 
-Json shed_json(const ShedCheck& row) {
+Json shed_json(const Journal& journal, const ShedCheck& row, const Style& style) {
     Json json;
     json["what"] = row.what;
     json["wanted"] = row.wanted;
     json["in_case"] = row.reserve;
     json["in_shed"] = row.in_shed ? Json(*row.in_shed) : Json(nullptr);
     json["short"] = row.short_by;
+    if (style.refs) json["at"] = at_json(journal, row.because);
     return json;
 }
 
@@ -125,7 +127,7 @@ std::string bring_json(const Journal& journal, const Round& whole, const std::ve
     json["shed"] = Json::array();
     json["todos"] = Json::array();
     if (!selection.hives.empty() || !selection.yards.empty()) return document(json);
-    for (const ShedCheck& row : round.shed) json["shed"].push_back(shed_json(row));
+    for (const ShedCheck& row : round.shed) json["shed"].push_back(shed_json(journal, row, style));
     json["todos"] = todos_json(journal, round.todos, style);
     return document(json);
 }

@@ -115,7 +115,8 @@ private:
             details += fmt::format("\nin 8 cases of 10 between {} and {}", iso(*estimate.ripe_early), iso(*estimate.ripe_late));
         const std::string since = super.since ? iso(*super.since) : std::string("start");
         add("honey", fmt::format("{}\n{}\n{}\n{}", name(hive), since, super.box->label, super.place), day, day,
-            fmt::format("{}: {} likely fit to take", name(hive), super_name(hive, super)), with_lines(std::move(details), estimate.because));
+            fmt::format("{}: {} likely fit to take", name(hive), super_name(hive, super)),
+            with_lines(std::move(details), estimate.because));
     }
 
     void todo(const Advice& piece) {

@@ -36,12 +36,13 @@ std::string month_marks(const TimeAxis& axis, double top, double bottom, Day on)
         if (first >= axis.from) lines += fmt::format("M{} {}V{}", xy(axis.x(first)), xy(top), xy(bottom + 4));
         const Day last = date::sys_days((month + date::months{1}) / 1);
         const double begin = axis.x(std::max(first, axis.from)), end = axis.x(std::min(last, axis.to));
-        if (end - begin > 18 && i % every == 0)
-            words += fmt::format("<text x=\"{}\" y=\"{}\" text-anchor=\"middle\">{}</text>", xy((begin + end) / 2), xy(bottom + 13),
+        if (end - begin > 24 && i % every == 0)
+            words += fmt::format("<text x=\"{}\" y=\"{}\" text-anchor=\"middle\">{}</text>", xy((begin + end) / 2), xy(bottom + 14),
                                  names[static_cast<unsigned>(month.month()) - 1]);
     }
-    return fmt::format("<path class=\"hair\" d=\"{}\"/>{}<path class=\"line\" d=\"M{} {}V{}\"/><text x=\"{}\" y=\"{}\" text-anchor=\"middle\">today</text>",
-                       lines, words, xy(axis.x(on)), xy(top), xy(bottom), xy(axis.x(on)), xy(top - 2));
+    return fmt::format("<path class=\"hair\" d=\"{}\"/>{}<path class=\"line\" d=\"M{} {}V{}\"/>"
+                       "<text x=\"{}\" y=\"{}\" text-anchor=\"middle\">today</text>",
+                       lines, words, xy(axis.x(on)), xy(top), xy(bottom), xy(axis.x(on)), xy(top - 4));
 }
 
 }  // namespace waxtab

@@ -12,7 +12,7 @@ namespace waxtab {
 
 namespace {
 
-constexpr double top = 14, bottom = 128;
+constexpr double top = 16, bottom = 128;
 /// Bounds of the middle 80 % of a normal distribution, in standard deviations.
 constexpr double z80 = 1.2816;
 
@@ -55,9 +55,9 @@ public:
     std::string figure() {
         if (boxes_.empty()) return {};
         const std::string name = html(page_.in.journal.hive_name(hive_.hive));
-        return fmt::format("<figure><svg class=\"chart\" viewBox=\"0 0 340 166\" role=\"img\" aria-label=\"honey in the supers of {} through the season; figures in the table below\">{}{}{}{}{}{}{}{}</svg>\n",
-                           name, scale(), bands(), room_line(), marks(), events(), "<use href=\"#months\"/>", now(), next_visits()) +
-               "</figure>\n" + table();
+        const std::string drawn = scale() + bands() + room_line() + marks() + events() + "<use href=\"#months\"/>" + now() + next_visits();
+        return fmt::format("<figure><svg class=\"chart\" viewBox=\"0 0 340 164\" role=\"img\" aria-label=\"honey in the supers of {} "
+                           "through the season; figures in the table below\">{}</svg>\n</figure>\n{}", name, drawn, table());
     }
 
 private:
@@ -137,7 +137,8 @@ private:
         const double holds = room_on(on());
         if (!h || holds <= 0) return;
         ahead_.push_back(past_.back());
-        const int days = std::min({days_between(on(), axis_.to), static_cast<int>(h->gain_mean.size()), static_cast<int>(h->shortfall_sd.size())});
+        const auto foreseen = static_cast<int>(std::min(h->gain_mean.size(), h->shortfall_sd.size()));
+        const int days = std::min(days_between(on(), axis_.to), foreseen);
         for (int d = 1; d <= days; ++d) {
             const double kg = past_.back().kg.value + h->gain_mean[static_cast<std::size_t>(d) - 1];
             const double sd = h->shortfall_sd[static_cast<std::size_t>(d) - 1] * z80;
@@ -155,18 +156,20 @@ private:
         std::string out, d;
         for (double v = 0; v <= shown; v += step) {
             d += fmt::format("M{} {}H{}", xy(axis_.left), xy(y(v * unit)), xy(axis_.right));
-            out += fmt::format("<text x=\"26\" y=\"{}\" text-anchor=\"end\">{:.0f}</text>", xy(y(v * unit) + 3), v);
+            out += fmt::format("<text x=\"26\" y=\"{}\" text-anchor=\"end\">{:.0f}</text>", xy(y(v * unit) + 4), v);
         }
-        return fmt::format("<path class=\"hair\" d=\"{}\"/>{}<text x=\"2\" y=\"9\">{}</text>", d, out,
+        return fmt::format("<path class=\"hair\" d=\"{}\"/>{}<text x=\"2\" y=\"10\">{}</text>", d, out,
                            page_.in.style.mass == MassUnit::pound ? "lb" : "kg");
     }
 
     std::string band(const std::vector<Estimated>& points, std::string_view fill) const {
         if (points.size() < 2) return {};
         std::string d, back;
-        for (const Estimated& e : points) d += fmt::format("{}{} {}", d.empty() ? "M" : "L", xy(axis_.x(e.day)), xy(y(e.kg.high)));
-        for (auto e = points.rbegin(); e != points.rend(); ++e) back += fmt::format("L{} {}", xy(axis_.x(e->day)), xy(y(e->kg.low)));
-        return fmt::format("<path d=\"{}{}Z\" fill=\"url(#{})\"/>", d, back, fill);
+        for (const Estimated& e : points)
+            d += fmt::format("{}{} {}", d.empty() ? "M" : "L", xy(axis_.x(e.day)), xy(y(e.kg.high)));
+        for (auto e = points.rbegin(); e != points.rend(); ++e)
+            back += fmt::format("L{} {}", xy(axis_.x(e->day)), xy(y(e->kg.low)));
+        return fmt::format("<path class=\"hair\" d=\"{}{}Z\" style=\"fill:url(#{})\"/>", d, back, fill);
     }
 
     std::string run(const std::vector<Estimated>& points, std::string_view css) const {
@@ -218,8 +221,9 @@ private:
             const Fact& fact = page_.in.journal.facts[event.fact];
             const std::string_view sign = sign_of(fact.kind);
             if (sign.empty() || (fact.kind == Kind::queen_cells && fact.count == 0) || !seen.insert({event.day, sign}).second) continue;
-            const auto place = static_cast<int>(std::count_if(seen.begin(), seen.end(), [&](const auto& s) { return s.first == event.day; }));
-            out += fmt::format("<text x=\"{}\" y=\"{}\" text-anchor=\"middle\">{}</text>", xy(axis_.x(event.day) + 5.5 * (place - 1)), xy(bottom + 10), sign);
+            const auto place = std::count_if(seen.begin(), seen.end(), [&](const auto& s) { return s.first == event.day; });
+            out += fmt::format("<text x=\"{}\" y=\"{}\" text-anchor=\"middle\">{}</text>",
+                               xy(axis_.x(event.day) + 8 * static_cast<double>(place - 1)), xy(bottom + 11), sign);
         }
         return out;
     }
@@ -241,12 +245,16 @@ private:
             rows += fmt::format("<tr><th scope=\"row\">{}</th><td class=\"n\">{}</td><td>{}</td></tr>\n", iso(w->day),
                                 text_of(Mass::from_kilograms(w->kg), page_.in.style.mass), page_.refs(w->facts));
         const Estimated& e = past_.back();
-        std::string out = fmt::format("<details><summary>the figures of the chart</summary><table><caption>Honey in the supers; written shares in kilograms of what the boxes hold</caption><thead><tr><th scope=\"col\">day</th><th scope=\"col\" class=\"n\">as written</th><th scope=\"col\">lines</th></tr></thead><tbody>\n{}</tbody></table>", rows);
-        if (rows.empty()) out = "<details><summary>the figures of the chart</summary>";
+        std::string out = "<details><summary>the figures of the chart</summary>";
+        if (!rows.empty())
+            out += "<table><caption>Honey in the supers; shares as written, of what the boxes hold</caption><thead><tr>"
+                   "<th scope=\"col\">day</th><th scope=\"col\" class=\"n\">as written</th><th scope=\"col\">lines</th></tr></thead>"
+                   "<tbody>\n" + rows + "</tbody></table>";
         out += fmt::format("<p>Now {}", kg_text(e.kg, page_.in.style));
         for (const std::size_t days : {std::size_t{7}, std::size_t{14}, std::size_t{21}})
             if (days < ahead_.size()) out += fmt::format("; {}: {}", iso(ahead_[days].day), kg_text(ahead_[days].kg, page_.in.style));
-        return out + ".</p></details>\n";
+        const HiveEstimate* h = page_.in.estimates.hive(hive_.hive);
+        return out + "." + (h ? page_.refs(h->because) : std::string{}) + "</p></details>\n";
     }
 
     Page& page_;
@@ -262,8 +270,7 @@ private:
 }  // namespace
 
 std::string shared_months(const ReportInput& input) {
-    return "<svg width=\"0\" height=\"0\" style=\"position:absolute\" aria-hidden=\"true\" focusable=\"false\"><defs><g id=\"months\">" +
-           month_marks(season_axis(input), top, bottom + 12, input.history.on) + "</g></defs></svg>\n";
+    return "<g id=\"months\">" + month_marks(season_axis(input), top, bottom + 14, input.history.on) + "</g>";
 }
 
 std::string filling_chart(Page& page, const HiveHistory& hive) { return Chart(page, hive).figure(); }

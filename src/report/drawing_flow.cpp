@@ -10,7 +10,8 @@ namespace waxtab {
 
 namespace {
 
-constexpr double flow_top = 16, flow_bottom = 52, heat_top = 64, heat_bottom = 100, plants_top = 116, plant_row = 20;
+constexpr double flow_top = 18, flow_bottom = 60, heat_top = 76, heat_bottom = 116, plants_top = 134, plant_row = 22;
+constexpr double axis_left = 46;
 
 int height_of(std::string_view flow) {
     if (flow == "heavy") return 3;
@@ -28,6 +29,7 @@ struct Plant {
 class YardChart {
 public:
     YardChart(Page& page, YardId yard) : page_(page), axis_(season_axis(page.in)) {
+        axis_.left = axis_left;
         for (const FactId id : page.in.history.yard_facts[static_cast<std::size_t>(yard)]) {
             const Fact& fact = page.in.journal.facts[id];
             if (fact.happened < axis_.from || fact.happened > page.in.history.on) continue;
@@ -41,15 +43,15 @@ public:
     std::string figure(std::string_view name) {
         if (by_day_.empty()) return "<p>Nothing noted of flow, bloom or weather this season.</p>\n";
         const double end = plants_top + plant_row * static_cast<double>(plants_.size());
-        return fmt::format("<figure><svg class=\"chart\" viewBox=\"0 0 340 {}\" role=\"img\" aria-label=\"flow, temperature and bloom at {}; as words in the table below\">{}{}{}{}</svg>\n"
-                           "</figure>\n", xy(end + 18), html(name), flow(), heat(), blooms(),
-                           month_marks(axis_, flow_top - 4, end, page_.in.history.on)) + table();
+        return fmt::format("<figure><svg class=\"chart\" viewBox=\"0 0 340 {}\" role=\"img\" aria-label=\"flow, temperature and bloom "
+                           "at {}; as words in the table below\">{}{}{}{}</svg>\n</figure>\n{}", xy(end + 18), html(name),
+                           month_marks(axis_, flow_top - 4, end, page_.in.history.on), flow(), heat(), blooms(), table());
     }
 
 private:
     void note(const Fact& fact) {
-        if (fact.detail == "end" && std::none_of(plants_.begin(), plants_.end(), [&](const Plant& p) { return p.name == fact.text; })) return;
         auto at = std::find_if(plants_.begin(), plants_.end(), [&](const Plant& p) { return p.name == fact.text; });
+        if (at == plants_.end() && fact.detail == "end") return;
         if (at == plants_.end()) at = plants_.insert(plants_.end(), {fact.text, {}});
         at->notes.push_back({fact.happened, fact.detail});
     }
@@ -61,10 +63,17 @@ private:
             const Day usual = flows_[i].first + date::days{14};
             const Day to = std::min(i + 1 < flows_.size() ? flows_[i + 1].first : page_.in.history.on, usual);
             const double y = flow_bottom - (flow_bottom - flow_top) * flows_[i].second / 3.0;
-            d += fmt::format("M{} {}V{}H{}V{}", xy(axis_.x(flows_[i].first)), xy(flow_bottom), xy(y), xy(axis_.x(std::max(to, flows_[i].first + date::days{1}))), xy(flow_bottom));
+            const Day until = std::max(to, flows_[i].first + date::days{1});
+            d += fmt::format("M{} {}V{}H{}V{}", xy(axis_.x(flows_[i].first)), xy(flow_bottom), xy(y), xy(axis_.x(until)), xy(flow_bottom));
         }
-        return fmt::format("<path class=\"hair\" d=\"M30 {}H334\"/><path d=\"{}\" fill=\"url(#stream)\" class=\"line\" style=\"fill:url(#stream)\"/><text x=\"2\" y=\"{}\">flow</text>",
-                           xy(flow_bottom), d, xy(flow_bottom));
+        std::string rules;
+        constexpr std::string_view names[] = {"none", "light", "flow", "heavy"};
+        for (int i = 0; i <= 3; ++i) {
+            const double y = flow_bottom - (flow_bottom - flow_top) * i / 3.0;
+            rules += fmt::format("<path class=\"hair\" d=\"M{} {}H334\"/><text x=\"{}\" y=\"{}\" text-anchor=\"end\">{}</text>",
+                                 xy(axis_left), xy(y), xy(axis_left - 4), xy(y + 4), names[i]);
+        }
+        return rules + fmt::format("<path d=\"{}\" class=\"line\" style=\"fill:url(#stream)\"/>", d);
     }
 
     std::string heat() const {
@@ -74,8 +83,9 @@ private:
         if (d.empty()) return out;
         const bool fahrenheit = page_.in.journal.settings.temperature == Unit::fahrenheit;
         for (const double c : {10.0, 20.0, 30.0})
-            out += fmt::format("<path class=\"hair\" d=\"M30 {}H334\"/><text x=\"27\" y=\"{}\" text-anchor=\"end\">{:.0f}{}</text>", xy(y(c)), xy(y(c) + 3),
-                               fahrenheit ? c * 1.8 + 32 : c, fahrenheit ? "F" : "C");
+            out += fmt::format("<path class=\"hair\" d=\"M{} {}H334\"/><text x=\"{}\" y=\"{}\" text-anchor=\"end\">{:.0f} \u00b0{}</text>",
+                               xy(axis_left), xy(y(c)), xy(axis_left - 4), xy(y(c) + 4), fahrenheit ? c * 1.8 + 32 : c,
+                               fahrenheit ? "F" : "C");
         return out + fmt::format("<path class=\"line\" d=\"{}\"/>", d);
     }
 
@@ -95,12 +105,14 @@ private:
             const auto& [day, state] = plant.notes[i];
             if (state == "end") continue;
             const bool last = i + 1 == plant.notes.size();
-            const Day to = last ? std::min(page_.in.history.on, day + date::days{10}) : std::min(plant.notes[i + 1].first, day + date::days{21});
+            const Day to = last ? std::min(page_.in.history.on, day + date::days{10})
+                                : std::min(plant.notes[i + 1].first, day + date::days{21});
             std::string& d = state == "bud" || state == "ending" || state == "start" ? thin : full;
             d += fmt::format("M{} {}H{}", xy(axis_.x(day)), xy(y), xy(axis_.x(std::max(to, day + date::days{2}))));
         }
         const double x = std::min(axis_.x(plant.notes.front().first), 250.0);
-        return fmt::format("<text x=\"{}\" y=\"{}\" font-style=\"italic\">{}</text><path class=\"dash\" d=\"{}\"/><path class=\"bold\" style=\"stroke-width:3\" d=\"{}\"/>",
+        return fmt::format("<text x=\"{}\" y=\"{}\" font-style=\"italic\">{}</text><path class=\"dash\" d=\"{}\"/>"
+                           "<path class=\"bold\" style=\"stroke-width:3\" d=\"{}\"/>",
                            xy(x), xy(y - 4), html(shortened(plant.name, 18)), thin, full);
     }
 
@@ -108,11 +120,13 @@ private:
         std::string rows;
         for (auto day = by_day_.rbegin(); day != by_day_.rend(); ++day) {
             std::vector<std::string> words;
-            for (const FactId id : day->second) words.push_back(bdi(words_of(page_.in.journal, page_.in.journal.facts[id], true)));
-            rows += fmt::format("<tr><th scope=\"row\">{}</th><td>{}</td><td>{}</td></tr>\n", iso(day->first), fmt::format("{}", fmt::join(words, ", ")), page_.refs(day->second));
+            for (const FactId id : day->second)
+                words.push_back(bdi(words_of(page_.in.journal, page_.in.journal.facts[id], true)));
+            rows += fmt::format("<tr><th scope=\"row\">{}</th><td>{}</td><td>{}</td></tr>\n", iso(day->first), fmt::join(words, ", "),
+                                page_.refs(day->second));
         }
-        return "<details><summary>as noted, day by day</summary><table><thead><tr><th scope=\"col\">day</th><th scope=\"col\">noted</th><th scope=\"col\">lines</th></tr></thead><tbody>\n" +
-               rows + "</tbody></table></details>\n";
+        return "<details><summary>as noted, day by day</summary><table><thead><tr><th scope=\"col\">day</th>"
+               "<th scope=\"col\">noted</th><th scope=\"col\">lines</th></tr></thead><tbody>\n" + rows + "</tbody></table></details>\n";
     }
 
     Page& page_;

@@ -10,7 +10,7 @@ namespace waxtab {
 
 namespace {
 
-constexpr double left_x = 96, lot_x = 178, lot_width = 8, right_x = 262, shortest = 13;
+constexpr double left_x = 96, lot_x = 172, lot_width = 8, right_x = 252, shortest = 28;
 constexpr std::size_t most_hives = 20, most_lots = 14;
 
 /// A place honey comes from, lies in, or went to; kilograms through it.
@@ -40,8 +40,10 @@ public:
         std::string out;
         for (const Ribbon& r : in_) out += ribbon(left_[r.from], lots_[r.to], left_x, lot_x, r.kg, "honey");
         for (const Ribbon& r : out_) out += ribbon(lots_[r.from], right_[r.to], lot_x + lot_width, right_x, r.kg, "stream");
-        return fmt::format("<figure><svg class=\"chart\" viewBox=\"0 0 340 {}\" role=\"img\" aria-label=\"honey from hives through lots to where it went; figures in the tables below\">{}{}</svg>\n"
-                           "<figcaption>From the hives on the left through the lots in the middle to where it went; as broad as it weighs.</figcaption></figure>\n",
+        return fmt::format("<figure><svg class=\"chart\" viewBox=\"0 0 340 {}\" role=\"img\" aria-label=\"honey from hives through lots "
+                           "to where it went; figures in the tables below\">{}{}</svg>\n<figcaption>From the hives on the left through "
+                           "the lots in the middle to where it went; as broad as it weighs. Lines and ranges stand with the figures "
+                           "below.</figcaption></figure>\n",
                            xy(height + 6), out, words());
     }
 
@@ -87,7 +89,8 @@ private:
             if (going.how == "come back") gone["sold"] -= going.honey;
             else gone[going.how] += going.honey;
         }
-        for (const std::string_view how : {"sold", "given", "own use", "spoiled"}) add(out_, right_, at, std::string(how), gone[how], false);
+        for (const std::string_view how : {"sold", "given", "own use", "spoiled"})
+            add(out_, right_, at, std::string(how), gone[how], false);
         add(out_, right_, at, "left in jars", lot.left_in_jars(), false);
         add(out_, right_, at, "left in bulk", lot.bulk, false);
         lots_[at].kg = std::max(lot.weight.value.kilograms() + lot.drained.kilograms(), 0.1);
@@ -105,12 +108,12 @@ private:
 
     /// Lots have their names above them, the others beside.
     double place(std::vector<Node>& nodes) const {
-        const double px_gap = &nodes == &lots_ ? 14 : 7;
-        double y = 11;
+        const double px_gap = &nodes == &lots_ ? 18 : 7;
+        double y = 14;
         for (Node& n : nodes) {
             n.y = y;
             n.height = std::max(n.kg * scale_, 1.0);
-            y += std::max(n.height, shortest) + px_gap;
+            y += std::max(n.height, &nodes == &lots_ ? 4.0 : shortest) + px_gap;
         }
         return y;
     }
@@ -119,19 +122,31 @@ private:
         const double width = std::max(kg * scale_, 0.7), a = from.y + from.used_right, b = to.y + to.used_left, m = (x1 + x2) / 2;
         from.used_right += width;
         to.used_left += width;
-        return fmt::format("<path class=\"hair\" style=\"fill:url(#{})\" d=\"M{} {}C{} {} {} {} {} {}V{}C{} {} {} {} {} {}Z\"/>", fill, xy(x1), xy(a), xy(m), xy(a),
-                           xy(m), xy(b), xy(x2), xy(b), xy(b + width), xy(m), xy(b + width), xy(m), xy(a + width), xy(x1), xy(a + width));
+        return fmt::format("<path class=\"hair\" style=\"fill:url(#{})\" d=\"M{} {}C{} {} {} {} {} {}V{}C{} {} {} {} {} {}Z\"/>", fill,
+                           xy(x1), xy(a), xy(m), xy(a), xy(m), xy(b), xy(x2), xy(b), xy(b + width), xy(m), xy(b + width), xy(m),
+                           xy(a + width), xy(x1), xy(a + width));
     }
 
-    std::string word(const Node& n, double x, std::string_view anchor, double y) const {
-        return fmt::format("<text x=\"{}\" y=\"{}\" text-anchor=\"{}\">{}</text>", xy(x), xy(y), anchor, html(shortened(n.name, 15)));
+    static std::string word(std::string_view text, double x, std::string_view anchor, double y) {
+        return fmt::format("<text x=\"{}\" y=\"{}\" text-anchor=\"{}\">{}</text>", xy(x), xy(y), anchor, html(text));
+    }
+
+    std::string weight(const Node& n) const { return text_of(Mass::from_kilograms(n.kg), page_.in.style.mass, 1); }
+
+    /// A name with its weight below it.
+    std::string beside(const Node& n, double x, std::string_view anchor) const {
+        const double y = n.y + std::max(n.height / 2, 10.0);
+        return word(shortened(n.name, 14), x, anchor, y - 1) + word(weight(n), x, anchor, y + 12);
     }
 
     std::string words() const {
         std::string out, bars;
-        for (const Node& n : left_) out += word(n, left_x - 5, "end", n.y + std::max(n.height / 2, 4.0) + 3), bars += bar(n, left_x - 2, 2);
-        for (const Node& n : right_) out += word(n, right_x + 6, "start", n.y + std::max(n.height / 2, 4.0) + 3), bars += bar(n, right_x, 2);
-        for (const Node& n : lots_) out += word(n, lot_x + lot_width / 2, "middle", n.y - 2), bars += bar(n, lot_x, lot_width);
+        for (const Node& n : left_) out += beside(n, left_x - 6, "end"), bars += bar(n, left_x - 2, 2);
+        for (const Node& n : right_) out += beside(n, right_x + 7, "start"), bars += bar(n, right_x, 2);
+        for (const Node& n : lots_) {
+            out += word(fmt::format("{}, {}", shortened(n.name, 14), weight(n)), lot_x + lot_width / 2, "middle", n.y - 3);
+            bars += bar(n, lot_x, lot_width);
+        }
         return bars + out;
     }
 

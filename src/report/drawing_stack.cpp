@@ -26,13 +26,11 @@ std::string rect(double x, double y, double width, double height, std::string_vi
 std::string path(std::string_view d, std::string_view css) { return fmt::format("<path d=\"{}\" class=\"{}\"/>", d, css); }
 
 /// Frames as they hang, by their number; dotted while there is only foundation.
-std::string frames(const Journal& journal, const Box& box, double top, double height) {
-    const int n = std::clamp(frames_of(journal, box), 1, 20);
-    std::string d;
-    for (int i = 1; i < n; ++i)
-        d += fmt::format("M{} {}v{}", xy(box_left + (box_right - box_left) * i / n), xy(top + 4), xy(height - 6));
-    d += fmt::format("M{} {}H{}", xy(box_left + 3), xy(top + 3), xy(box_right - 3));
-    return fmt::format("<path d=\"{}\" class=\"hair\"{}/>", d, box.comb == Comb::foundation ? " stroke-dasharray=\"1 2\"" : "");
+std::string frames(Page& page, const Box& box, double top, double height) {
+    const int n = std::clamp(frames_of(page.in.journal, box), 1, 20);
+    return rect(box_left, top + 4, box_right - box_left, height - 6,
+                fmt::format("fill=\"url(#{})\"", page.frame_pattern(n, box.comb == Comb::foundation))) +
+           path(fmt::format("M{} {}H{}", xy(box_left + 3), xy(top + 3), xy(box_right - 3)), "hair");
 }
 
 /// Honey up to its level, capping over it, and the ranges of both as brackets at the sides.
@@ -49,8 +47,8 @@ std::string honey(const SuperEstimate& super, double top, double height) {
     return out + bracket(super.full, box_right + 7) + bracket(super.capped, box_left - 10);
 }
 
-std::string box_drawing(const Page& page, const Box& box, double top, double height) {
-    std::string out = frames(page.in.journal, box, top, height);
+std::string box_drawing(Page& page, const Box& box, double top, double height) {
+    std::string out = frames(page, box, top, height);
     const SuperEstimate* super = box.role == Role::super ? page.in.estimates.super(box.id) : nullptr;
     if (super) out += honey(*super, top, height);
     out += rect(box_right - 5, top, 5, height, "fill=\"url(#shade)\"");
@@ -79,48 +77,107 @@ std::string gear_drawing(StackPart::What what, double top, double height) {
             return rect(box_left, top + 1, width, height - 2, "class=\"line\"") +
                    path(fmt::format("M{} {}l8 5l8 -5", xy(box_left + width / 2 - 8), xy(top + 1)), "line");
         case StackPart::What::feeder:
-            return rect(box_left, top, width, height, "class=\"line\"") + rect(box_left + 30, top + 5, width - 60, height - 5, "class=\"line\"");
+            return rect(box_left, top, width, height, "class=\"line\"") +
+                   rect(box_left + 30, top + 5, width - 60, height - 5, "class=\"line\"");
         case StackPart::What::upper_entrance:
-            return rect(box_left, top + 1, width, height - 2, "class=\"line\"") + rect(box_left + 40, top + 2, 24, 3, "fill=\"currentColor\"");
+            return rect(box_left, top + 1, width, height - 2, "class=\"line\"") +
+                   rect(box_left + 40, top + 2, 24, 3, "fill=\"currentColor\"");
         case StackPart::What::box: break;
     }
     return {};
 }
 
+std::string days_on(const Page& page, const Standing& standing) {
+    return standing.since ? counted(days_between(*standing.since, page.in.history.on), "day") : std::string{};
+}
+
 std::string standing_html(Page& page, const HiveHistory& hive, const Standing& standing, std::size_t number) {
     std::string out = fmt::format("<li>{}. {}", number, bdi(standing_text(page.in.journal, page.in.history, standing)));
     if (const SuperEstimate* super = standing.box == no_box ? nullptr : page.in.estimates.super(standing.box)) {
-        out += fmt::format(": {} full, {} capped, {}", share_text(super->full), share_text(super->capped), kg_text(super->kg, page.in.style));
+        out += fmt::format(": {} full, {} capped, {}", share_text(super->full), share_text(super->capped),
+                           kg_text(super->kg, page.in.style));
         out += page.refs(super->because);
     }
-    out += standing.since ? fmt::format(" <span class=\"sub\">since {}, {}</span>", iso(*standing.since),
-                                        counted(days_between(*standing.since, page.in.history.on), "day"))
+    out += standing.since ? fmt::format(" <span class=\"sub\">since {}, {}</span>", iso(*standing.since), days_on(page, standing))
                           : std::string(" <span class=\"sub\">from the start</span>");
     return out + page.ref(standing.fact, hive.hive) + "</li>\n";
 }
+
+/// What is written beside a part in the drawing: one line, two for a super.
+std::vector<std::string> label(const Page& page, const Standing& standing, std::size_t number) {
+    const std::string days = days_on(page, standing);
+    const Box* box = standing.box == no_box ? nullptr : &page.in.history.boxes[static_cast<std::size_t>(standing.box)];
+    std::string what = fmt::format("{}  {}", number, standing_text(page.in.journal, page.in.history, standing));
+    if (box) what = fmt::format("{}  {}", number, box->role == Role::brood ? "brood box" : "super");
+    if (box && !box->label.empty()) what += fmt::format(" \"{}\"", shortened(box->label, 10));
+    if (!days.empty()) what += ", " + days;
+    const SuperEstimate* super = box && box->role == Role::super ? page.in.estimates.super(box->id) : nullptr;
+    if (!super) return {what};
+    const auto share = [](const Range& r) { return fmt::format("{:.0f}%", r.value * 100.0); };
+    return {what, fmt::format("{} full, {} capped, {}", share(super->full), share(super->capped),
+                              text_of(Mass::from_kilograms(super->kg.value), page.in.style.mass, 0))};
+}
+
+/// The stack from its roof down, with a leader line from each part to what is written beside it.
+class StackPicture {
+public:
+    explicit StackPicture(Page& page) : page_(page) { svg_ = shared("roof", 0); }
+
+    void part(const Standing& standing, std::size_t number) {
+        const Box* box = standing.box == no_box ? nullptr : &page_.in.history.boxes[static_cast<std::size_t>(standing.box)];
+        const double height = box ? depth_px(page_.in.journal, *box) : gear_px(standing.what);
+        svg_ += box ? box_drawing(page_, *box, y_, height) : gear_drawing(standing.what, y_, height);
+        write(label(page_, standing, number), y_ + height / 2);
+        y_ += height;
+    }
+
+    std::string figure(std::string_view name) {
+        svg_ += shared("floor", y_);
+        return fmt::format("<svg class=\"chart\" viewBox=\"0 0 340 {}\" role=\"img\" aria-label=\"the stack of {}, told below\">"
+                           "<path class=\"hair\" d=\"{}\"/>{}</svg>\n", xy(std::max(y_ + 30, written_ + 4)), html(name), leaders_, svg_);
+    }
+
+private:
+    /// Beside the middle of the part, or below what is written already.
+    void write(const std::vector<std::string>& lines, double middle) {
+        constexpr double line_px = 13, text_x = 160;
+        const double tall = line_px * static_cast<double>(lines.size());
+        const double top = std::max(middle - tall / 2, written_);
+        leaders_ += fmt::format("M{} {}L{} {}", xy(box_right + 1), xy(middle), xy(text_x - 4), xy(top + line_px / 2));
+        for (std::size_t i = 0; i < lines.size(); ++i)
+            svg_ += fmt::format("<text x=\"{}\" y=\"{}\">{}</text>", xy(text_x),
+                                xy(top + line_px * static_cast<double>(i + 1) - 3), html(lines[i]));
+        written_ = top + tall + 2;
+    }
+
+    Page& page_;
+    std::string svg_, leaders_;
+    double y_ = 14, written_ = 2;
+};
 
 }  // namespace
 
 std::string stack_drawing(Page& page, const HiveHistory& hive) {
     if (hive.stack.empty()) return "<p>What stands on its floor was never said.</p>\n";
-    std::string svg, legend;
-    double y = 14;
-    svg += shared("roof", 0);
+    StackPicture picture(page);
+    std::string told;
     for (std::size_t i = hive.stack.size(); i-- > 0;) {
-        const Standing& standing = hive.stack[i];
-        const bool is_box = standing.box != no_box;
-        const Box* box = is_box ? &page.in.history.boxes[static_cast<std::size_t>(standing.box)] : nullptr;
-        const double height = box ? depth_px(page.in.journal, *box) : gear_px(standing.what);
-        svg += box ? box_drawing(page, *box, y, height) : gear_drawing(standing.what, y, height);
         const std::size_t number = hive.stack.size() - i;
-        svg += fmt::format("<text x=\"144\" y=\"{}\">{}</text>", xy(y + height / 2 + 3.5), number);
-        legend += standing_html(page, hive, standing, number);
-        y += height;
+        picture.part(hive.stack[i], number);
+        told += standing_html(page, hive, hive.stack[i], number);
     }
-    svg += shared("floor", y);
-    const std::string name = html(page.in.journal.hive_name(hive.hive));
-    return fmt::format("<figure class=\"stack\"><svg viewBox=\"0 0 160 {}\" role=\"img\" aria-label=\"the stack of {}, told beside it\">{}</svg>\n<ol>\n{}</ol></figure>\n",
-                       xy(y + 30), name, svg, legend);
+    const std::string drawn = picture.figure(page.in.journal.hive_name(hive.hive));
+    return fmt::format("<figure class=\"stack\">{}<ol>\n{}</ol></figure>\n", drawn, told);
+}
+
+std::string frame_patterns(const Page& page) {
+    std::string out;
+    for (const auto& [frames, foundation] : page.frame_patterns())
+        out += fmt::format("<pattern id=\"{}\" x=\"{}\" width=\"{:.3f}\" height=\"60\" patternUnits=\"userSpaceOnUse\">"
+                           "<path class=\"hair\" d=\"M0 0V60\" style=\"stroke-width:1.2{}\"/></pattern>\n",
+                           Page::frame_pattern_name(frames, foundation), xy(box_left), (box_right - box_left) / frames,
+                           foundation ? ";stroke-dasharray:1 2" : "");
+    return out;
 }
 
 }  // namespace waxtab

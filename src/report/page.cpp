@@ -23,23 +23,30 @@ std::string head_html(const ReportInput& in) {
     std::size_t alive = 0;
     for (const HiveHistory& hive : in.history.hives) alive += hive.alive;
     const Tally count = tally(in.diagnostics);
-    return fmt::format("<header><h1>Hives on {}</h1>\n<p class=\"sub\">{} in {}. {} and {} in the journal. Everything here was worked out from the journal alone; "
-                       "small numbers lead to its lines.</p></header>\n",
+    return fmt::format("<header><h1>Hives on {}</h1>\n<p class=\"sub\">{} in {}. {} and {} in the journal. Everything here was worked out "
+                       "from the journal alone; small numbers lead to its lines.</p></header>\n",
                        iso(in.history.on), counted(static_cast<std::int64_t>(alive), "living hive"),
-                       counted(static_cast<std::int64_t>(in.journal.yards.size()), "yard"), counted(count.errors, "error"), counted(count.warnings, "warning"));
+                       counted(static_cast<std::int64_t>(in.journal.yards.size()), "yard"), counted(count.errors, "error"),
+                       counted(count.warnings, "warning"));
 }
 
 /// Links to the sections there are.
-std::string contents_html(const std::vector<std::pair<std::string_view, std::string_view>>& all, std::string_view body) {
+std::string contents_html(std::string_view body) {
+    static constexpr std::pair<std::string_view, std::string_view> all[] = {
+        {"week", "this week"}, {"bring", "what to bring"}, {"sheets", "sheets for the yard"}, {"hives", "each hive"},
+        {"flow", "flow and bloom"}, {"ledger", "where the honey went"}, {"side", "side by side"},
+        {"breeding", "colonies to breed from"}, {"problems", "problems"}, {"lines", "journal lines"}};
     std::string out;
     for (const auto& [id, words] : all)
-        if (body.find(fmt::format("<section id=\"{}\"", id)) != body.npos) out += fmt::format("<li><a href=\"#{}\">{}</a></li>\n", id, words);
+        if (body.find(fmt::format("<section id=\"{}\"", id)) != body.npos)
+            out += fmt::format("<li><a href=\"#{}\">{}</a></li>\n", id, words);
     return "<nav aria-label=\"contents\"><ul>\n" + out + "</ul></nav>\n";
 }
 
 std::string care_html() {
-    return "<footer><p class=\"care\">Lift with care: a full deep is a load for two. Treatments and what may be sold are for the product label, "
-           "local law and your vet or bee inspector to say. No honey for infants under twelve months. Who is allergic to stings does not work alone.</p></footer>\n";
+    return "<footer><p class=\"care\">Lift with care: a full deep is a load for two. Treatments and what may be sold are for the product "
+           "label, local law and your vet or bee inspector to say. No honey for infants under twelve months. Who is allergic to stings "
+           "does not work alone.</p></footer>\n";
 }
 
 }  // namespace
@@ -49,10 +56,8 @@ std::string report_page(const ReportInput& input) {
     std::string body = week_section(page) + bring_section(page) + yard_sheets(page) + hives_section(page) + flow_section(page) +
                        ledger_section(page) + compare_section(page) + breeding_section(page) + problems_section(page);
     body += page.cited_lines();
-    const std::string contents = contents_html({{"week", "this week"}, {"bring", "what to bring"}, {"sheets", "sheets for the yard"}, {"hives", "each hive"},
-                                                {"flow", "flow and bloom"}, {"ledger", "where the honey went"}, {"side", "side by side"},
-                                                {"breeding", "colonies to breed from"}, {"problems", "problems"}, {"lines", "journal lines"}}, body);
-    return page_document("Hives on " + iso(input.history.on), head_html(input) + contents + "<main>\n" + body + "</main>\n" + care_html());
+    return page_document("Hives on " + iso(input.history.on),
+                         head_html(input) + contents_html(body) + "<main>\n" + body + "</main>\n" + care_html());
 }
 
 std::string report_text(const ReportInput& in) {
@@ -68,23 +73,30 @@ std::string report_text(const ReportInput& in) {
 
 std::vector<ReportFile> report_files(const ReportInput& in) {
     const auto events = calendar_events(in.journal, in.history, in.estimates, in.ledger, in.advice, in.style);
-    std::vector<ReportFile> files{{"report.html", report_page(in)}, {"report.txt", report_text(in)}, {"visits.ics", calendar_file(events, in.history.on)}};
+    std::vector<ReportFile> files{{"report.html", report_page(in)},
+                                  {"report.txt", report_text(in)},
+                                  {"visits.ics", calendar_file(events, in.history.on)}};
     for (const Lot& lot : in.ledger.lots) files.push_back({"lots/" + lot_file(in.ledger, lot), lot_page(in, lot)});
     for (const int year : older_seasons(in)) files.push_back({fmt::format("seasons/{}.html", year), season_page(in, year)});
     return files;
 }
 
-std::vector<Day> days_to_look_back(const Journal& journal, const History& history, std::size_t most) {
-    constexpr std::size_t enough_facts = 4000;
-    if (journal.facts.size() > enough_facts) return {};
+std::vector<Day> visit_days_this_season(const History& history) {
     const auto year = date::year_month_day{history.on}.year();
     std::set<Day> days;
     for (const HiveHistory& hive : history.hives)
         for (const Day day : hive.visits)
             if (date::year_month_day{day}.year() == year && day < history.on) days.insert(day);
-    std::vector<Day> all(days.begin(), days.end());
-    if (all.size() > most) all.erase(all.begin(), all.end() - static_cast<std::ptrdiff_t>(most));
-    return all;
+    return {days.begin(), days.end()};
+}
+
+std::vector<Day> days_to_look_back(const Journal& journal, const History& history) {
+    // A look back reads every fact again; so many readings take about ten seconds.
+    constexpr std::size_t readings = 2'000'000, most_days = 30;
+    const std::size_t most = std::min(most_days, readings / std::max<std::size_t>(journal.facts.size(), 1));
+    std::vector<Day> days = visit_days_this_season(history);
+    if (days.size() > most) days.erase(days.begin(), days.end() - static_cast<std::ptrdiff_t>(most));
+    return days;
 }
 
 }  // namespace waxtab

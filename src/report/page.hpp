@@ -42,8 +42,11 @@ std::string lot_page(const ReportInput& input, const Lot& lot);
 /// The file name of a lot's page: letters, digits and hyphens, no two lots the same.
 std::string lot_file(const Ledger& ledger, const Lot& lot);
 
-/// Days of this season on which a look back at the estimates is worth drawing: visits, the latest `most` of them.
-/// None for journals so large that it would take long.
-std::vector<Day> days_to_look_back(const Journal& journal, const History& history, std::size_t most = 30);
+/// Days with visits before the day stood on, in its year, ascending.
+std::vector<Day> visit_days_this_season(const History& history);
+
+/// Those of them on which a look back at the estimates is drawn: the latest, thirty at most, and fewer in journals so
+/// long that each look back takes long.
+std::vector<Day> days_to_look_back(const Journal& journal, const History& history);
 
 }  // namespace waxtab

@@ -44,9 +44,20 @@ std::string aliases(const Page& page, HiveId hive) {
 
 std::string hive_article(Page& page, const HiveHistory& hive) {
     const std::string name = bdi(page.in.journal.hive_name(hive.hive)) + aliases(page, hive.hive);
-    return fmt::format("<article id=\"hive-{}\" aria-labelledby=\"hive-{}-h\"><h4 id=\"hive-{}-h\">{}</h4>\n<p class=\"sub\">{}</p>\n<div class=\"plate\"><div>{}</div><div>{}{}{}</div></div></article>\n",
-                       hive.hive, hive.hive, hive.hive, name, html(life_text(page.in.journal, hive)), stack_drawing(page, hive),
-                       gain_html(page, hive), filling_chart(page, hive), visits_html(page, hive));
+    return fmt::format("<article id=\"hive-{0}\" aria-labelledby=\"hive-{0}-h\"><h4 id=\"hive-{0}-h\">{1}</h4>\n<p class=\"sub\">{2}</p>\n"
+                       "<div class=\"plate\"><div>{3}</div><div>{4}{5}{6}</div></div></article>\n",
+                       hive.hive, name, html(life_text(page.in.journal, hive)), stack_drawing(page, hive), gain_html(page, hive),
+                       filling_chart(page, hive), visits_html(page, hive));
+}
+
+/// Says when the estimates of the past are not all drawn.
+std::string past_words(const Page& page) {
+    const std::size_t all = visit_days_this_season(page.in.history).size();
+    const std::size_t drawn = page.in.past.size();
+    if (drawn >= all) return {};
+    if (drawn == 0) return "<p class=\"sub\">What was estimated on earlier days is not drawn here.</p>\n";
+    return fmt::format("<p class=\"sub\">What was estimated on earlier days is drawn for the last {} of {} days with visits this season: "
+                       "the journal is long.</p>\n", drawn, all);
 }
 
 }  // namespace
@@ -60,12 +71,10 @@ std::string hives_section(Page& page) {
         if (!hives.empty()) out += fmt::format("<h3>{}</h3>\n", page.yard(yard)) + hives;
     }
     if (out.empty()) out = "<p>No living hive.</p>\n";
-    return "<section id=\"hives\" class=\"after-sheets\" aria-labelledby=\"hives-h\"><h2 id=\"hives-h\">Each hive</h2>\n"
-           "<p class=\"sub\">Boxes are drawn to scale of their depth, frames by their number. Hatched: honey; cross-hatched: capped. The bracket on "
-           "the right is the range of how full a super is in 8 cases of 10, that on the left the range of how capped.</p>\n"
-           "<p class=\"sub\">In the charts: crosses, as written; thick line, what the supers hold when full; thin line and hatching, the estimate made "
-           "from what was noted by each day, with its range in 8 cases of 10; dashes and dots, what is foreseen; dashed upright, the next visits. Below: "
-           "+ super on, \u2212 super off, s swarm or split, c queen cells, f fed, t treated.</p>\n" + shared_months(page.in) + out + "</section>\n";
+    const std::string defs = "<svg width=\"0\" height=\"0\" style=\"position:absolute\" aria-hidden=\"true\" focusable=\"false\"><defs>" +
+                             shared_months(page.in) + frame_patterns(page) + "</defs></svg>\n";
+    return "<section id=\"hives\" class=\"after-sheets\" aria-labelledby=\"hives-h\"><h2 id=\"hives-h\">Each hive</h2>\n" +
+           drawing_key() + past_words(page) + defs + out + "</section>\n";
 }
 
 std::string flow_section(Page& page) {
@@ -74,13 +83,14 @@ std::string flow_section(Page& page) {
         out += fmt::format("<h3>{}</h3>\n", bdi(page.in.journal.yards[yard].name));
         for (const YardEstimate& estimate : page.in.estimates.yards)
             if (estimate.yard == static_cast<YardId>(yard))
-                out += fmt::format("<p>Its mean hive gains {}; usual at this time of year {}.{}</p>\n", rate_text(estimate.kg_per_day, page.in.style),
+                out += fmt::format("<p>Its mean hive gains {}; usual at this time of year {}.{}</p>\n",
+                                   rate_text(estimate.kg_per_day, page.in.style),
                                    rate_text(estimate.usual_kg_per_day, page.in.style), page.refs(estimate.because));
         out += flow_chart(page, static_cast<YardId>(yard));
     }
     if (out.empty()) return out;
     return "<section id=\"flow\" aria-labelledby=\"flow-h\"><h2 id=\"flow-h\">Flow, bloom and weather</h2>\n"
-           "<p class=\"sub\">Above, the flow as noted, from none to heavy; crosses, the temperature on visits; below, what was in bloom, dashed "
+           "<p class=\"sub\">Above, the flow as noted; crosses, the temperature on visits; below, what was in bloom, dashed "
            "while in bud, beginning or ending.</p>\n" + out + "</section>\n";
 }
 

@@ -36,6 +36,66 @@ std::string shortened(std::string_view text, std::size_t characters) {
     return std::string(text);
 }
 
+namespace {
+
+bool digit(char c) { return c >= '0' && c <= '9'; }
+
+/// The days and ranges of one stretch of text between tags.
+class Unbroken {
+public:
+    explicit Unbroken(std::string_view text) : text_(text) {}
+
+    std::string text() {
+        for (std::size_t i = 0; i < text_.size();) i += day(i) ? 10 : range(i);
+        return std::move(out_);
+    }
+
+private:
+    /// `2026-06-03`, as long as nothing longer is written there.
+    bool day(std::size_t at) {
+        const std::string_view word = text_.substr(at, 10);
+        if (word.size() < 10 || (at > 0 && (digit(text_[at - 1]) || text_[at - 1] == '-'))) return false;
+        if (at + 10 < text_.size() && digit(text_[at + 10])) return false;
+        if (!day_from_iso(std::string(word))) return false;
+        out_.append("<time>").append(word).append("</time>");
+        return true;
+    }
+
+    /// `(6.9-9.6)`: a word joiner after the hyphen; anything else by the character.
+    std::size_t range(std::size_t at) {
+        out_ += text_[at];
+        const std::size_t close = text_[at] == '(' ? text_.find_first_not_of("0123456789.-", at + 1) : text_.npos;
+        if (close == text_.npos || (text_[close] != ')' && text_[close] != '%')) return 1;
+        for (std::size_t i = at + 1; i < close; ++i) {
+            out_ += text_[i];
+            if (text_[i] == '-') out_ += "\u2060";
+        }
+        return close - at;
+    }
+
+    std::string_view text_;
+    std::string out_;
+};
+
+/// What is left as it is: drawings, the lines of the journal, and any other tag.
+std::string_view left_alone(std::string_view markup) {
+    const std::string_view close = markup.starts_with("<svg") ? "</svg>" : markup.starts_with("<dl class=\"lines\"") ? "</dl>" : ">";
+    return markup.substr(0, std::min(markup.find(close), markup.size() - close.size()) + close.size());
+}
+
+}  // namespace
+
+std::string unbroken(std::string_view markup) {
+    std::string out;
+    while (!markup.empty()) {
+        const bool tag = markup.front() == '<';
+        const std::string_view piece = tag ? left_alone(markup) : markup.substr(0, markup.find('<'));
+        out += tag ? std::string(piece) : Unbroken(piece).text();
+        markup.remove_prefix(piece.size());
+    }
+    return out;
+}
+
 std::string xy(double value) {
     const long tenths = std::lround(value * 10.0);
     return tenths % 10 == 0 ? fmt::format("{}", tenths / 10) : fmt::format("{:.1f}", static_cast<double>(tenths) / 10.0);
@@ -47,23 +107,40 @@ std::string Page::line_link(std::uint32_t file, std::uint32_t line, bool with_na
     return fmt::format("<a href=\"#l{}-{}\">{}{}</a>", file, line, name, line);
 }
 
-std::string Page::refs(const std::vector<FactId>& facts) {
-    if (!in.style.refs) return {};
+std::map<std::uint32_t, std::set<std::uint32_t>> Page::lines_of(const std::vector<FactId>& facts) const {
     std::map<std::uint32_t, std::set<std::uint32_t>> lines;
     for (const FactId fact : facts) {
         if (fact == set_up_fact || !in.journal.facts[fact].span.known()) continue;
         const Span span = in.journal.facts[fact].span;
         lines[span.file].insert(in.journal.sources[span.file].place(span.begin).line);
     }
+    return lines;
+}
+
+std::string Page::refs(const std::vector<FactId>& facts) { return refs(facts, facts.size(), {}); }
+
+std::string Page::refs(const std::vector<FactId>& facts, std::size_t most, std::string_view where) {
+    if (!in.style.refs) return {};
     std::string out;
-    for (const auto& [file, numbers] : lines) {
+    std::size_t shown = 0, more = 0;
+    for (const auto& [file, numbers] : lines_of(facts)) {
         bool first = true;
         for (const std::uint32_t line : numbers) {
-            out += (first ? (out.empty() ? "" : " ") : ",") + line_link(file, line, first);
+            if (shown == most && ++more > 0) continue;
+            out += (first ? (out.empty() ? "" : " ") : ", ") + line_link(file, line, first);
             first = false;
+            ++shown;
         }
     }
+    if (more > 0) out += fmt::format(" <a href=\"{}\">and {} more</a>", html(where), more);
     return out.empty() ? out : " <span class=\"ref\">" + out + "</span>";
+}
+
+std::string Page::frame_pattern_name(int frames, bool foundation) { return fmt::format("{}{}", foundation ? "d" : "f", frames); }
+
+std::string Page::frame_pattern(int frames, bool foundation) {
+    frame_patterns_.insert({frames, foundation});
+    return frame_pattern_name(frames, foundation);
 }
 
 std::string Page::ref(Span span) {
@@ -101,7 +178,8 @@ std::string Page::cited_lines() const {
         out += "</dl>\n";
     }
     if (out.empty()) return out;
-    return "<section id=\"lines\" aria-labelledby=\"lines-h\"><h2 id=\"lines-h\">The lines of the journal behind it</h2>\n" + out + "</section>\n";
+    return "<section id=\"lines\" aria-labelledby=\"lines-h\"><h2 id=\"lines-h\">The lines of the journal behind it</h2>\n" + out +
+           "</section>\n";
 }
 
 }  // namespace waxtab

@@ -26,6 +26,7 @@ nav ul{list-style:none;padding:0;display:flex;flex-wrap:wrap;gap:.1em 1.1em}
 nav a{display:inline-block;padding:.3em 0}
 .ref{color:var(--soft);font-size:.85em}
 .ref a{padding:.15em 0}
+time{white-space:nowrap}
 .sub{color:var(--soft);font-size:.92em}
 .due{font-style:italic}
 .care{border-left:3px double var(--ink);padding-left:.7em}
@@ -36,21 +37,21 @@ article{margin:1.2em 0 2.4em;padding-top:.2em;border-top:1px solid var(--hair)}
 @media (min-width:46rem){.plate{grid-template-columns:minmax(0,23rem) minmax(0,1fr)}}
 figure{margin:.5em 0}
 figcaption{color:var(--soft);font-size:.9em}
-.stack{display:flex;gap:.7em;align-items:flex-start}
-.stack svg{flex:0 0 10.5rem;width:10.5rem;height:auto}
-.stack ol{list-style:none;padding:0;margin:0;font-size:.94em;min-width:0}
-.chart{width:100%;max-width:35rem;height:auto;display:block}
+.stack ol{list-style:none;padding:0;margin:.3em 0;font-size:.94em}
+.chart{width:100%;max-width:31rem;height:auto;display:block}
+.stack .chart,.key{max-width:25rem}
 svg{color:var(--ink)}
-text{fill:currentColor;font:10px Georgia,"DejaVu Serif",serif}
+text{fill:currentColor;font:12px Georgia,"DejaVu Serif",serif;paint-order:stroke;stroke:var(--paper);stroke-width:3px;stroke-linejoin:round}
 .hair{stroke:var(--hair);stroke-width:.6;fill:none}
 .line{stroke:currentColor;stroke-width:1;fill:none}
 .bold{stroke:currentColor;stroke-width:1.7;fill:none}
 .dash{stroke:currentColor;stroke-width:1;fill:none;stroke-dasharray:3 2.5}
 .wide{overflow-x:auto;max-width:100%}
 .wide table{min-width:36rem}
-table{border-collapse:collapse;font-size:.94em;font-variant-numeric:tabular-nums}
+table{border-collapse:collapse;margin:.6em 0;font-size:.94em;font-variant-numeric:tabular-nums}
 caption{text-align:left;color:var(--soft);font-style:italic;padding:.3em 0}
-th,td{text-align:left;vertical-align:top;padding:.25em .9em .25em 0;border-bottom:1px solid var(--hair);overflow-wrap:normal;min-width:3.2em}
+th,td{text-align:left;vertical-align:top;padding:.25em .9em .25em 0;border-bottom:1px solid var(--hair);
+overflow-wrap:normal;min-width:3.2em}
 td bdi,th bdi{overflow-wrap:break-word;display:inline-block;max-width:14rem}
 td svg{display:block}
 th{font-weight:normal;font-style:italic}
@@ -62,8 +63,9 @@ thead th{border-bottom:1px solid var(--ink)}
 .lines dd{margin:0;white-space:pre-wrap;min-width:0;flex:1}
 .facts{display:grid;grid-template-columns:minmax(6rem,max-content) minmax(0,1fr);gap:.1em 1em}
 .facts dt{color:var(--soft)}.facts dd{margin:0}
-.sheet .hive{border-top:1px solid var(--ink);padding:.5em 0 .3em;margin-top:1em}
+.sheet .hive{border-top:1px solid var(--ink);padding:.5em 0 .8em}
 .sheet .write{border-bottom:1px solid var(--hair);height:1.9em}
+.sheet h3{margin-bottom:.2em}
 .sheet ul{list-style:none;padding:0}
 .sheet li{padding-left:1.7em;position:relative}
 .sheet li::before{content:"";position:absolute;left:0;top:.28em;width:.95em;height:.95em;border:1px solid currentColor}
@@ -72,13 +74,22 @@ thead th{border-bottom:1px solid var(--ink)}
 @page{margin:14mm}
 body{font-size:10.5pt;max-width:none;padding:0}
 nav,.ref a[href]{text-decoration:none}nav{display:none}
-h2,h3,h4,article>.sub{break-after:avoid}
-figure,tr,li,.hive,.facts dd{break-inside:avoid}
-.sheet{break-before:page}
+h2,h3,h4,article>.sub,section>.sub,p:has(+figure){break-after:avoid}
+figure,tr,li,.sub,.wide,.facts dd{break-inside:avoid}
+p,li,dd{orphans:3;widows:3}
+details:not(.also){display:none!important}
+details::details-content{content-visibility:visible;display:block;height:auto}
+.sheet{display:table;width:100%;break-before:page}
+.sheet-head{display:table-header-group;break-inside:avoid}
+.sheet-body{display:table-row-group}
+.sheet-row{display:table-row;break-inside:avoid}
+.sheet-row>div{display:table-cell}
+.sheet .ref{display:none}.sheet a{text-decoration:none}
+.sheet .write{height:8mm}
 .after-sheets{break-before:page}
 .sheets-head{display:none}
-.plate{display:block}.stack svg{flex-basis:8rem;width:8rem}.chart{max-width:26rem}
-.write{height:8mm!important}
+.plate{grid-template-columns:8.6cm minmax(0,1fr);gap:0 .7cm}article{break-inside:avoid;margin:.6em 0 1.2em}
+.chart{max-width:11cm}
 .wide{overflow:visible}.wide table{min-width:0}
 }
 )";
@@ -86,15 +97,30 @@ figure,tr,li,.hive,.facts dd{break-inside:avoid}
 
 std::string_view page_hatchings() {
     return R"svg(<svg width="0" height="0" style="position:absolute" aria-hidden="true" focusable="false"><defs>
-<pattern id="honey" width="4" height="4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V4" stroke="currentColor" stroke-width=".9"/></pattern>
-<pattern id="capped" width="3" height="3" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)"><path d="M0 0V3" stroke="currentColor" stroke-width=".9"/></pattern>
-<pattern id="shade" width="2.2" height="2.2" patternUnits="userSpaceOnUse"><path d="M0 .5H2.2" stroke="currentColor" stroke-width=".5"/></pattern>
-<pattern id="band" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(60)"><path d="M0 0V5" stroke="currentColor" stroke-width=".5"/></pattern>
+<pattern id="honey" width="4" height="4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+<path d="M0 0V4" stroke="currentColor" stroke-width=".9"/></pattern>
+<pattern id="capped" width="3" height="3" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">
+<path d="M0 0V3" stroke="currentColor" stroke-width=".9"/></pattern>
+<pattern id="shade" width="2.2" height="2.2" patternUnits="userSpaceOnUse">
+<path d="M0 .5H2.2" stroke="currentColor" stroke-width=".5"/></pattern>
+<pattern id="band" width="3" height="3" patternUnits="userSpaceOnUse" patternTransform="rotate(60)">
+<path d="M0 0V3" stroke="currentColor" stroke-width=".45"/></pattern>
 <pattern id="ahead" width="4" height="4" patternUnits="userSpaceOnUse"><circle cx="1" cy="1" r=".55" fill="currentColor"/></pattern>
-<pattern id="stream" width="3.2" height="3.2" patternUnits="userSpaceOnUse"><path d="M0 1H3.2" stroke="currentColor" stroke-width=".55"/></pattern>
-<g id="excluder"><path class="line" d="M14 1v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4"/><path class="hair" d="M12 3h116"/></g>
-<g id="floor"><rect class="bold" x="11" y="0" width="118" height="7"/><rect x="22" y="1.5" width="42" height="4" fill="currentColor"/><path class="line" d="M11 7l-9 6h14M22 7v14h8v-14M110 7v14h8v-14"/><path class="hair" d="M2 21h152M10 21l-4 6M17.6 21l-4 4M25.2 21l-4 4M32.8 21l-4 6M40.4 21l-4 4M48 21l-4 4M55.6 21l-4 6M63.2 21l-4 4M70.8 21l-4 4M78.4 21l-4 6M86 21l-4 4M93.6 21l-4 4M101.2 21l-4 6M108.8 21l-4 4M116.4 21l-4 4M124 21l-4 6M131.6 21l-4 4M139.2 21l-4 4M146.8 21l-4 6"/></g>
-<g id="roof"><path class="bold" d="M9 6h122v8H9z"/><path class="line" d="M10 6l8 -5h104l8 5"/><rect x="9" y="9" width="122" height="5" fill="url(#shade)"/></g>
+<pattern id="stream" width="3.2" height="3.2" patternUnits="userSpaceOnUse">
+<path d="M0 1H3.2" stroke="currentColor" stroke-width=".55"/></pattern>
+<g id="excluder">
+<path class="line" d="M14 1v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4
+m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4m4 -4v4"/>
+<path class="hair" d="M12 3h116"/></g>
+<g id="floor"><rect class="bold" x="11" y="0" width="118" height="7"/>
+<rect x="22" y="1.5" width="42" height="4" fill="currentColor"/>
+<path class="line" d="M11 7l-9 6h14M22 7v14h8v-14M110 7v14h8v-14"/>
+<path class="hair" d="M2 21h152M10 21l-4 6M17.6 21l-4 4M25.2 21l-4 4M32.8 21l-4 6M40.4 21l-4 4M48 21l-4 4M55.6 21l-4 6
+M63.2 21l-4 4M70.8 21l-4 4M78.4 21l-4 6M86 21l-4 4M93.6 21l-4 4M101.2 21l-4 6M108.8 21l-4 4M116.4 21l-4 4M124 21l-4 6
+M131.6 21l-4 4M139.2 21l-4 4M146.8 21l-4 6"/>
+</g>
+<g id="roof"><path class="bold" d="M9 6h122v8H9z"/><path class="line" d="M10 6l8 -5h104l8 5"/>
+<rect x="9" y="9" width="122" height="5" fill="url(#shade)"/></g>
 </defs></svg>
 )svg";
 }
@@ -104,7 +130,7 @@ std::string page_document(std::string_view title, std::string_view body) {
                        "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
                        "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n"
                        "<title>{}</title>\n<style>{}</style>\n</head>\n<body>\n{}{}</body>\n</html>\n",
-                       html(title), page_style(), page_hatchings(), body);
+                       html(title), page_style(), page_hatchings(), unbroken(body));
 }
 
 }  // namespace waxtab

@@ -5,10 +5,14 @@
 #include "report/bring.hpp"
 #include "report/page_parts.hpp"
 #include "report/phrases.hpp"
+#include "report/timeline.hpp"
 
 namespace waxtab {
 
 namespace {
+
+/// Of sums over many hives so many lines are named.
+constexpr std::size_t most_lines = 12;
 
 std::string due_words(Day by, Day on) {
     const int days = days_between(on, by);
@@ -78,10 +82,11 @@ std::string list_html(Page& page, const Pieces& pieces) {
 }
 
 std::string place_html(Page& page, const PlacePieces& place) {
-    std::string out = fmt::format("<h3>{}</h3>\n", place.yard == no_yard ? std::string("No one yard") : page.yard(place.yard));
-    out += place.soon.empty() ? std::string("<p>Nothing due this week.</p>\n") : list_html(page, place.soon);
+    std::string out = fmt::format("<h3>{}</h3>\n", place.yard == no_yard ? std::string("For no yard alone") : page.yard(place.yard));
+    if (!place.soon.empty()) out += list_html(page, place.soon);
+    else if (place.yard != no_yard) out += "<p>Nothing due this week.</p>\n";
     if (place.later.empty()) return out;
-    return out + fmt::format("<details><summary>later, or without a date: {}</summary>\n{}</details>\n", place.later.size(),
+    return out + fmt::format("<details class=\"also\"><summary>later, or without a date: {}</summary>\n{}</details>\n", place.later.size(),
                              list_html(page, place.later));
 }
 
@@ -91,29 +96,69 @@ std::string todos_html(Page& page) {
         if (piece.act != Act::todo) continue;
         std::string_view what = piece.what;
         if (what.starts_with("your to-do: ")) what.remove_prefix(std::string_view("your to-do: ").size());
-        out += "<li>" + (piece.hive != no_hive ? page.hive(piece.hive) + ": " : std::string{}) + bdi(what) + page.refs(piece.because) + "</li>\n";
+        const std::string whose = piece.hive != no_hive ? page.hive(piece.hive) + ": " : std::string{};
+        out += "<li>" + whose + bdi(what) + page.refs(piece.because) + "</li>\n";
     }
     return out.empty() ? out : "<h3>Your own to-dos</h3>\n<ul>\n" + out + "</ul>\n";
 }
 
-std::string cautions_html(const Page& page) {
-    std::vector<std::string> said;
-    std::string out;
+/// A caution, said once for all hives it is meant for.
+struct Cautioned {
+    std::string words;
+    std::vector<HiveId> hives;
+    std::vector<FactId> because;
+};
+
+std::string cautions_html(Page& page) {
+    std::vector<Cautioned> all;
     for (const Advice& piece : page.in.advice) {
-        if (piece.caution.empty() || std::find(said.begin(), said.end(), piece.caution) != said.end()) continue;
-        said.push_back(piece.caution);
-        out += "<li>" + bdi(piece.caution) + "</li>\n";
+        if (piece.caution.empty()) continue;
+        auto at = std::find_if(all.begin(), all.end(), [&](const Cautioned& c) { return c.words == piece.caution; });
+        if (at == all.end()) at = all.insert(all.end(), {piece.caution, {}, {}});
+        at->because.insert(at->because.end(), piece.because.begin(), piece.because.end());
+        if (piece.hive != no_hive && std::find(at->hives.begin(), at->hives.end(), piece.hive) == at->hives.end())
+            at->hives.push_back(piece.hive);
+    }
+    std::string out;
+    for (const Cautioned& c : all) {
+        std::vector<std::string> names;
+        for (const HiveId hive : c.hives) names.push_back(page.hive(hive));
+        out += fmt::format("<li>{}{}{}{}</li>\n", fmt::join(names, ", "), names.empty() ? "" : ": ", bdi(c.words), page.refs(c.because));
     }
     return out.empty() ? out : "<div class=\"care\"><h3>Take care</h3>\n<ul>\n" + out + "</ul></div>\n";
 }
 
+/// A part of a sheet that stays whole on one leaf.
+std::string sheet_row(std::string_view part) { return fmt::format("<div class=\"sheet-row\">{}</div>\n", part); }
+
+/// What stands on a hive, shortly: `2 brood boxes, excluder, 3 supers`.
+std::string standing_words(const Page& page, HiveId hive) {
+    const History& history = page.in.history;
+    const auto brood = static_cast<std::int64_t>(history.brood_boxes_on(hive).size());
+    const auto supers = static_cast<std::int64_t>(history.supers_on(hive).size());
+    std::vector<std::string> words;
+    if (brood > 0) words.push_back(counted(brood, "brood box", "brood boxes"));
+    for (const Standing& part : history.hives[static_cast<std::size_t>(hive)].stack)
+        if (part.box == no_box) words.push_back(standing_text(page.in.journal, history, part));
+    if (supers > 0) words.push_back(counted(supers, "super"));
+    return fmt::format("{}", fmt::join(words, ", "));
+}
+
 std::string stop_html(Page& page, const Stop& stop) {
-    std::string out = fmt::format("<div class=\"hive\"><strong>{}</strong>{}<ul>", bdi(page.in.journal.hive_name(stop.hive)),
+    std::string out = fmt::format("<strong>{}</strong>{}", page.hive(stop.hive),
                                   stop.by ? fmt::format(" <span class=\"due\">by {}</span>", iso(*stop.by)) : std::string{});
-    for (const std::size_t i : stop.advice)
-        if (page.in.advice[i].act != Act::todo) out += "<li>" + bdi(page.in.advice[i].what) + "</li>";
-    if (stop.supers > 0 && stop.advice.empty()) out += "<li>room is likely to run out before the round after: a super</li>";
-    return out + "</ul><div class=\"write\"></div><div class=\"write\"></div><div class=\"write\"></div></div>\n";
+    out += fmt::format(" <span class=\"sub\">{}</span><ul>", standing_words(page, stop.hive));
+    for (const std::size_t i : stop.advice) {
+        const Advice& piece = page.in.advice[i];
+        if (piece.act != Act::todo) out += "<li>" + bdi(piece.what) + page.refs(piece.because) + "</li>";
+    }
+    if (stop.supers > 0 && stop.advice.empty()) {
+        const HiveEstimate* estimate = page.in.estimates.hive(stop.hive);
+        out += "<li>room is likely to run out before the round after: a super" +
+               (estimate ? page.refs(estimate->because) : std::string{}) + "</li>";
+    }
+    const std::string_view line = "<div class=\"write\"></div>";
+    return sheet_row(fmt::format("<div class=\"hive\">{}</ul>{}{}{}</div>", out, line, line, line));
 }
 
 std::string todo_items(Page& page, const std::vector<FactId>& todos) {
@@ -124,33 +169,39 @@ std::string todo_items(Page& page, const std::vector<FactId>& todos) {
 
 std::string load_items(Page& page, const YardRound& yard) {
     std::string out;
+    for (const std::string& remark : yard.remarks) out += "<li>" + bdi(remark) + "</li>\n";
     for (const LoadLine& line : load_lines(page.in.journal, yard, page.in.style))
         out += "<li>" + bdi(line.words) + page.refs(line.because) + "</li>\n";
     return out;
 }
 
 std::string yard_sheet(Page& page, const YardRound& yard) {
-    std::string out = fmt::format("<section class=\"sheet\" aria-label=\"sheet for {}\"><h3>Take it to the yard: {}, {}</h3>\n",
+    std::string out = fmt::format("<section class=\"sheet\" aria-label=\"sheet for {}\"><div class=\"sheet-head\">"
+                                  "<h3>Take it to the yard: {}, {}</h3></div>\n<div class=\"sheet-body\">\n",
                                   html(page.in.journal.yard_name(yard.yard)), page.yard(yard.yard), iso(yard.day));
-    for (const std::string& remark : yard.remarks) out += "<p>" + bdi(remark) + "</p>\n";
     const std::string items = load_items(page, yard) + todo_items(page, yard.todos);
-    if (!items.empty()) out += "<ul>\n" + items + "</ul>\n";
-    out += "<p class=\"sub\">weather, flow, in bloom:</p><div class=\"write\"></div>\n";
+    std::string first = items.empty() ? items : "<ul>\n" + items + "</ul>\n";
+    first += "<p class=\"sub\">weather, flow, in bloom:</p><div class=\"write\"></div>\n";
+    if (yard.hives.empty()) first += "<p>No hive needs opening, as far as the journal tells.</p><div class=\"write\"></div>\n";
+    out += sheet_row("<div>" + first + "</div>");
     for (const Stop& stop : yard.hives) out += stop_html(page, stop);
-    if (yard.hives.empty()) out += "<p>No hive needs opening, as far as the journal tells.</p><div class=\"write\"></div>\n";
-    return out + "</section>\n";
+    return out + "</div></section>\n";
 }
 
-std::string shed_html(const Page& page) {
+std::string shed_html(Page& page) {
     std::string rows;
     for (const ShedCheck& row : page.in.round.shed)
-        rows += fmt::format("<tr><th scope=\"row\">{}</th><td class=\"n\">{}</td><td class=\"n\">{}</td><td class=\"n\">{}</td><td class=\"n\">{}</td></tr>\n",
+        rows += fmt::format("<tr><th scope=\"row\">{}</th><td class=\"n\">{}</td><td class=\"n\">{}</td>"
+                            "<td class=\"n\">{}</td><td class=\"n\">{}</td><td>{}</td></tr>\n",
                             bdi(row.what), row.wanted, row.reserve, row.in_shed ? fmt::format("{}", *row.in_shed) : "not said",
-                            row.short_by > 0 ? fmt::format("<strong>{}</strong>", row.short_by) : "none");
+                            row.short_by > 0 ? fmt::format("<strong>{}</strong>", row.short_by) : "none",
+                            page.refs(row.because, most_lines, "#bring"));
     if (rows.empty()) return rows;
-    return "<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"against the shed\"><table><caption>Against the shed</caption><thead><tr>"
+    return "<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"against the shed\"><table>"
+           "<caption>Against the shed</caption><thead><tr>"
            "<th scope=\"col\">what</th><th scope=\"col\" class=\"n\">wanted</th><th scope=\"col\" class=\"n\">in case</th>"
-           "<th scope=\"col\" class=\"n\">in the shed</th><th scope=\"col\" class=\"n\">short</th></tr></thead><tbody>\n" + rows + "</tbody></table></div>\n";
+           "<th scope=\"col\" class=\"n\">in the shed</th><th scope=\"col\" class=\"n\">short</th>"
+           "<th scope=\"col\">lines</th></tr></thead><tbody>\n" + rows + "</tbody></table></div>\n";
 }
 
 }  // namespace
@@ -170,9 +221,9 @@ std::string bring_section(Page& page) {
     if (round.yards.empty()) out += "<p>No yard is due for a visit.</p>\n";
     for (const YardRound& yard : round.yards) {
         const std::string items = load_items(page, yard);
-        out += fmt::format("<h3>{}, {}</h3>\n<p>{}</p>\n", page.yard(yard.yard), iso(yard.day),
-                           yard.hives.empty() ? std::string("No hive to open.") : counted(static_cast<std::int64_t>(yard.hives.size()), "hive") + " to open.");
-        for (const std::string& remark : yard.remarks) out += "<p>" + bdi(remark) + "</p>\n";
+        const auto hives = static_cast<std::int64_t>(yard.hives.size());
+        out += fmt::format("<h3>{}, {}</h3>\n<p>{} to open.</p>\n", page.yard(yard.yard), iso(yard.day),
+                           hives == 0 ? std::string("No hive") : counted(hives, "hive"));
         out += items.empty() ? std::string("<p>Nothing to load.</p>\n") : "<ul>\n" + items + "</ul>\n";
     }
     return out + shed_html(page) + "</section>\n";
@@ -183,7 +234,8 @@ std::string yard_sheets(Page& page) {
     for (const YardRound& yard : listed(page.in.round, page.in.advice, {}).yards) out += yard_sheet(page, yard);
     if (out.empty()) return out;
     return "<section id=\"sheets\" aria-labelledby=\"sheets-h\"><div class=\"sheets-head\"><h2 id=\"sheets-h\">Sheets for the yard</h2>\n"
-           "<p class=\"sub\">Printed, each yard begins a page of its own.</p></div>\n" + out + "</section>\n";
+           "<p class=\"sub\">Printed, each yard begins a page of its own, with room to write at every hive.</p></div>\n" + out +
+           "</section>\n";
 }
 
 }  // namespace waxtab

@@ -133,7 +133,8 @@ std::string supers_text(const Journal& journal, const History& history, const Es
     }
     if (out.empty()) return fmt::format("No living hive to show on {}.\n", iso(estimates.on));
     const std::string head = fmt::format(
-        "Supers on {}. Supers are numbered from the brood up; in 8 cases of 10 the truth lies in the range. Days of room allow for the flow fading.",
+        "Supers on {}. Supers are numbered from the brood up; in 8 cases of 10 the truth lies in the range. "
+        "Days of room allow for the flow fading.",
         iso(estimates.on));
     out = paragraph(head, "", "") + out;
     return estimates.keeper.words.empty() ? out : out + '\n' + paragraph("Your eye: " + printable(estimates.keeper.words) + ".", "", "");
