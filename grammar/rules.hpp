@@ -38,7 +38,7 @@ struct u_gallon    : unit_word<TAO_PEGTL_ISTRING("gallons"), TAO_PEGTL_ISTRING("
 struct u_quart     : unit_word<TAO_PEGTL_ISTRING("us qt"), TAO_PEGTL_ISTRING("quarts"), TAO_PEGTL_ISTRING("quart"), TAO_PEGTL_ISTRING("qts"), TAO_PEGTL_ISTRING("qt")> {};
 struct u_us_pint   : unit_word<TAO_PEGTL_ISTRING("us pt")> {};
 struct u_imp_pint  : unit_word<TAO_PEGTL_ISTRING("imp pt")> {};
-struct u_pint      : unit_word<TAO_PEGTL_ISTRING("pints"), TAO_PEGTL_ISTRING("pint"), TAO_PEGTL_ISTRING("pt")> {};
+struct u_pint      : unit_word<TAO_PEGTL_ISTRING("pints"), TAO_PEGTL_ISTRING("pint"), TAO_PEGTL_ISTRING("pts"), TAO_PEGTL_ISTRING("pt")> {};
 struct degree      : p::sor<TAO_PEGTL_ISTRING("degrees"), TAO_PEGTL_ISTRING("degree"), TAO_PEGTL_ISTRING("degs"), TAO_PEGTL_ISTRING("deg")> {};
 struct celsius     : p::sor<TAO_PEGTL_ISTRING("celsius"), p::one<'C', 'c'>> {};
 struct fahrenheit  : p::sor<TAO_PEGTL_ISTRING("fahrenheit"), p::one<'F'>> {};

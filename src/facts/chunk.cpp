@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "facts/chunk_boxes.hpp"
 #include "facts/small_words.hpp"
 
 namespace waxtab {
@@ -14,7 +15,6 @@ namespace {
 
 using Items = std::vector<Item>;
 
-bool is_count(const Item& i) { return i.what == What::value && i.value.dimension == Dimension::count; }
 bool is_mass(const Item& i) { return i.what == What::value && i.value.dimension == Dimension::mass; }
 
 void widen(Measure& m) {
@@ -90,8 +90,6 @@ void shares_of_frames(Items& items) {
     }
 }
 
-bool times_sign(const Item& i) { return i.what == What::unknown && i.text == "x"; }
-
 void make_jars(Items& items, std::size_t i, std::size_t mass, std::size_t length) {
     Item& item = items[i];
     item.what = What::jars;
@@ -115,26 +113,6 @@ void jars(Items& items) {
         else if (jar(1)) make_jars(items, i, 0, 2);
     }
 }
-
-void make_box(Item& item, BoxChoice choice) {
-    item.what = What::box;
-    item.box = std::move(choice);
-    item.words.clear();
-}
-
-/// Which box a word such as top or both picks.
-std::optional<BoxChoice> choice_of(const Item& which) {
-    if (which.is("top")) return BoxChoice{BoxChoice::By::top, Role::super, 0, {}};
-    if (which.is("bottom")) return BoxChoice{BoxChoice::By::bottom, Role::super, 0, {}};
-    if (which.is("middle")) return BoxChoice{BoxChoice::By::middle, Role::super, 0, {}};
-    if (which.is("both") || which.is("all")) return BoxChoice{BoxChoice::By::all, Role::super, 0, {}};
-    const grammar::Word* w = which.word(Class::which);
-    const int n = which.text == "ordinal" ? which.count : w && w->number > 0 ? w->number : 0;
-    if (n > 0 && n < 30) return BoxChoice{BoxChoice::By::number, Role::super, static_cast<std::uint8_t>(n), {}};
-    return {};
-}
-
-bool picks(const Item& i) { return i.what == What::term && (i.has(Class::which) || i.text == "ordinal"); }
 
 /// `1st of 3`, `2nd of three`: which of a course it was.
 void courses(Items& items) {
@@ -164,14 +142,6 @@ void on_which_frame(Items& items) {
     }
 }
 
-/// A third super is the third one; a third of it is a share.
-void thirds(Items& items) {
-    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
-        if (!items[i].is("a third") || !is_super(items[i + 1])) continue;
-        items[i].words = {table_word("third", Class::which)};
-    }
-}
-
 /// What something was sold for is not kept: `at 6.50`.
 void prices(Items& items) {
     if (std::none_of(items.begin(), items.end(), [](const Item& i) { return i.is("sold"); })) return;
@@ -181,8 +151,19 @@ void prices(Items& items) {
     }
 }
 
-/// `6 mites in 300`, `6 mites per 300 bees`: 6/300.
+/// `6 mites in 300`, `6 mites per 300 bees`: 6/300; after a wash or a roll, `6 in 300`.
 void samples(Items& items) {
+    const bool method = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("wash") || i.is("sugar roll"); });
+    for (std::size_t i = 0; method && i + 2 < items.size(); ++i) {
+        const bool of = items[i + 1].is("in") || items[i + 1].is("per") || items[i + 1].is("from") || items[i + 1].is("of");
+        const bool sample = of && is_count(items[i]) && is_count(items[i + 2]) && items[i].value.amount % 1000 == 0;
+        if (!sample || items[i + 2].value.amount < 50'000 || items[i + 2].value.amount > 5'000'000) continue;
+        items[i].what = What::slash;
+        items[i].n = static_cast<int>(items[i].value.amount / 1000);
+        items[i].m = static_cast<int>(items[i + 2].value.amount / 1000);
+        const bool bees = i + 3 < items.size() && items[i + 3].is("bees");
+        absorb(items, i, i + 1, bees ? 3 : 2);
+    }
     for (std::size_t i = 0; i + 2 < items.size(); ++i) {
         if (!items[i].is("mite") || !items[i].counted) continue;
         const bool of = items[i + 1].is("per") || items[i + 1].is("in") || items[i + 1].is("from") || items[i + 1].is("of");
@@ -230,58 +211,6 @@ void spread_over_frames(Items& items) {
         const Item& next = items[i + 1];
         const bool frames = (next.counted && next.is("frame")) || (is_count(next) && i + 2 == items.size() && next.value.unit == Unit::piece);
         if (on && frames) items[i].words = {table_word("across", Class::preposition)};
-    }
-}
-
-/// A new super whose ordinal was said is still just a super; so is a second brood box.
-void boxes(Items& items) {
-    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
-        if (!picks(items[i])) continue;
-        const auto choice = choice_of(items[i]);
-        if (!choice) continue;
-        std::size_t next = i + 1;
-        // top 2 supers
-        if (is_count(items[next]) && next + 1 < items.size() && is_super(items[next + 1]) && choice->by == BoxChoice::By::top) {
-            const auto n = static_cast<std::uint8_t>(items[next].value.amount / 1000);
-            make_box(items[i], {BoxChoice::By::top_n, Role::super, n, {}});
-            absorb(items, i, i + 1, 2);
-            continue;
-        }
-        // top and bottom supers
-        if (next + 1 < items.size() && items[next].has(Class::link) && picks(items[next + 1])) {
-            const auto second = choice_of(items[next + 1]);
-            const bool noun = next + 2 < items.size() && (is_super(items[next + 2]) || items[next + 2].is("brood box"));
-            if (second && second->by != choice->by) {
-                const bool brood = noun && items[next + 2].is("brood box");
-                make_box(items[i], *choice);
-                items[i].box2 = *second;
-                if (brood) items[i].box.role = items[i].box2.role = Role::brood;
-                absorb(items, i, i + 1, noun ? 3 : 2);
-            }
-            continue;
-        }
-        while (next + 1 < items.size() && (items[next].has(Class::filler) || (items[next].has(Class::box_kind) && (is_super(items[next + 1]) )))) ++next;
-        if (is_super(items[next])) {
-            make_box(items[i], *choice);
-            absorb(items, i, i + 1, next - i);
-        } else if (items[next].is("brood box")) {
-            items[next].begin = items[i].begin;
-            items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
-        }
-    }
-    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
-        if (!is_super(items[i]) || items[i].counted) continue;
-        const Item& next = items[i + 1];
-        const bool followed = i + 2 < items.size() && (countable(items[i + 2]) || times_sign(items[i + 2]));
-        const bool bare = is_count(next) && next.value.unit == Unit::piece && next.value.low == next.value.high && next.value.amount % 1000 == 0 && !followed;
-        if (bare && next.value.amount > 0 && next.value.amount < 10'000) {
-            const auto n = static_cast<std::uint8_t>(next.value.amount / 1000);
-            make_box(items[i], {BoxChoice::By::number, Role::super, n, {}});
-            absorb(items, i, i + 1, 1);
-        } else if (next.what == What::quoted) {
-            make_box(items[i], {BoxChoice::By::label, Role::super, 0, next.text});
-            absorb(items, i, i + 1, 1);
-        }
     }
 }
 
@@ -348,7 +277,9 @@ void chunk(std::vector<Item>& items, const ItemContext&) {
     shares_of_frames(items);
     jars(items);
     thirds(items);
+    kinds_as_supers(items);
     boxes(items);
+    boxes_without_noun(items);
     counts(items);
     samples(items);
     prices(items);

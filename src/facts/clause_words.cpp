@@ -25,6 +25,8 @@ bool goes_on(Kind kind) {
     }
 }
 
+bool still_on(const Fact& fact) { return fact.kind == Kind::remark && fact.box.by != BoxChoice::By::unsaid; }
+
 bool holds_number(const Item& i) {
     return i.what == What::value || i.what == What::slash || i.what == What::jars || i.counted || i.has(Class::count);
 }

@@ -13,6 +13,8 @@ bool stop(const Item& i, std::string_view text);
 bool eventful(const std::vector<Item>& items);
 /// Can facts of one clause go on in the next: the 9 frames of `super on, 9 drawn frames`?
 bool goes_on(Kind kind);
+/// `super still on`, kept as words, of which more may follow: `no change`.
+bool still_on(const Fact& fact);
 /// Says a number in some way.
 bool holds_number(const Item& i);
 /// A share or a strength may be said with a maybe; an event may not.

@@ -202,7 +202,7 @@ void apply_field(Candidate& c, const std::string& name, const std::string& value
         const int low = amount == 1000 ? 950 : amount == 0 ? 0 : amount / 5, high = amount == 0 ? 20 : amount == 1000 ? 1000 : amount * 5 / 2;
         f.value = {Dimension::share, Unit::fraction, amount, low, high, 0, false};
     } else if (name == "placing") f.placing = value == "under" ? Placing::under : Placing::over;
-    else if (name == "comb") f.comb = Comb::wet;
+    else if (name == "comb") f.comb = value == "strips" ? Comb::strips : Comb::wet;
     else if (name == "empty") f.value = {Dimension::share, Unit::fraction, 0, 0, 20, 0, false};
     else if (name == "assume") f.assumed |= assumed_full;
     else if (name == "all_but") f.value.of = -1;
@@ -219,6 +219,8 @@ void apply_field(Candidate& c, const std::string& name, const std::string& value
     else if (name == "shed") c.about_shed = true;
     else if (name == "carry") c.carries_box = true;
     else if (name == "cells") c.after_cells = true;
+    else if (name == "lot") c.after_lot = true;
+    else if (name == "jarred") c.after_jars = true;
     else if (name == "brood") c.after_brood = true;
     else if (name == "food") c.beside_food = true;
 }
@@ -227,7 +229,8 @@ void finish(Candidate& c, const std::vector<Item>& items) {
     Fact& f = c.fact;
     if (f.value.of == -1) f.count = -1;
     const bool spoke_of_super = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::term && (i.is("super") || i.is("box")); });
-    if (reads_one_super(f.kind) && f.box.by == BoxChoice::By::unsaid && spoke_of_super) {
+    const bool still_on = f.kind == Kind::remark && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("still on"); });
+    if ((reads_one_super(f.kind) || still_on) && f.box.by == BoxChoice::By::unsaid && spoke_of_super) {
         f.box = {f.count > 1 ? BoxChoice::By::top_n : BoxChoice::By::sole, Role::super, 0, {}};
         if (f.box.by == BoxChoice::By::top_n) f.box.number = static_cast<std::uint8_t>(std::min(f.count, 250));
     }
@@ -244,6 +247,8 @@ void finish(Candidate& c, const std::vector<Item>& items) {
         if (f.detail == "syrup" && f.manner == "2:1") f.detail = "thick syrup", f.manner = {};
         if (f.detail == "syrup" && f.manner == "3:2") f.detail = "syrup 3:2", f.manner = {};
     }
+    if (f.kind == Kind::combs_packed || f.manner == "comb")
+        f.comb = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("piece"); }) ? Comb::cut_comb : Comb::sections;
     if (f.kind == Kind::super_count || f.kind == Kind::brood_box_count) f.box = {};
     for (const Item& i : items) {
         if (i.is("to shed") && (f.kind == Kind::super_off || f.kind == Kind::hive_ended)) f.detail = f.kind == Kind::super_off ? "shed" : f.detail;

@@ -39,9 +39,9 @@ HiveId Itemiser::one_hive(std::size_t ahead, std::size_t& length, std::string& n
     length = 0;
     std::size_t next = ahead;
     bool generic = false;
-    if (symbol(next, "#")) generic = true, ++next;
+    if (symbol(next, "#") && !after_super()) generic = true, ++next;
     else if (word(next, "hive") || word(next, "hives") || word(next, "colony") || word(next, "colonies") || word(next, "nr")) generic = true, ++next;
-    else if (word(next, "no") && symbol(next + 1, ".")) generic = true, next += 2;
+    else if (word(next, "no") && symbol(next + 1, ".") && !after_super()) generic = true, next += 2;
     if (generic && (word(next, "no") || word(next, "nr"))) ++next;
     if (generic && (symbol(next, "#") || symbol(next, "."))) ++next;
     const Token* t = token(next);
@@ -106,11 +106,21 @@ bool Itemiser::hive() {
         take(id, name);
     }
     std::string last = name;
+    // hive 2's super
+    if (symbol(length, "'") && word(length + 1, "s") && !tokens_[at_ + length].space_after) {
+        if (!items_.empty()) item.role = Item::Role::from;
+        length += 2;
+    }
     std::size_t next = length;
     // A bare number goes on a list only where nothing follows that it could count.
+    const bool plural = word(0, "hives") || word(0, "colonies");
     const auto bare_number = [&](std::size_t i) {
         if (!generic || !number(i)) return false;
         const Token* after = token(i + 1);
+        if (plural && after && after->type == Token::Type::word) {
+            const Meaning meaning = context_.lexicon->find(words_, at_ + i + 1);
+            return std::none_of(meaning.words.begin(), meaning.words.end(), [](const grammar::Word* w) { return w->klass == Class::thing; });
+        }
         return !after || after->type == Token::Type::symbol || (after->type == Token::Type::word && (after->text == "and" || after->text == "to" || after->text == "thru"));
     };
     for (;;) {

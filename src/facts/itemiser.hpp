@@ -65,6 +65,8 @@ private:
     HiveId one_hive(std::size_t ahead, std::size_t& length, std::string& name) const;
     bool hyphenated(std::size_t index) const;
     bool colour_of_queen(std::size_t ahead, std::size_t length) const;
+    /// `super no. 2`, `super #2`: the number is the super's and names no hive.
+    bool after_super() const { return !items_.empty() && (items_.back().is("super") || items_.back().is("box")); }
 
     const std::vector<Token>& tokens_;
     const ItemContext& context_;

@@ -91,6 +91,13 @@ bool Itemiser::phrase() {
         push(What::term, 2).words = {table_row(Class::filler, "price")};
         return true;
     }
+    if (after_super() && (word(0, "no") || word(0, "nr") || word(0, "number") || symbol(0, "#"))) {
+        const std::size_t point = symbol(1, ".") ? 2 : 1;
+        if (number(point)) {
+            at_ += point;
+            return value();
+        }
+    }
     // Q+ and Q-; the first is queenright to some, queen seen to others.
     if (word(0, "q") && (symbol(1, "+") || symbol(1, "-")) && !tokens_[at_ + 1].space_before && (tokens_[at_ + 1].space_after || at_ + 2 == tokens_.size() || tokens_[at_ + 2].type == Token::Type::symbol)) {
         const bool plus = symbol(1, "+");
@@ -248,7 +255,8 @@ bool Itemiser::other() {
 }
 
 std::vector<Item> itemise(const std::vector<Token>& tokens, const ItemContext& context) {
-    return Itemiser(tokens, context).items();
+    const std::vector<Token> with_amounts = amounts_in_words(tokens);
+    return Itemiser(with_amounts, context).items();
 }
 
 }  // namespace waxtab

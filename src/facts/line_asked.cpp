@@ -26,11 +26,27 @@ const grammar::TwoMeanings* meanings_of(const Item& i) {
 }
 
 bool smells_of_data(const Item& i, const Lexicon& lexicon) {
-    if (i.what == What::value || i.what == What::slash || i.what == What::ratio || i.what == What::sign || i.what == What::jars) return true;
+    if (i.what == What::value || i.what == What::slash || i.what == What::ratio || i.what == What::sign || i.what == What::jars || i.what == What::day || i.what == What::lot) return true;
     if (i.counted) return true;
     if (i.what == What::unknown && i.text.find_first_of("0123456789") != std::string::npos) return true;
     if (const grammar::Word* w = i.word(Class::count); w && w->number > 1) return true;
     return i.what == What::unknown && !lexicon.nearest(i.text).empty();
+}
+
+/// Tells of the fill, a box, cells, mites, a medicine or honey in words that are used for nothing else.
+bool speaks_of_data(const Item& i) {
+    static constexpr std::array<std::string_view, 26> terms = {"super", "brood box", "excluder", "escape board", "capped", "uncapped", "starting to cap", "drawn", "foundation", "frames of brood",
+        "frames of bees", "frames of stores", "queen cell", "open cell", "sealed cell", "charged cell", "swarm cell", "supersedure cell", "emergency cell", "sealed brood", "egg", "mite", "strip",
+        "extracted", "moisture", "jar"};
+    if (i.what == What::box || i.has(Class::substance) || (i.has(Class::amount) && !i.is("started") && i.words.size() == 1)) return true;
+    return i.what == What::term && std::any_of(terms.begin(), terms.end(), [&](std::string_view t) { return i.is(t); });
+}
+
+/// `mouseguard off`: a thing nobody knows was put somewhere.
+bool strange_thing_done(const std::vector<Item>& items) {
+    const auto small = [](const Item& i) { return i.is("in") || i.is("on") || i.is("off") || i.is("out"); };
+    const auto strange = std::count_if(items.begin(), items.end(), [](const Item& i) { return i.what == What::unknown && !i.text.ends_with("ed"); });
+    return items.size() == 2 && strange == 1 && std::any_of(items.begin(), items.end(), small);
 }
 
 /// Speaks of something done to boxes, frames or queens: worth a look when it was not understood.
@@ -52,7 +68,9 @@ bool tells_of_a_deed(const std::vector<Item>& items) {
 void LineReader::unread(const std::vector<Item>& items) {
     const Span where = span(items);
     const bool negated = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation); });
-    const bool flagged = std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) || (!negated && tells_of_a_deed(items));
+    const bool doubted = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::doubt) || stop(i, "?"); });
+    const bool flagged = std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
+                         (!negated && (tells_of_a_deed(items) || strange_thing_done(items) || (!doubted && std::any_of(items.begin(), items.end(), speaks_of_data))));
     keep_words(items, Kind::remark, negated && eventful(items) ? Reading::Outcome::put_out : Reading::Outcome::remark, negated && eventful(items) ? "not" : "");
     if (!flagged) return;
     out_->back().fact.detail = "flagged";

@@ -79,6 +79,7 @@ bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
     if (at == items.size())
         for (std::size_t i = 1; i < items.size(); ++i) {
             if (!group(items[i])) continue;
+            if (items[i - 1].is("cells removed")) continue;   // knocked down the rest: of the cells
             // 12 jars at 6.50 each: no hives are meant
             if (surface(items[i]) == "each" && (items[i - 1].what == What::value || items[i - 1].counted)) continue;
             if (items[i - 1].is("treated") || items[i - 1].is("fed") || items[i - 1].is("inspected")) at = i;
@@ -93,7 +94,7 @@ bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
     found.both = s == "both";
     found.rest = s.find("rest") != s.npos || s.find("other") != s.npos;
     found.all = !found.both && !found.rest;
-    while (end < items.size() && (names_hives(items[end]) || (items[end].what == What::value && items[end].value.unit == Unit::piece && (end + 1 == items.size() || stop(items[end + 1], ":"))))) {
+    while (end < items.size() && (names_hives(items[end]) || (items[end].what == What::value && items[end].value.unit == Unit::piece && (end + 1 == items.size() || stop(items[end + 1], ":") || names_hives(items[end + 1]))))) {
         if (items[end].what == What::value) found.count = static_cast<int>(items[end].value.amount / 1000);
         ++end;
     }

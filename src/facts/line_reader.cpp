@@ -1,6 +1,7 @@
 #include "facts/line_reader.hpp"
 
 #include <algorithm>
+#include <utility>
 
 #include "facts/chunk.hpp"
 #include "facts/clause_words.hpp"
@@ -25,11 +26,13 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
     subject_ = {};
     subject_.hives = context.hives, subject_.all = context.all, subject_.but = context.but;
     box_ = {};
+    tail_.clear();
     line_yard_ = no_yard;
     complained_ = cells_said_ = brood_said_ = false;
     first_of_line_ = out.size();
     std::vector<Item> items = itemise(tokens, item_context());
     head(items, tokens);
+    headed_ = subject_.said();
     if (subject_.said()) context.hives = subject_.hives, context.all = subject_.all, context.but = subject_.but;
     const bool nothing_else = std::all_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::stop; });
     if (nothing_else) return;
@@ -54,7 +57,9 @@ void LineReader::sentence(std::vector<Item> items) {
         clauses.back().push_back(std::move(item));
     }
     if (clauses.back().empty()) clauses.pop_back();
+    if (tail_.size() > 1) subject_ = {};   // which of the hives named before?
     hives_at_the_end(clauses);
+    method_for_all(clauses);
     doubts_join_what_they_doubt(clauses);
     for (std::size_t c = 0; c < clauses.size(); ++c) {
         if (const std::size_t parts = parts_of_a_whole(clauses, c)) {
@@ -125,13 +130,17 @@ std::vector<LineReader::Solution> LineReader::plain_ways(Clause& c) {
     c.without = c.items;
     c.own = take_subject(c.without);
     c.before = subject_;
+    if (c.own.said()) note_tail(c);
     if (c.own.said() && !subject_.said()) subject_ = c.own;
-    std::vector<Solution> ways = solve(c.own.said() && c.before.said() ? c.items : c.without);
+    const bool other_hives = c.own.said() && c.before.said() && c.own.hives != c.before.hives;
+    std::vector<Solution> ways = solve(other_hives ? c.items : c.without);
+    if (ways.empty() && c.own.said() && c.before.hives == c.own.hives) ways = solve(c.items);   // h6 renamed Rose
     if (!ways.empty() || !c.own.said() || !c.before.said() || c.before.hives == c.own.hives) return ways;
     // A line about one hive that goes on to speak of another.
     subject_ = c.own;
+    const BoxChoice box = std::exchange(box_, BoxChoice{});   // spoken of at the other hive
     ways = solve(c.without);
-    if (ways.empty()) subject_ = c.before;
+    if (ways.empty()) subject_ = c.before, box_ = box;
     return ways;
 }
 
@@ -167,6 +176,7 @@ void LineReader::clause(std::vector<Item> items) {
     const auto last_word = [&] { return lower(journal_.sources.text({file_, c.items.back().begin, c.items.back().end})); };
     if (c.items.size() > 1 && (subject_.said() || c.items.front().is("sold")) && last_word() == "each") c.items.pop_back();
     chunk(c.items, item_context());
+    both_of_them(c.items);
     if (unknown_other(c.items)) return keep_words(c.written, Kind::remark, Reading::Outcome::remark, "");
     std::vector<Solution> ways = plain_ways(c);
     if (impossible_share(c.written)) return keep_words(c.written, Kind::remark, Reading::Outcome::remark, "");
@@ -182,6 +192,7 @@ void LineReader::clause(std::vector<Item> items) {
 /// Facts when a clause reads in one way, else a detail of the clause before it, a question or a remark.
 void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
     const bool one = ways.size() == 1;
+    if (one && ways.front().candidates.empty()) return keep_words(c.written, Kind::remark, Reading::Outcome::remark, "");
     const auto any_event = [](const Solution& s) { return std::any_of(s.candidates.begin(), s.candidates.end(), [](const Candidate& k) { return is_event(k.fact.kind); }); };
     if (one && !c.doubt.empty()) {
         std::vector<Candidate>& said = ways.front().candidates;
@@ -190,14 +201,16 @@ void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
     }
     if (one && c.since && any_event(ways.front())) return keep_words(c.written, Kind::remark, Reading::Outcome::put_out, "since");
     if (ways.empty() && several_shares(c.without)) return;
-    const bool may_join = last_.set && c.doubt.empty() && last_.out < out_->size() && (ways.empty() || goes_on(out_->back().fact.kind));
+    const bool may_join = last_.set && c.doubt.empty() && last_.out < out_->size() && (ways.empty() || goes_on(out_->back().fact.kind) || still_on(out_->back().fact));
     if (may_join && join_last(c.written)) return;
     if (one && each_or_together(ways.front(), c.written)) return;
     if (ways.size() > 1) return two_ways(c.written, ways);
     const bool named = one && (c.own.said() || subject_.hives != c.before.hives);
     last_ = {named ? without_hives(c.spoken) : one ? c.spoken : c.written, out_->size(), journal_.readings.size(), journal_.diagnostics.size(), true};
-    if (one) take(ways.front(), c.happened);
-    else unread(c.written);
+    if (one) return take(ways.front(), c.happened);
+    if (names_lot(c.written) || for_each_box(c)) return;
+    last_.set = false;
+    if (!parts_at_links(c)) last_.set = true, unread(c.written);
 }
 
 }  // namespace waxtab

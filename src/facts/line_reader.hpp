@@ -96,8 +96,17 @@ private:
     void in_doubt(const std::vector<Item>& items, const std::string& doubt);
     void doubts_join_what_they_doubt(std::vector<std::vector<Item>>& clauses) const;
     void hives_at_the_end(std::vector<std::vector<Item>>& clauses);
+    void one_of_yard_and_hive(std::vector<Candidate>& found) const;
     std::vector<Solution> solve(const std::vector<Item>& items);
     void take(const Solution& solution, std::optional<Day> happened);
+    void honey_from_before(Fact& fact, const Candidate& c);
+    bool names_lot(const std::vector<Item>& items);
+    bool parts_at_links(const Clause& c);
+    bool for_each_box(const Clause& c);
+    void both_of_them(std::vector<Item>& items) const;
+    bool reads(const std::vector<Item>& part);
+    void method_for_all(std::vector<std::vector<Item>>& clauses) const;
+    void note_tail(const Clause& c);
     void put(RawFact raw, Reading reading);
     bool take_all(std::vector<Item>& items, bool at_head);
     Subject take_subject(std::vector<Item>& items);
@@ -119,6 +128,8 @@ private:
     Subject subject_;
     BoxChoice box_;
     YardId line_yard_ = no_yard;   ///< of a line that begins with a yard: `Ferry Field: h2 dead`
+    std::vector<HiveId> tail_;     ///< hives named at the end of clauses, one after the other, in a line that begins with none
+    bool headed_ = false;          ///< the line begins with its hives, or stands under them
     bool complained_ = false;
     bool brood_said_ = false;      ///< the line spoke of brood
     bool cells_said_ = false;      ///< the line spoke of queen cells

@@ -23,6 +23,14 @@ bool speaks_of_cells(const Item& i) {
 
 }  // namespace
 
+/// `hot`: of a hive, its temper; of no hive, the weather.
+void LineReader::one_of_yard_and_hive(std::vector<Candidate>& found) const {
+    const auto of_yard = [](const Candidate& c) { return c.about_yard; };
+    if (std::all_of(found.begin(), found.end(), of_yard) || std::none_of(found.begin(), found.end(), of_yard)) return;
+    if (subject_.said()) std::erase_if(found, of_yard);
+    else std::erase_if(found, [](const Candidate& c) { return needs_hive(c); });
+}
+
 /// Every way of cutting the items into readings, fewest pieces first; two solutions at most.
 std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& items) {
     const std::size_t n = items.size();
@@ -37,6 +45,10 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
     const auto of_brood = [](const Item& i) { return i.is("egg") || i.is("larva") || i.is("brood") || i.is("frames of brood") || i.is("brood in all stages"); };
     const bool brood = box_.by == BoxChoice::By::unsaid && (brood_said_ || std::any_of(items.begin(), items.end(), of_brood));
     const bool food = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::food); });
+    const auto told = [&](Kind kind) {
+        return std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [&](const RawFact& r) { return r.fact.kind == kind; });
+    };
+    const bool extracted = told(Kind::extracted), jarred = told(Kind::jars);
     const bool cells = cells_said_ || std::any_of(items.begin(), items.end(), speaks_of_cells);
     for (std::size_t j = 1; j <= n; ++j) {
         for (std::size_t i = 0; i < j; ++i) {
@@ -51,10 +63,16 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
                 continue;
             }
             std::vector<Candidate> found = matcher_.read(part, text(), context);
+            one_of_yard_and_hive(found);
             const bool of_cells = cells && std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.after_cells; });
             if (of_cells) std::erase_if(found, [](const Candidate& c) { return !c.after_cells; });
             if (!brood) std::erase_if(found, [](const Candidate& c) { return c.after_brood; });
             if (!cells) std::erase_if(found, [](const Candidate& c) { return c.after_cells; });
+            // super full, capped: but not after 3 queen cells
+            const bool box_last = out_->size() > first_of_line_ && out_->back().fact.box.by != BoxChoice::By::unsaid;
+            if (!box_last) std::erase_if(found, [](const Candidate& c) { return c.carries_box && c.fact.kind == Kind::capped; });
+            if (!extracted) std::erase_if(found, [](const Candidate& c) { return c.after_lot; });
+            if (!jarred) std::erase_if(found, [](const Candidate& c) { return c.after_jars; });
             if (!food) std::erase_if(found, [](const Candidate& c) { return c.beside_food; });
             if (box_.by == BoxChoice::By::unsaid) std::erase_if(found, [](const Candidate& c) { return c.carries_box; });
             if (found.empty() && linked && i > 0) {
@@ -65,6 +83,16 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
                     with_verb.insert(with_verb.begin(), items[v]);
                     found = matcher_.read(with_verb, text(), context);
                     break;
+                }
+            }
+            if (found.empty() && j + 1 < n && items[j].is("and")) {
+                // an excluder and a super on: the verb comes last
+                const auto verb = std::find_if(items.begin() + static_cast<std::ptrdiff_t>(j), items.end(), [](const Item& k) { return k.has(Class::done); });
+                const bool own = std::any_of(part.begin(), part.end(), [](const Item& k) { return k.has(Class::done) || k.what == What::sign; });
+                if (verb != items.end() && !own) {
+                    std::vector<Item> with_verb = part;
+                    with_verb.push_back(*verb);
+                    found = matcher_.read(with_verb, text(), context);
                 }
             }
             if (found.empty() || best[i].pieces + 1 > best[j].pieces) continue;
@@ -91,6 +119,39 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
     return best[n].pieces == 99 ? std::vector<Solution>{} : best[n].ways;
 }
 
+/// `extracted 36 kg lot B, 18.2%`: what follows is of that lot; `filled 60 x 454 g, gave away 4`: of those jars.
+void LineReader::honey_from_before(Fact& fact, const Candidate& c) {
+    const bool of_lot = fact.kind == Kind::moisture || fact.kind == Kind::honey_index || fact.kind == Kind::drained || fact.kind == Kind::jars;
+    for (std::size_t k = first_of_line_; k < out_->size(); ++k) {
+        const Fact& before = (*out_)[k].fact;
+        if (of_lot && before.kind == Kind::extracted && fact.lot.empty() && fact.box.by == BoxChoice::By::unsaid) fact.lot = before.lot;
+        if (!c.after_jars || before.kind != Kind::jars) continue;
+        fact.value = before.value;
+        if (fact.lot.empty()) fact.lot = before.lot;
+    }
+}
+
+/// `Calling it lot A`: the name of the honey extracted before it in the line.
+bool LineReader::names_lot(const std::vector<Item>& items) {
+    const Item* lot = nullptr;
+    for (const Item& i : items) {
+        if (i.what == What::lot && i.lots.size() == 1) lot = &i;
+        else if (!i.is("calling it") && !i.idle()) return false;
+    }
+    if (!lot) return false;
+    bool named = false;
+    for (std::size_t k = first_of_line_; k < out_->size(); ++k) {
+        Fact& f = (*out_)[k].fact;
+        const bool honey = f.kind == Kind::extracted || f.kind == Kind::moisture || f.kind == Kind::honey_index || f.kind == Kind::drained;
+        if (!honey || !f.lot.empty()) continue;
+        f.lot = lot->lots.front();
+        f.span.end = std::max(f.span.end, lot->end);
+        journal_.readings[(*out_)[k].reading].span.end = f.span.end;
+        named = true;
+    }
+    return named;
+}
+
 void LineReader::take(const Solution& solution, std::optional<Day> happened) {
     for (std::size_t k = 0; k < solution.candidates.size(); ++k) {
         const Candidate& c = solution.candidates[k];
@@ -104,7 +165,8 @@ void LineReader::take(const Solution& solution, std::optional<Day> happened) {
         brood_said_ = brood_said_ || raw.fact.kind == Kind::brood || raw.fact.kind == Kind::eggs || raw.fact.kind == Kind::larvae;
         cells_said_ = cells_said_ || raw.fact.kind == Kind::queen_cells || raw.fact.kind == Kind::cells_removed || raw.fact.kind == Kind::cells_left;
         if (raw.fact.box.by != BoxChoice::By::unsaid && raw.fact.box.role == Role::super && raw.fact.kind != Kind::super_on) box_ = raw.fact.box;
-        else if (takes_box_from_before(raw.fact.kind) || c.carries_box) raw.fact.box = box_;
+        else if (takes_box_from_before(raw.fact.kind) || (c.carries_box && raw.fact.kind != Kind::super_on)) raw.fact.box = box_;
+        honey_from_before(raw.fact, c);
         if (raw.fact.kind == Kind::super_count && raw.fact.count == 1) box_ = {BoxChoice::By::sole, Role::super, 0, {}};
         if (c.hive_named && raw.fact.hive != no_hive) {
             raw.hives = {raw.fact.hive};
@@ -142,6 +204,11 @@ void LineReader::take(const Solution& solution, std::optional<Day> happened) {
 bool LineReader::join_last(const std::vector<Item>& items) {
     if (!last_.set) return false;
     std::vector<Item> both = last_.items;
+    if (!both.empty() && both.back().is("on")) {
+        Item comma;   // `super on, 10 frames`: not spread over them
+        comma.what = What::stop, comma.text = ",", comma.begin = both.back().end, comma.end = items.front().begin;
+        both.push_back(std::move(comma));
+    }
     both.insert(both.end(), items.begin(), items.end());
     if (both.size() > 16) return false;
     const std::vector<Item> written = both;
@@ -162,54 +229,6 @@ bool LineReader::join_last(const std::vector<Item>& items) {
     take(ways.front(), happened);
     last_.items = written;
     return true;
-}
-
-/// `h5 1/2 3/4`: several bare shares are the supers from the brood up.
-bool LineReader::several_shares(const std::vector<Item>& items) {
-    std::vector<Item> shares;
-    for (const Item& i : items) {
-        const bool share = (i.what == What::slash && i.m > 0 && i.n <= i.m && i.m <= 40) || (i.what == What::value && i.value.dimension == Dimension::share);
-        if (share) shares.push_back(i);
-        else if (!i.idle()) return false;
-    }
-    if (shares.size() < 2 || !subject_.said()) return false;
-    for (std::size_t k = 0; k < shares.size(); ++k) {
-        Item box;
-        box.what = What::box;
-        box.begin = shares[k].begin, box.end = shares[k].end;
-        box.box = {BoxChoice::By::number, Role::super, static_cast<std::uint8_t>(k + 1), {}};
-        std::vector<Solution> ways = solve({box, shares[k]});
-        if (ways.size() != 1) return false;
-        ways.front().candidates.front().fact.assumed |= assumed_order;
-        take(ways.front(), {});
-    }
-    return true;
-}
-
-/// `10 frames of brood (6 below, 4 up)`: the whole is the fact; its parts are kept as words, and have to
-/// come to it. Number of clauses that are parts.
-std::size_t LineReader::parts_of_a_whole(const std::vector<std::vector<Item>>& clauses, std::size_t at) {
-    if (!last_.set || at == 0 || last_.out >= out_->size() || out_->back().fact.kind == Kind::remark) return 0;
-    const auto number = [](const std::vector<Item>& clause) -> std::int64_t {
-        const auto where = [](const Item& i) { return i.has(Class::placing) || i.has(Class::which) || i.is("gained") || i.is("lost weight"); };
-        const bool part = clause.size() == 2 && clause[0].what == What::value && clause[0].value.unit == Unit::piece && clause[0].value.amount > 0 && where(clause[1]);
-        return part ? clause[0].value.amount : 0;
-    };
-    std::size_t end = at;
-    std::int64_t sum = 0;
-    for (; end < clauses.size() && number(clauses[end]) > 0; ++end) sum += number(clauses[end]);
-    const Fact& whole = out_->back().fact;
-    const std::int64_t said = whole.value.dimension == Dimension::count && whole.value.said() ? whole.value.amount : std::int64_t{whole.count} * 1000;
-    if (end < at + 2 || said <= 0) return 0;
-    std::vector<Item> kept;
-    for (std::size_t k = at; k < end; ++k) kept.insert(kept.end(), clauses[k].begin(), clauses[k].end());
-    keep_words(kept, Kind::remark, Reading::Outcome::remark, "");
-    if (sum == said) return end - at;
-    out_->back().fact.detail = "flagged";
-    const Span where = span(kept);
-    journal_.diagnostics.push_back({"parts-differ", Severity::warning, where, fmt::format("'{}' does not come to the number before it", journal_.sources.text(where)), "the number before it is kept",
-                                    "correct the parts or the whole", {}});
-    return end - at;
 }
 
 }  // namespace waxtab

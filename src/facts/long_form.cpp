@@ -127,6 +127,8 @@ std::string jars_words(const Fact& f) {
     return f.value.said() ? fmt::format("{} x {}", f.count, text_of(f.value)) : plural(f.count, "jar");
 }
 
+std::string_view comb_noun(const Fact& f) { return f.comb == Comb::cut_comb ? "piece" : "section"; }
+
 std::string lot_words(const Fact& f) { return f.lot.empty() ? std::string{} : "lot " + f.lot; }
 std::string free_words(std::string_view preposition, const std::string& text) { return text.empty() ? std::string{} : fmt::format("{} {}", preposition, quoted(text)); }
 
@@ -156,7 +158,7 @@ std::string on_words(const Fact& f, std::string_view noun) {
 std::string feed_words(const Fact& f) {
     Words w;
     w("fed");
-    if (f.value.said()) w((f.assumed & assumed_unit) ? number_text(f.value) + " gal" : text_of(f.value));
+    if (f.value.said()) w((f.assumed & assumed_unit) ? number_text(f.value) + (f.value.unit == Unit::us_pint || f.value.unit == Unit::imperial_pint ? " pt" : " gal") : text_of(f.value));
     if (f.detail == "syrup 3:2") w("syrup")("3:2");
     else w(f.detail);
     return std::move(w(f.manner)).text();
@@ -345,6 +347,7 @@ std::string said(const Journal& j, const Fact& f) {
             Words w;
             w("extracted");
             if (f.value.said()) w(text_of(f.value));
+            w(f.text);
             if (f.count > 0) w(plural(f.count, "super"));
             w(lot_words(f));
             for (std::size_t i = 0; i < f.hives.size(); ++i) w(i ? "" : "from")(j.hive_name(f.hives[i]));
@@ -363,10 +366,10 @@ std::string said(const Journal& j, const Fact& f) {
         }
         case Kind::bulk_moved: return words("moved", text_of(f.value), lot_words(f), free_words("to", f.text));
         case Kind::jars: return words("filled", jars_words(f), lot_words(f));
-        case Kind::combs_packed: return words(plural(f.count, "section"), "packed", f.value.said() ? text_of(f.value) : "", lot_words(f));
+        case Kind::combs_packed: return words(plural(f.count, comb_noun(f)), "packed", f.value.said() ? text_of(f.value) : "", lot_words(f));
         case Kind::gone_out: {
             const std::string_view verb = f.detail == "given" ? "gave away" : f.detail == "own use" ? "kept" : f.detail == "spoiled" ? "spoiled" : "sold";
-            return words(verb, f.manner == "comb" ? plural(f.count, "section") : jars_words(f), lot_words(f), free_words("to", f.text));
+            return words(verb, f.manner == "comb" ? plural(f.count, comb_noun(f)) : jars_words(f), lot_words(f), free_words("to", f.text));
         }
         case Kind::come_back: return words("returned", jars_words(f), lot_words(f), free_words("from", f.text));
         case Kind::stocktake: return words("stocktake", jars_words(f), lot_words(f));

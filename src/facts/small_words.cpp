@@ -1,6 +1,7 @@
 #include "facts/small_words.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace waxtab {
 
@@ -20,6 +21,13 @@ bool looked_at(const Items& items) {
     return std::any_of(items.begin(), items.end(), [](const Item& i) {
         return (i.what == What::value && i.value.dimension == Dimension::share) || (i.what == What::term && (i.has(Class::amount) || i.has(Class::method) || i.has(Class::pest) || i.has(Class::disease)));
     });
+}
+
+/// Things that are put on or in, so that the small word before the hive may say that they were.
+bool goes_on_or_in(const Item& i) {
+    static constexpr std::array<std::string_view, 12> things = {"super", "box", "brood box", "excluder", "escape board", "feeder", "strip", "pad", "tray", "patty", "upper entrance", "queen"};
+    return i.what == What::box || i.what == What::unknown || !i.box_kind.empty() || i.has(Class::combing) || i.has(Class::food) || i.has(Class::substance) ||
+           std::any_of(things.begin(), things.end(), [&](std::string_view t) { return i.is(t); });
 }
 
 void rename(Item& item, std::string_view term, Class klass) {
@@ -67,7 +75,18 @@ void roles(Items& items) {
         if (items[i].has(Class::filler) && items[i].words.size() == 1 && items[i + 1].what == What::hives && items[i - 1].has(Class::preposition))
             items.erase(items.begin() + static_cast<std::ptrdiff_t>(i--));
     for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        // into a nuc, calling it hive 7
+        std::size_t after = i + 1;
+        while (after + 1 < items.size() && items[after].has(Class::filler)) ++after;
+        if (items[i].is("into") && (items[after].is("into") || items[after].is("calling it"))) {
+            items.erase(items.begin() + static_cast<std::ptrdiff_t>(i), items.begin() + static_cast<std::ptrdiff_t>(after));
+            if (i + 1 >= items.size()) break;
+        }
         Item& next = items[i + 1];
+        if (next.what == What::lot && (items[i].is("from") || items[i].is("calling it"))) {
+            absorb(items, i + 1, i, 1);
+            continue;
+        }
         if (next.what == What::lot && items[i].is("into")) {
             next.role = Item::Role::into;
             absorb(items, i + 1, i, 1);
@@ -76,12 +95,13 @@ void roles(Items& items) {
         const bool place = next.what == What::hives || next.what == What::yard || next.what == What::new_name;
         if (!place) continue;
         if (items[i].is("from")) next.role = Item::Role::from;
-        else if (items[i].is("into")) next.role = Item::Role::into;
+        else if (items[i].is("into") || items[i].is("calling it")) next.role = Item::Role::into;
         else if (items[i].is("to")) next.role = Item::Role::to;
         else if (items[i].is("with")) next.role = Item::Role::with;
         else if (items[i].is("new") && next.what == What::hives) next.role = Item::Role::into;
         else {
-            if (drops_before_hives(items[i]) && (has_done(i) || looked_at(items))) items[i].loose = true;
+            const bool nothing_put = (items[i].is("in") || items[i].is("on")) && std::none_of(items.begin(), items.end(), goes_on_or_in);
+            if (drops_before_hives(items[i]) && (has_done(i) || looked_at(items) || nothing_put)) items[i].loose = true;
             continue;
         }
         next.begin = items[i].begin;
@@ -99,6 +119,10 @@ void pairs(Items& items) {
         };
         if (items[i].is("to") && items[next].is("shed")) join("to shed");
         else if (items[i].is("from") && items[next].is("shed")) join("from shed");
+        else if (items[i].is("over") && items[i].has(Class::placing) && items[next].is("excluder") && !items[next].counted) {
+            rename(items[i], "under", Class::placing);
+            absorb(items, i, i + 1, next - i);
+        }
         else if (items[i].has(Class::negation) && items[next].is("excluder") && !items[next].counted) join("no excluder");
         else if (items[i].is("under") && (items[next].what == What::box || is_super(items[next]))) {
             const BoxChoice below = items[next].what == What::box ? items[next].box : BoxChoice{BoxChoice::By::sole, Role::super, 0, {}};

@@ -178,7 +178,7 @@ std::string text_of(const Measure& m) {
     std::string text = m.low < m.amount && m.amount < m.high
                            ? number_of(m.low, unit) + '-' + number_of(m.high, unit)
                            : number_of(m.amount, unit);
-    const std::string_view sign = unit_sign(unit);
+    const std::string_view sign = unit == Unit::day && text == "1" ? "day" : unit_sign(unit);
     const bool glued = unit == Unit::percent || unit == Unit::celsius || unit == Unit::fahrenheit;
     if (!sign.empty() && !glued) text += ' ';
     return text.append(sign);

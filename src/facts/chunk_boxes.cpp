@@ -1,0 +1,152 @@
+#include "facts/chunk_boxes.hpp"
+
+#include <algorithm>
+
+#include "facts/chunk.hpp"
+#include "facts/small_words.hpp"
+#include "handbook/boxes.hpp"
+
+// Words that pick a box of the stack: top, second, both, super 2, the medium.
+namespace waxtab {
+
+using grammar::Class;
+using What = Item::What;
+
+bool is_count(const Item& i) { return i.what == What::value && i.value.dimension == Dimension::count; }
+
+bool times_sign(const Item& i) { return i.what == What::unknown && i.text == "x"; }
+
+namespace {
+
+using Items = std::vector<Item>;
+
+void make_box(Item& item, BoxChoice choice) {
+    item.what = What::box;
+    item.box = std::move(choice);
+    item.words.clear();
+}
+
+/// Which box a word such as top or both picks.
+std::optional<BoxChoice> choice_of(const Item& which) {
+    if (which.is("top")) return BoxChoice{BoxChoice::By::top, Role::super, 0, {}};
+    if (which.is("bottom")) return BoxChoice{BoxChoice::By::bottom, Role::super, 0, {}};
+    if (which.is("middle")) return BoxChoice{BoxChoice::By::middle, Role::super, 0, {}};
+    if (which.is("both") || which.is("all")) return BoxChoice{BoxChoice::By::all, Role::super, 0, {}};
+    const grammar::Word* w = which.word(Class::which);
+    const int n = which.text == "ordinal" ? which.count : w && w->number > 0 ? w->number : 0;
+    if (n > 0 && n < 30) return BoxChoice{BoxChoice::By::number, Role::super, static_cast<std::uint8_t>(n), {}};
+    return {};
+}
+
+bool picks(const Item& i) { return i.what == What::term && (i.has(Class::which) || i.text == "ordinal"); }
+
+bool adds(const Items& items) {
+    return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::sign || i.is("added") || i.is("on"); });
+}
+
+bool super_kind(const Item& i) {
+    if (i.what != What::term || i.box_kind.empty() || i.counted) return false;
+    const auto* kind = handbook::box_kind(i.box_kind);
+    return kind && kind->role == handbook::BoxRole::super;
+}
+
+/// Says how full, how far capped or drawn.
+bool tells_state(const Item& i) {
+    return (i.what == What::value && i.value.dimension == Dimension::share) || i.what == What::slash || (i.what == What::term && !i.counted && (i.has(Class::amount) || i.is("capped") || i.is("uncapped")));
+}
+
+}  // namespace
+
+void thirds(Items& items) {
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        if (!items[i].is("a third") || !is_super(items[i + 1])) continue;
+        items[i].words = {table_word("third", Class::which)};
+    }
+}
+
+void kinds_as_supers(Items& items) {
+    const bool told = std::any_of(items.begin(), items.end(), tells_state);
+    const bool noun = std::any_of(items.begin(), items.end(), [](const Item& i) { return is_super(i) || i.what == What::box; });
+    const bool adding = adds(items);
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        if (!super_kind(items[i])) continue;
+        if (told && !noun && !adding && (i == 0 || !is_count(items[i - 1]))) {
+            if (const grammar::Word* w = table_word("super", Class::thing)) items[i].words = {w}, items[i].box_kind.clear();
+        }
+        // a second medium put on: the kind says what it is, the ordinal only that there is one already
+        const bool numbered = i > 0 && picks(items[i - 1]) && !items[i - 1].is("top") && !items[i - 1].is("bottom") && !items[i - 1].is("both") && !items[i - 1].is("all");
+        if (adding && numbered && (i + 1 >= items.size() || !is_super(items[i + 1]))) items[i - 1].loose = true, items[i - 1].words = {}, items[i - 1].text.clear();
+    }
+}
+
+void boxes(Items& items) {
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        if (!picks(items[i])) continue;
+        const auto choice = choice_of(items[i]);
+        if (!choice) continue;
+        std::size_t next = i + 1;
+        // top 2 supers
+        if (is_count(items[next]) && next + 1 < items.size() && is_super(items[next + 1]) && choice->by == BoxChoice::By::top) {
+            const auto n = static_cast<std::uint8_t>(items[next].value.amount / 1000);
+            make_box(items[i], {BoxChoice::By::top_n, Role::super, n, {}});
+            absorb(items, i, i + 1, 2);
+            continue;
+        }
+        // top and bottom supers
+        if (next + 1 < items.size() && items[next].has(Class::link) && picks(items[next + 1])) {
+            const auto second = choice_of(items[next + 1]);
+            const bool noun = next + 2 < items.size() && (is_super(items[next + 2]) || items[next + 2].is("brood box"));
+            if (second && second->by != choice->by) {
+                const bool brood = noun && items[next + 2].is("brood box");
+                make_box(items[i], *choice);
+                items[i].box2 = *second;
+                if (brood) items[i].box.role = items[i].box2.role = Role::brood;
+                absorb(items, i, i + 1, noun ? 3 : 2);
+            }
+            continue;
+        }
+        while (next + 1 < items.size() && (items[next].has(Class::filler) || (items[next].has(Class::box_kind) && (is_super(items[next + 1]) )))) ++next;
+        if (is_super(items[next])) {
+            make_box(items[i], *choice);
+            absorb(items, i, i + 1, next - i);
+        } else if (items[next].is("brood box")) {
+            items[next].begin = items[i].begin;
+            items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+        }
+    }
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        if (!is_super(items[i]) || items[i].counted) continue;
+        const Item& next = items[i + 1];
+        const bool followed = i + 2 < items.size() && (countable(items[i + 2]) || times_sign(items[i + 2]));
+        const bool bare = is_count(next) && next.value.unit == Unit::piece && next.value.low == next.value.high && next.value.amount % 1000 == 0 && !followed;
+        if (bare && next.value.amount > 0 && next.value.amount < 10'000) {
+            const auto n = static_cast<std::uint8_t>(next.value.amount / 1000);
+            make_box(items[i], {BoxChoice::By::number, Role::super, n, {}});
+            absorb(items, i, i + 1, 1);
+            // supers 1 and 2
+            const bool second = i + 2 < items.size() && items[i + 1].is("and") && is_count(items[i + 2]) && items[i + 2].value.unit == Unit::piece && items[i + 2].value.amount < 10'000 &&
+                                !(i + 3 < items.size() && countable(items[i + 3]));
+            if (!second) continue;
+            items[i].box2 = {BoxChoice::By::number, Role::super, static_cast<std::uint8_t>(items[i + 2].value.amount / 1000), {}};
+            absorb(items, i, i + 1, 2);
+        } else if (next.what == What::quoted) {
+            make_box(items[i], {BoxChoice::By::label, Role::super, 0, next.text});
+            absorb(items, i, i + 1, 1);
+        }
+    }
+}
+
+void boxes_without_noun(Items& items) {
+    if (std::any_of(items.begin(), items.end(), [](const Item& i) { return is_super(i) || i.what == What::box || i.is("brood box") || i.is("queen cell") || i.is("brood"); })) return;
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        if (!picks(items[i])) continue;
+        std::size_t next = i + 1;
+        while (next + 1 < items.size() && items[next].has(Class::filler)) ++next;
+        const bool frames = next + 1 < items.size() && is_count(items[next]) && items[next + 1].is("frame") && next > i + 1;
+        if (!tells_state(items[next]) && !frames) continue;
+        if (items[i].is("all") && items[next].is("capped")) continue;
+        if (const auto choice = choice_of(items[i])) make_box(items[i], *choice);
+    }
+}
+
+}  // namespace waxtab

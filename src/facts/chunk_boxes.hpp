@@ -1,0 +1,24 @@
+#pragma once
+#include <vector>
+
+#include "facts/items.hpp"
+
+// The passes of `chunk` that settle which box a clause speaks of.
+namespace waxtab {
+
+/// A number that counts something.
+bool is_count(const Item& item);
+/// The x of `40 x 454 g`.
+bool times_sign(const Item& item);
+
+/// A third super is the third one; a third of it is a share.
+void thirds(std::vector<Item>& items);
+/// `the medium is nearly full`: the super; `a second medium on`: one more of that kind.
+void kinds_as_supers(std::vector<Item>& items);
+/// `top super`, `super 2`, `top and bottom supers`, `super "B4"`. A new super whose ordinal was said is
+/// still just a super; so is a second brood box.
+void boxes(std::vector<Item>& items);
+/// `both full`, `the first is 80% full`: the super is not said again.
+void boxes_without_noun(std::vector<Item>& items);
+
+}  // namespace waxtab

@@ -1,0 +1,175 @@
+#include "facts/line_reader.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "facts/chunk.hpp"
+#include "facts/clause_words.hpp"
+
+// Clauses that say several things: shares one after the other, parts joined by `and`, a count hive by hive.
+namespace waxtab {
+
+using grammar::Class;
+using What = Item::What;
+
+namespace {
+
+bool verb(const Item& i) { return i.what == What::sign || i.has(Class::done); }
+
+bool any_verb(const std::vector<Item>& items) { return std::any_of(items.begin(), items.end(), verb); }
+
+bool any_hive(const std::vector<Item>& items) {
+    return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });
+}
+
+bool any_method(const std::vector<Item>& items) {
+    return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::method); });
+}
+
+}  // namespace
+
+/// `h5 1/2 3/4`: several bare shares are the supers from the brood up.
+bool LineReader::several_shares(const std::vector<Item>& items) {
+    std::vector<Item> shares;
+    for (const Item& i : items) {
+        const bool share = (i.what == What::slash && i.m > 0 && i.n <= i.m && i.m <= 40) || (i.what == What::value && i.value.dimension == Dimension::share);
+        if (share) shares.push_back(i);
+        else if (!i.idle()) return false;
+    }
+    if (shares.size() < 2 || !subject_.said()) return false;
+    for (std::size_t k = 0; k < shares.size(); ++k) {
+        Item box;
+        box.what = What::box;
+        box.begin = shares[k].begin, box.end = shares[k].end;
+        box.box = {BoxChoice::By::number, Role::super, static_cast<std::uint8_t>(k + 1), {}};
+        std::vector<Solution> ways = solve({box, shares[k]});
+        if (ways.size() != 1) return false;
+        ways.front().candidates.front().fact.assumed |= assumed_order;
+        take(ways.front(), {});
+    }
+    return true;
+}
+
+/// `10 frames of brood (6 below, 4 up)`: the whole is the fact; its parts are kept as words, and have to
+/// come to it. Number of clauses that are parts.
+std::size_t LineReader::parts_of_a_whole(const std::vector<std::vector<Item>>& clauses, std::size_t at) {
+    if (!last_.set || at == 0 || last_.out >= out_->size() || out_->back().fact.kind == Kind::remark) return 0;
+    const auto number = [](const std::vector<Item>& clause) -> std::int64_t {
+        const auto where = [](const Item& i) { return i.has(Class::placing) || i.has(Class::which) || i.is("gained") || i.is("lost weight"); };
+        const bool part = clause.size() == 2 && clause[0].what == What::value && clause[0].value.unit == Unit::piece && clause[0].value.amount > 0 && where(clause[1]);
+        return part ? clause[0].value.amount : 0;
+    };
+    std::size_t end = at;
+    std::int64_t sum = 0;
+    for (; end < clauses.size() && number(clauses[end]) > 0; ++end) sum += number(clauses[end]);
+    const Fact& whole = out_->back().fact;
+    const std::int64_t said = whole.value.dimension == Dimension::count && whole.value.said() ? whole.value.amount : std::int64_t{whole.count} * 1000;
+    if (end < at + 2 || said <= 0) return 0;
+    std::vector<Item> kept;
+    for (std::size_t k = at; k < end; ++k) kept.insert(kept.end(), clauses[k].begin(), clauses[k].end());
+    keep_words(kept, Kind::remark, Reading::Outcome::remark, "");
+    if (sum == said) return end - at;
+    out_->back().fact.detail = "flagged";
+    const Span where = span(kept);
+    journal_.diagnostics.push_back({"parts-differ", Severity::warning, where, fmt::format("'{}' does not come to the number before it", journal_.sources.text(where)), "the number before it is kept",
+                                    "correct the parts or the whole", {}});
+    return end - at;
+}
+
+/// True when the part is read in one way by itself. An event needs a word that says it was done.
+bool LineReader::reads(const std::vector<Item>& part) {
+    Clause p;
+    p.items = part;
+    take_doubt_and_day(p);
+    chunk(p.items, item_context());
+    std::erase_if(p.items, [](const Item& i) { return i.what == What::hives && i.role == Item::Role::none; });
+    std::vector<Solution> ways = solve(p.items);
+    if (ways.empty()) std::erase_if(p.items, [](const Item& i) { return i.what == What::hives; }), ways = solve(p.items);
+    if (ways.size() != 1 || ways.front().candidates.empty()) return false;
+    const bool event = std::any_of(ways.front().candidates.begin(), ways.front().candidates.end(), [](const Candidate& c) { return is_event(c.fact.kind); });
+    return !event || any_verb(part);
+}
+
+/// `did a wash on h4 and knocked down 2 cells`: when the whole is not read, the parts on either side of a
+/// link are, each for itself; the verb goes on to a part that has none (`took 2 supers off and 4 frames`).
+/// Not where a negation could reach over the link.
+bool LineReader::parts_at_links(const Clause& c) {
+    const std::vector<Item>& all = c.written;
+    const auto stops_it = [](const Item& i) { return i.has(Class::negation) || !i.unknown_hives.empty() || i.is("all but"); };
+    if (!c.doubt.empty() || std::any_of(all.begin(), all.end(), stops_it)) return false;
+    for (std::size_t k = 1; k + 1 < all.size(); ++k) {
+        if (!all[k].is("and") && !all[k].is("with")) continue;
+        const std::vector<Item> left(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(k));
+        std::vector<Item> right(all.begin() + static_cast<std::ptrdiff_t>(k) + 1, all.end());
+        if (const auto done = std::find_if(left.rbegin(), left.rend(), verb); done != left.rend() && !any_verb(right)) {
+            std::vector<Item> with_verb{*done};
+            with_verb.insert(with_verb.end(), right.begin(), right.end());
+            with_verb.front().begin = with_verb.front().end = right.front().begin;
+            if (reads(with_verb)) right = std::move(with_verb);
+        }
+        if (!reads(left) && !reads(right)) continue;
+        if (c.own.said() && !c.before.said()) subject_ = c.own;
+        clause(left);
+        if (!c.before.said() && any_hive(right)) subject_ = c.before, box_ = {};
+        clause(std::move(right));
+        return true;
+    }
+    return false;
+}
+
+/// `hives 4 and 6 are both calm`: said of the hives, so it picks no box.
+void LineReader::both_of_them(std::vector<Item>& items) const {
+    std::size_t named = subject_.hives.size();
+    for (const Item& i : items)
+        if (i.what == What::hives && i.role == Item::Role::none) named = std::max(named, i.hives.size());
+    for (Item& i : items)
+        if (i.what == What::term && ((i.is("both") && named == 2) || (i.is("all") && (named > 2 || subject_.all)))) i.loose = true;
+}
+
+/// `supers 1 and 2 full`: a fact for each.
+bool LineReader::for_each_box(const Clause& c) {
+    const auto pair = std::find_if(c.without.begin(), c.without.end(), [](const Item& i) { return i.what == What::box && i.box2.by != BoxChoice::By::unsaid; });
+    if (pair == c.without.end() || any_verb(c.without)) return false;
+    std::vector<Item> first = c.without, second = c.without;
+    const auto at = static_cast<std::size_t>(pair - c.without.begin());
+    first[at].box2 = {};
+    second[at].box = pair->box2, second[at].box2 = {};
+    const std::vector<Solution> one = solve(first), two = solve(second);
+    if (one.size() != 1 || two.size() != 1) return false;
+    take(one.front(), c.happened);
+    take(two.front(), c.happened);
+    return true;
+}
+
+/// `mite wash: h1 6 in 300, h2 11`: how it was counted is said once for all hives that follow.
+void LineReader::method_for_all(std::vector<std::vector<Item>>& clauses) const {
+    if (clauses.empty() || !any_method(clauses.front())) return;
+    std::vector<Item>& first = clauses.front();
+    const auto hives = std::find_if(first.begin(), first.end(), [](const Item& i) { return i.what == What::hives; });
+    if (hives == first.end() || !any_method({first.begin(), hives})) return;
+    std::vector<Item> header;
+    for (auto i = first.begin(); i != hives; ++i)
+        if (i->what != What::stop) header.push_back(*i);
+    std::erase_if(first, [](const Item& i) { return stop(i, ":"); });
+    for (std::size_t c = 1; c < clauses.size(); ++c) {
+        const bool bare = any_hive(clauses[c]) && !any_method(clauses[c]) && std::all_of(clauses[c].begin(), clauses[c].end(), [](const Item& i) {
+            return i.idle() || i.what == What::hives || i.what == What::value || i.what == What::slash || i.is("mite") || i.is("in") || i.is("per") || i.is("of") || i.is("bees") || i.is("added") || i.is("none");
+        });
+        if (!bare) continue;
+        std::vector<Item> said = header;
+        for (Item& i : said) i.begin = i.end = clauses[c].front().begin;
+        clauses[c].insert(clauses[c].begin(), said.begin(), said.end());
+    }
+}
+
+/// Remembers the hives that clauses name at their end; one at the beginning is what the line goes on about.
+void LineReader::note_tail(const Clause& c) {
+    if (headed_) return;
+    const auto said = std::find_if(c.written.begin(), c.written.end(), [](const Item& i) { return !i.idle(); });
+    if (said != c.written.end() && said->what == What::hives) tail_.clear();
+    for (const HiveId h : c.own.hives)
+        if (std::find(tail_.begin(), tail_.end(), h) == tail_.end()) tail_.push_back(h);
+}
+
+}  // namespace waxtab
