@@ -44,13 +44,27 @@ Flow::State flow_state(std::string_view word) {
     return S::on;
 }
 
-/// A bloom tells that there may be nectar; its end does not tell that other plants give none.
+/// How long a word on the flow holds: an end lasts till another flow is noted, a gap for three weeks.
+int flow_days(Flow::State state) {
+    if (state == Flow::State::over) return flow_over_days;
+    return state == Flow::State::none || state == Flow::State::ending ? flow_gap_days : flow_note_days;
+}
+
+/// A bloom tells that there may be nectar; its end does not tell that other plants give none, but a flow noted
+/// before it is no longer known to go on.
 Flow flow_from(const std::vector<Seen>& facts, Day on) {
     Flow bloom;
-    for (auto s = facts.rbegin(); s != facts.rend() && days_between(s->day, on) <= flow_note_days; ++s) {
-        if (s->it->kind == Kind::flow) return {flow_state(s->it->detail), s->day, s->fact, false};
-        const bool open = s->it->kind == Kind::bloom && is_one_of(s->it->detail, {"start", "on", "peak"});
-        if (open && !bloom.fact) bloom = {Flow::State::on, s->day, s->fact, true};
+    bool ended = false;
+    for (auto s = facts.rbegin(); s != facts.rend() && days_between(s->day, on) <= flow_over_days; ++s) {
+        const int days = days_between(s->day, on);
+        if (s->it->kind == Kind::flow) {
+            const Flow said{flow_state(s->it->detail), s->day, s->fact, false};
+            if (days > flow_days(said.state) || (ended && said.running())) return bloom;
+            return bloom.fact && said.fading() ? bloom : said;
+        }
+        if (s->it->kind != Kind::bloom || days > flow_note_days) continue;
+        if (is_one_of(s->it->detail, {"end", "ending"})) ended = ended || !bloom.fact;
+        else if (!ended && !bloom.fact && is_one_of(s->it->detail, {"start", "on", "peak"})) bloom = {Flow::State::on, s->day, s->fact, true};
     }
     return bloom;
 }

@@ -15,7 +15,7 @@ struct Context;
 /// Where a day stands in the honey season the keeper set.
 enum class Phase : std::uint8_t { before, during, after };
 
-/// What is known of the flow at a yard, from notes no older than `flow_note_days`.
+/// What is known of the flow at a yard, from notes that still hold: see `flow_note_days`.
 struct Flow {
     enum class State : std::uint8_t { unknown, none, light, on, heavy, starting, ending, over };
     State state = State::unknown;
@@ -129,6 +129,9 @@ struct Context {
 
 /// Days after which a note on the flow no longer tells what is going on; common practice, no source.
 inline constexpr int flow_note_days = 14;
+/// The same for a flow noted as none or ending, and as over: what ended does not come back by itself; own judgement.
+inline constexpr int flow_gap_days = 21;
+inline constexpr int flow_over_days = 42;
 /// Days before its end from which the season counts as late; common practice, no source.
 inline constexpr int late_season_days = 28;
 

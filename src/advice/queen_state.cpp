@@ -206,6 +206,7 @@ private:
 
     void swarm(const Seen& s) {
         state.swarmed = s;
+        state.sealed_before_swarm = state.cells && state.cells->sealed ? std::optional<Day>(state.cells->day) : std::nullopt;
         state.queen.reset();
         state.clipped = false;
         start(s.it->detail == "cast" ? QueenStart::virgin_emerged : QueenStart::prime_swarm_left, s);
@@ -231,7 +232,10 @@ private:
         }
         state.queen.reset();
         state.clipped = false;
-        start(state.cells && state.cells->sealed ? QueenStart::sealed_cell_found : QueenStart::queenless_split, s);
+        state.left_with_cells = state.cells ? std::optional<Seen>(s) : std::nullopt;
+        if (!state.cells) start(QueenStart::queenless_split, s);
+        else if (state.cells->sealed) start(QueenStart::sealed_cell_found, s);
+        else start(state.cells->only_cups ? QueenStart::charged_cell : QueenStart::open_cell, s);
         state.cells.reset();
     }
 

@@ -132,9 +132,9 @@ Advices fed_supers(const HiveView& hive) {
 Advices honey_fed(const HiveView& hive) {
     const auto fed = hive.last(21, Kind::feed, {"honey"});
     if (!fed) return {};
-    Advice a = advise_to(Act::note, Rank::law_and_food, "feed no honey, least of all from elsewhere");
+    Advice a = advise_to(Act::note, Rank::law_and_food, "feed no honey from elsewhere, your own from healthy hives at the most; better white sugar");
     how_sure(a, Sureness::likely, "");
-    a.reasons.push_back(fmt::format("honey fed on {}: it may carry disease and starts robbing; white sugar does neither", iso(fed->day)));
+    a.reasons.push_back(fmt::format("honey fed on {}: honey can carry foul brood from hive to hive, and it starts robbing", iso(fed->day)));
     because(a, fed->fact);
     return {a};
 }
@@ -149,7 +149,7 @@ std::vector<Rule> food_rules() {
         {{"fed-super", "A super that was on during a feed, or went on within a fortnight after one, stays marked: bees carry syrup up.",
           "Codex STAN 12-1981; wvbeekeeper.blogspot.com; the fortnight: common practice, no source", "Feed and honey"},
          &fed_supers},
-        {{"honey-fed", "Honey is no feed: disease and robbing.", "National Bee Unit, Best Practice Guideline No. 7",
+        {{"honey-fed", "Honey is no feed: it carries foul brood and starts robbing; own honey from healthy hives at the most.", "National Bee Unit, Best Practice Guideline No. 7 (feed no honey); own honey at the most: common practice, no source",
           "Feed and honey"},
          &honey_fed},
     };

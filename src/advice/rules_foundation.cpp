@@ -40,8 +40,8 @@ Advices too_few_frames(const HiveView& hive) {
                              fmt::format("fill {} up to {} frames until the foundation is drawn", super_name(hive, s), kind->frames));
         a.by = hive.next_visit();
         how_sure(a, Sureness::likely, "");
-        a.reasons.push_back(fmt::format("{} frames of foundation in a {}-frame box: spaced wide they build cross-comb", frames,
-                                        kind->frames));
+        a.reasons.push_back(fmt::format("{} frames of foundation where {} fit: spaced wide they build cross-comb{}", frames, kind->frames,
+                                        frames + 1 == kind->frames ? "; wide (Manley) frames of full width are meant to be one fewer" : ""));
         a.boxes.push_back(s.box->id);
         because(a, s.on_fact);
         return {a};

@@ -117,6 +117,14 @@ bool brood_rules_out(const HiveView& hive, const SuperView& super) {
     return hive.supers.size() == 1 || super.place == 1;
 }
 
+/// Days after which a look at a super no longer says that it is fit to take; own judgement.
+constexpr int look_days = 14;
+
+/// No super is called fit that nobody looked into lately, however full it is likely to be.
+bool looked_into(const HiveView& hive, const SuperView& s) {
+    return s.estimate && s.estimate->last_seen && days_between(*s.estimate->last_seen, hive.on()) <= look_days;
+}
+
 Advice take(const HiveView& hive, const SuperView& s, const Ripeness& r) {
     Advice a = advise_to(Act::take_honey, Rank::rest, fmt::format("take {} off for honey", super_name(hive, s)));
     a.boxes.push_back(s.box->id);
@@ -132,7 +140,7 @@ Advices take_when_ripe(const HiveView& hive) {
     Advices out;
     for (const SuperView& s : hive.supers) {
         const Ripeness r = ripeness(hive, s);
-        if (r.verdict != Ripeness::Verdict::ripe || !s.estimate || s.full() < 0.3 || s.comb_honey()) continue;
+        if (r.verdict != Ripeness::Verdict::ripe || !looked_into(hive, s) || s.full() < 0.3 || s.comb_honey()) continue;
         if (brood_rules_out(hive, s)) continue;
         out.push_back(take(hive, s, r));
     }
@@ -146,7 +154,7 @@ Advices comb_honey(const HiveView& hive) {
     Advices out;
     for (const SuperView& s : hive.supers) {
         const Ripeness r = ripeness(hive, s);
-        if (!s.comb_honey() || r.verdict != Ripeness::Verdict::ripe || !s.estimate || brood_rules_out(hive, s)) continue;
+        if (!s.comb_honey() || r.verdict != Ripeness::Verdict::ripe || !looked_into(hive, s) || brood_rules_out(hive, s)) continue;
         if (s.capped() < sealed) continue;
         Advice a = take(hive, s, r);
         a.reasons.push_back("comb honey: sealed and without brood, off before the cappings are walked dirty");
@@ -226,10 +234,30 @@ Advices brood_in_super_rule(const HiveView& hive) {
 /// Boards and takings older than this were dealt with without a note; own judgement.
 constexpr int waiting_days = 30;
 
+/// A super stands above the board; the stack runs from the floor up.
+bool super_above_board(const HiveView& hive) {
+    bool above = false;
+    for (const Standing& s : hive.history->stack) {
+        if (above && s.box != no_box) return true;
+        if (s.what == StackPart::What::escape) above = true;
+    }
+    return false;
+}
+
+Advices board_left_on(const HiveView& hive) {
+    Advice a = advise_to(Act::note, Rank::rest, "take the escape board off, or note that it is off");
+    a.by = hive.next_visit();
+    how_sure(a, Sureness::certain, "");
+    a.reasons.push_back("no super stands above it any more");
+    because(a, hive.escape->fact);
+    return {a};
+}
+
 Advices clearing_board(const HiveView& hive) {
     if (!hive.escape) return {};
     const Day on = hive.escape->since.value_or(hive.on());
     if (days_between(on, hive.on()) > waiting_days) return {};
+    if (!super_above_board(hive)) return board_left_on(hive);
     Advice a = advise_to(Act::clear, Rank::rest, "come back for the supers above the escape board");
     a.by = on + date::days{2};
     how_sure(a, Sureness::likely, "24-48 hours clear most supers");
@@ -302,7 +330,7 @@ std::vector<Rule> harvest_rules() {
         {{"brood-in-super", "No honey is taken from a super with brood or eggs in it.", "honey regulations (Directive 2001/110/EC, from memory)",
           "Harvest"},
          &brood_in_super_rule},
-        {{"escape-board", "Above an escape board come back within 24-48 hours, boxes bee-tight, no brood above.", "from memory",
+        {{"escape-board", "Above an escape board come back within 24-48 hours, boxes bee-tight, no brood above; with nothing above, it comes off.", "from memory",
           "Harvest"},
          &clearing_board},
         {{"extract-soon", "Extract within 3-4 days of taking off; rape and ivy honey set in the comb and cannot wait.",

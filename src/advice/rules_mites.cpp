@@ -1,5 +1,6 @@
 // Mite counts: when they are due, what is above the keeper's threshold, and the count after a treatment.
 #include <algorithm>
+#include <cmath>
 
 #include <fmt/format.h>
 
@@ -32,6 +33,15 @@ const Treating* last_treating(const HiveView& hive) {
     return hive.history->treatings.empty() ? nullptr : &hive.history->treatings.back();
 }
 
+/// A count moves by chance alone: in 8 samples of 10 by less than 1.28 times its root (Poisson).
+std::string sample_words(const Fact& f) {
+    if (f.count < 0 || f.value.dimension != Dimension::count || f.value.amount <= 0) return "counted";
+    const double bees = static_cast<double>(f.value.amount) / 1000.0, chance = 1.28 * std::sqrt(static_cast<double>(f.count));
+    const auto rate = [&](double mites) { return decimal(*handbook::mites_per_100(std::max(0.0, mites), bees)); };
+    return fmt::format("{} in {:.0f} bees counted (by chance alone {} to {} per 100)", counted(f.count, "mite"), bees, rate(f.count - chance),
+                       rate(f.count + chance));
+}
+
 Advices above_threshold(const HiveView& hive) {
     const auto rate = last_rate(hive, 30);
     if (!rate) return {};
@@ -42,7 +52,7 @@ Advices above_threshold(const HiveView& hive) {
     a.by = hive.next_visit();
     how_sure(a, Sureness::likely, fmt::format("{} mites per 100 bees, {} threshold {}", decimal(rate->per_100),
                                               hive.settings().mite_threshold_said ? "your" : "the usual", decimal(threshold)));
-    a.reasons.push_back(fmt::format("counted on {}, nothing noted against them since", iso(rate->day)));
+    a.reasons.push_back(fmt::format("{} on {}, nothing noted against them since", sample_words(hive.journal().facts[rate->fact]), iso(rate->day)));
     if (hive.all->late()) a.reasons.push_back("before the winter bees are raised many act on less (from memory)");
     if (!hive.supers.empty())
         a.reasons.push_back(fmt::format("{} on: which substances allow that, if any, stands on the label",
@@ -87,6 +97,21 @@ int count_gap(const Context& c) {
     return c.phase() == Phase::after && c.days_after_season() < 30 ? 30 : 0;
 }
 
+/// The hive's first note; the day itself when there is none.
+Day notes_begin(const HiveView& hive) { return hive.facts.empty() ? hive.on() : hive.facts.front().day; }
+
+/// Without a count in so many days, or none since the notes begin, where those are younger.
+std::string no_count_words(const YardView& yard, const std::vector<HiveId>& hives, int gap) {
+    Day first = yard.all->on;
+    for (const HiveView* h : yard.hives)
+        if (std::find(hives.begin(), hives.end(), h->id) != hives.end()) first = std::min(first, notes_begin(*h));
+    if (days_between(first, yard.all->on) >= gap) return fmt::format("no count in {} at {}", counted(gap, "day"), hive_names(yard, hives));
+    return fmt::format("no count at {} since the notes begin on {}", hive_names(yard, hives), iso(first));
+}
+
+/// Notes of fewer days than this do not tell that no count was made before, unless the winter bees are next.
+constexpr int notes_too_young = 30;
+
 Advices count_due(const YardView& yard) {
     const Context& c = *yard.all;
     const int gap = count_gap(c);
@@ -95,12 +120,13 @@ Advices count_due(const YardView& yard) {
     for (const HiveView* h : yard.hives) {
         const Treating* t = last_treating(*h);
         const bool treated = t && (!t->to || days_between(*t->to, c.on) < 30);
-        if (!treated && !h->last(gap, Kind::mites)) a.hives.push_back(h->id);
+        const bool young = gap > notes_too_young && days_between(notes_begin(*h), c.on) < notes_too_young;
+        if (!treated && !young && !h->last(gap, Kind::mites)) a.hives.push_back(h->id);
     }
     if (a.hives.empty()) return {};
     a.by = yard.hives.front()->next_visit();
     how_sure(a, Sureness::likely, "");
-    a.reasons.push_back(fmt::format("no count in {} at {}", counted(gap, "day"), hive_names(yard, a.hives)));
+    a.reasons.push_back(no_count_words(yard, a.hives, gap));
     if (gap == 30) a.reasons.push_back("the winter bees are raised next");
     return {a};
 }

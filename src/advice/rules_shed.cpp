@@ -47,13 +47,21 @@ std::string cold_words() {
                        decimal(f.front().celsius), decimal(f.back().hours), decimal(f.back().celsius));
 }
 
+/// In spring drawn supers are about to go on; what is left in the shed by then is stored.
+bool stored_for_long(const Context& c) { return c.phase() != Phase::during || c.season_days_left() <= moth_days; }
+
+std::string moth_words(const ShedCombs& combs) {
+    const std::string_view clean = "have the wet supers cleaned, or shut them tight";
+    if (combs.drawn == 0) return std::string(clean);
+    return combs.wet > 0 ? fmt::format("{}; guard drawn comb against moth", clean) : "guard the drawn supers in the shed against moth";
+}
+
 Advices moth(const Context& c) {
     if (!warm_half(c)) return {};
-    const ShedCombs combs = combs_in_shed(c);
+    ShedCombs combs = combs_in_shed(c);
+    if (!stored_for_long(c)) combs.drawn = 0;
     if (combs.drawn + combs.wet == 0) return {};
-    Advice a = advise_to(Act::shed, Rank::rest, "");
-    a.what = combs.wet > 0 ? "have the wet supers cleaned, or shut them tight; guard drawn comb against moth"
-                           : "guard the drawn supers in the shed against moth";
+    Advice a = advise_to(Act::shed, Rank::rest, moth_words(combs));
     how_sure(a, Sureness::possible, "");
     std::vector<std::string> open;
     if (combs.drawn > 0) open.push_back(counted(combs.drawn, "drawn super"));

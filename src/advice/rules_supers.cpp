@@ -136,11 +136,27 @@ std::string room_words(const HiveView& hive) {
                        kg_words(e.kg_per_day, hive.settings().mass));
 }
 
-/// No super was looked at for four weeks: what is in them is a guess.
+/// Days after which what is in the supers is a guess, and a look comes first; own judgement.
+constexpr int look_days = 14;
+
+/// The day a super was last looked at.
+std::optional<Day> last_look(const HiveView& hive) {
+    std::optional<Day> last;
+    for (const SuperView& s : hive.supers)
+        if (s.estimate && s.estimate->last_seen) last = std::max(last.value_or(*s.estimate->last_seen), *s.estimate->last_seen);
+    return last;
+}
+
 bool looked_at_lately(const HiveView& hive) {
-    return std::any_of(hive.supers.begin(), hive.supers.end(), [&](const SuperView& s) {
-        return s.estimate && s.estimate->last_seen && days_between(*s.estimate->last_seen, hive.on()) <= 28;
-    });
+    const auto look = last_look(hive);
+    return look && days_between(*look, hive.on()) <= look_days;
+}
+
+std::string not_looked_words(const HiveView& hive) {
+    if (const auto look = last_look(hive)) return fmt::format("last looked at {}", ago(*look, hive.on()));
+    const auto& since = hive.supers.back().since;
+    return since ? fmt::format("nothing noted of {} since it went on, {}", super_name(hive, hive.supers.back()), ago(*since, hive.on()))
+                 : std::string("nothing was ever noted of what is in them");
 }
 
 Advice look_at_supers(const HiveView& hive) {
@@ -165,7 +181,7 @@ Advices room_runs_out(const HiveView& hive) {
     a.reasons.push_back(room_words(hive));
     if (!hive.estimate->from_own_visits)
         a.reasons.push_back("its own notes give no rate: neighbours and the usual for the time stand in");
-    if (!looked) a.reasons.push_back("nothing noted of them for four weeks or more");
+    if (!looked) a.reasons.push_back(not_looked_words(hive));
     because(a, hive.estimate->because);
     return {a};
 }
@@ -273,7 +289,7 @@ std::vector<Rule> super_rules() {
           "common practice, no source; backfilling as a sign: betterbee.com", "Supers"},
          &crowding},
         {{"room-runs-out", "A super goes on when the chance that room runs out before the next visit is above the risk you "
-                           "accept; that risk is the only margin. Supers not looked at for four weeks are "
+                           "accept; that risk is the only margin. Supers not looked at for two weeks are "
                            "looked at first.",
           "mechanism: Rinderer and Baxter, J. Econ. Entomol. 71 (1978); Winston, Apiculture, as excerpted by Surrey Bee Club; "
           "the risk is your setting", "Supers"},

@@ -59,11 +59,16 @@ Advices queen_and_cells(const HiveView& hive) {
 Advices cells_without_proof(const HiveView& hive) {
     if (!standing(hive) || hive.queen.cells->queen_there || hive.queen.swarmed) return {};
     const CellsSeen& cells = *hive.queen.cells;
-    if (days_between(cells.day, hive.on()) > 3 || cells.count == 1) return {};
+    if (days_between(cells.day, hive.on()) > 5 || cells.count == 1) return {};
     Advice a = advise_to(Act::note, Rank::swarm, "leave the queen cells alone until a laying queen is proven");
+    if (!cells.sealed) {   // sealed ones may hatch any day: then it is too late to go looking
+        a.act = Act::open;
+        a.what = "look for eggs or the queen; " + a.what;
+        a.by = cells.day + date::days{cells.only_cups ? 3 : 1};
+    }
     how_sure(a, Sureness::certain, "queen and eggs were not noted");
     a.reasons.push_back(cells_words(cells) + ", neither queen nor eggs noted with them");
-    a.reasons.push_back("they may be all the colony has for a queen");
+    a.reasons.push_back("without her they may be all the colony has; with her it is about to swarm: split or artificial swarm");
     a.reasons.push_back(emergence_words(cells));
     because(a, cells.facts);
     return {a};
@@ -93,16 +98,27 @@ Advices cells_come_back(const HiveView& hive) {
     return {a};
 }
 
+/// One cell is left already, as noted since `day`.
+bool down_to_one(const HiveView& hive, Day day) {
+    const auto& cells = hive.queen.cells;
+    return (cells && cells->day >= day && cells->count == 1) || hive.last(days_between(day, hive.on()), [](const Fact& f) {
+        return f.kind == Kind::cells_left && f.count == 1;
+    });
+}
+
+/// The queen left, with a swarm or to the other half of a split, and several cells are standing.
 Advices one_cell(const HiveView& hive) {
-    const auto& swarm = hive.queen.swarmed;
-    if (!swarm || swarm->it->detail == "cast" || days_between(swarm->day, hive.on()) > 7) return {};
-    const bool counted_down = hive.queen.cells && hive.queen.cells->day >= swarm->day && hive.queen.cells->count == 1;
-    if (counted_down || (hive.last(7, Kind::cells_left) && hive.queen.cells && hive.queen.cells->count == 1)) return {};
+    const bool split = hive.queen.left_with_cells && (!hive.queen.swarmed || hive.queen.swarmed->day < hive.queen.left_with_cells->day);
+    const auto& left = split ? hive.queen.left_with_cells : hive.queen.swarmed;
+    if (!left || left->it->detail == "cast" || days_between(left->day, hive.on()) > 7 || down_to_one(hive, left->day)) return {};
     Advice a = advise_to(Act::open, Rank::swarm, "leave one good queen cell, before casts go");
-    a.by = swarm->day + date::days{7};
-    how_sure(a, Sureness::likely, "the first virgin emerges 7-8 days after the prime swarm");
-    a.reasons.push_back(fmt::format("swarmed on {}; several virgins mean casts", iso(swarm->day)));
-    because(a, swarm->fact);
+    const auto& sealed = hive.queen.sealed_before_swarm;
+    a.by = std::max(left->day, (sealed && !split ? *sealed : left->day) + date::days{7});
+    how_sure(a, Sureness::likely, "the first virgin emerges 7-8 days after the first cell is sealed");
+    a.reasons.push_back(split ? fmt::format("the queen left with the split on {}, and queen cells were standing; several virgins mean casts", iso(left->day))
+                              : fmt::format("swarmed on {}; several virgins mean casts", iso(left->day)));
+    if (sealed && !split) a.reasons.push_back(fmt::format("sealed cells were noted on {} already", iso(*sealed)));
+    because(a, left->fact);
     return {a};
 }
 
@@ -126,7 +142,7 @@ std::vector<Rule> swarm_rules() {
         {{"queen-and-cells", "Queen or eggs together with charged or sealed cells: split or artificial swarm today, not just a date.",
           "theapiarist.org, from memory; BBKA, \"May\" (I. Campbell); W. Shaw, Welsh Beekeepers' Association", "Swarms"},
          &queen_and_cells},
-        {{"cells-unproven", "No queen cell is touched while a laying queen is not proven.",
+        {{"cells-unproven", "Queen cells without queen or eggs noted: look for her; no cell is touched while a laying queen is not proven.",
           "W. Shaw, Welsh Beekeepers' Association, There are queen cells in my hive", "Swarms"},
          &cells_without_proof},
         {{"supersedure-cells", "Supersedure cells are left to the bees.", "common practice, no source", "Swarms"},
@@ -134,7 +150,7 @@ std::vector<Rule> swarm_rules() {
         {{"cells-come-back", "After cells were taken down look again within 4-5 days, for eggs first.",
           "BBKA, \"May\" (sealed cells after 96 hours); W. Shaw, Welsh Beekeepers' Association", "Swarms"},
          &cells_come_back},
-        {{"one-cell", "After the prime swarm one cell stays, before casts.", "theapiarist.org, from memory", "Swarms"},
+        {{"one-cell", "After the prime swarm, or a split that took the queen from standing cells, one cell stays, before casts.", "theapiarist.org, from memory", "Swarms"},
          &one_cell},
         {{"which-half", "After a split that does not say where the queen went, eggs tell after three days.",
           "Trunch Beekeepers, \"Queen cells\"; development tables (Queensland DPI)", "Swarms"},

@@ -158,6 +158,17 @@ bool cold_lately(const HiveView& hive) {
     return false;
 }
 
+/// Honey that is on is food as well, if the keeper leaves it to the bees.
+std::string supers_words(const HiveView& hive) {
+    double kg = 0;
+    for (const SuperView& s : hive.supers)
+        if (s.estimate && s.estimate->last_seen) kg += s.estimate->kg.low;
+    const std::string fed = "what is fed under honey supers ends up in them";
+    if (kg < worth_feeding_kg) return fed;
+    return fmt::format("{}; or feed nothing and leave the bees what is in them, {} or more", fed,
+                       kg_words({kg, kg, kg}, hive.settings().mass));
+}
+
 Advices hunger(const HiveView& hive) {
     const auto stores = hive.last(14, Kind::stores);
     if (!stores || !is_one_of(stores->it->detail, {"none", "light"})) return {};
@@ -168,10 +179,13 @@ Advices hunger(const HiveView& hive) {
     a.by = none ? hive.on() : std::min(hive.next_visit(), hive.on() + date::days{3});
     how_sure(a, none ? Sureness::certain : Sureness::likely, "");
     a.reasons.push_back(fmt::format("stores noted as {} on {}", stores->it->detail, iso(stores->day)));
-    if (!hive.supers.empty()) a.reasons.push_back("what is fed under honey supers ends up in them");
+    if (!hive.supers.empty()) a.reasons.push_back(supers_words(hive));
     because(a, stores->fact);
     return {a};
 }
+
+/// However long ago.
+constexpr int all_days = 100000;
 
 Advices spring_stores(const YardView& yard) {
     const Context& c = *yard.all;
@@ -185,7 +199,9 @@ Advices spring_stores(const YardView& yard) {
     if (a.hives.empty()) return {};
     a.by = c.on + date::days{7};
     how_sure(a, Sureness::likely, "");
-    a.reasons.push_back("with brood a hive uses 2-4 kg a month, without 1; no stores noted for three weeks");
+    const bool noted = std::any_of(yard.hives.begin(), yard.hives.end(), [](const HiveView* h) { return h->last(all_days, Kind::stores).has_value(); });
+    a.reasons.push_back(fmt::format("with brood a hive uses 2-4 kg a month, without 1; no stores noted {}at {}", noted ? "for three weeks " : "",
+                                    hive_names(yard, a.hives)));
     return {a};
 }
 
@@ -193,6 +209,7 @@ Advices small_colony(const HiveView& hive) {
     if (!autumn(*hive.all)) return {};
     const auto bees = hive.last(30, [](const Fact& f) { return f.kind == Kind::bees && f.value.dimension == Dimension::count; });
     if (!bees || bees->it->value.amount >= handbook::unite_below_frames * 1000) return {};
+    if (hive.last(days_between(bees->day, hive.on()), Kind::hive_united)) return {};
     Advice a = advise_to(Act::unite, Rank::rest, "consider uniting it with a healthy colony");
     a.by = feeding_done(*hive.all);
     how_sure(a, Sureness::possible, "");

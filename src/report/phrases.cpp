@@ -71,7 +71,10 @@ std::string days_text(const Range& days) {
     const auto whole = [](double x) { return static_cast<long>(std::floor(std::max(x, 0.0))); };
     if (days.low > far) return fmt::format("more than {:.0f} days", far);
     if (days.value > far) return fmt::format("likely to outlast the flow ({} or more)", counted(whole(days.low), "day"));
-    const std::string value = counted(whole(days.value), "day");
+    const bool none = whole(days.value) == 0;
+    if (none && days.high > far) return "it may run out today";
+    if (none && whole(days.high) == 0) return "less than a day";
+    const std::string value = none ? "less than a day" : counted(whole(days.value), "day");
     if (days.high > far) return fmt::format("{} ({} or more)", value, whole(days.low));
     return fmt::format("{} ({}-{})", value, whole(days.low), whole(days.high));
 }

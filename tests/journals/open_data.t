@@ -173,6 +173,13 @@ The same journal through the other reports.
   
   Within 7 days
   
+    DK_4_1 at Krankerup: look into the brood nest, or note that you did
+      by 2020-06-26, in 4 days; possible: nothing was ever noted of it
+      - visited since 2019-05-15, last opened on 2020-06-19; queen cells show only
+        in the brood nest
+        ""CM907" off 27.2 kg"                                     denmark.hive:542
+      rule: inspection-due
+  
     yard Krankerup: count mites
       by 2020-06-26, in 4 days; likely
       - no count in 60 days at all hives

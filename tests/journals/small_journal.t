@@ -98,22 +98,12 @@ The small journal, through every command.
     assumed: medium (supers 2, 1)
 
   $ waxtab advise --on 2026-06-03
-  Advice for 2026-06-03
-  
-  Within 7 days
-  
-    yard mill: count mites
-      by 2026-06-10, in 7 days; likely
-      - no count in 60 days at h3
-      rule: mites-count-due
-  
-  Where a rule comes from: 'waxtab rules NAME', or here with --sources.
+  Nothing to do on 2026-06-03, as far as the journal tells.
 
   $ waxtab bring --on 2026-06-03
   What to bring, round of 2026-06-03 to 2026-06-10
   
   Yard mill, 2026-06-10, 0 hives to open
-    gear to count mites in 1 hive
 
   $ waxtab hindsight --on 2026-06-03
   Hindsight on 2026-06-03

@@ -31,6 +31,12 @@ const std::vector<MentorCase> cases{
      {"h3 fed-super: certain"}},
     {"syrup in early spring does not mark a super of May", "correction on feeds: only what can be carried up", "2026-05-20",
      mill_bare + "2026-03-05 mill\nh3 fed 2 L syrup 1:1\n2026-05-10 mill\n+super h3 drawn9\n", {}, {"h3 fed-super", "h3 feed-with-supers"}},
+    {"honey is no feed", "National Bee Unit, Best Practice Guideline No. 7: disease, robbing", "2026-04-10",
+     mill_bare + "2026-04-08 mill\nh3 fed honey 2 kg\n", {"h3 honey-fed: foul brood", "h3 honey-fed: from elsewhere"}, {}},
+    {"honey fed with a super on is not the super's honey either", "Codex STAN 12-1981; National Bee Unit, Best Practice Guideline No. 7", "2026-05-12",
+     mill + "2026-05-12 mill\nh3 top 20% full, fed honey 2 kg\n", {"h3 honey-fed", "h3 feed-with-supers"}, {}},
+    {"sugar fed: no word of honey", "National Bee Unit, Best Practice Guideline No. 7: white sugar", "2026-04-10",
+     mill_bare + "2026-04-08 mill\nh3 fed 2 kg sugar\n", {}, {"h3 honey-fed"}},
     {"a treatment with supers on: read the label", "VMD and NBU notice (amitraz); labels differ", "2026-06-10",
      mill + "2026-06-08 mill\nh3 top 50% full, amitraz strips in\n", {"h3 treatment-with-supers: label"}, {}},
     {"no super goes on and none comes off while strips are in", "VMD and NBU notice; precedence of law over room", "2026-06-10",
@@ -68,6 +74,20 @@ const std::vector<MentorCase> cases{
      {"- mites-recount: no count noted since"}, {"h3 mites-above-threshold"}},
     {"counts are due before the winter bees", "common practice, no source", "2026-07-25",
      mill_bare + "2026-07-20 mill\nh3 inspected\n", {"- mites-count-due: winter bees"}, {}},
+    {"young notes do not tell that no count was made", "the journal itself; common practice, no source", "2026-05-20",
+     mill_bare + "2026-05-05 mill\nh3 eggs seen\n", {}, {"- mites-count-due"}},
+    {"nor that it is so many days ago", "the journal itself", "2026-06-10",
+     mill_bare + "2026-05-05 mill\nh3 eggs seen\n", {"- mites-count-due: since the notes begin on 2026-05-05"}, {"- mites-count-due: 60 days"}},
+    {"a count of mites has its range", "Poisson: 8 samples of 10 within 1.28 roots", "2026-08-20",
+     mill_bare + "2026-08-20 mill\nh3 alcohol wash 12/300\n", {"h3 mites-above-threshold: 12 mites in 300 bees counted (by chance alone 2.5 to 5.5 per 100)"}, {}},
+    {"a colony that was united is not asked to unite", "honey.org.au: under 6 frames", "2026-09-10",
+     "units kg\nhive h3 at mill: deep\nhive h4 at mill: deep\n2026-09-04 mill\nh3 4 frames of bees\n2026-09-06 mill\nh4 united with h3\n", {}, {"h3 small-colony"}},
+    {"hunger with honey above: leave it to the bees", "common practice, no source; National Bee Unit, starvation alert (Sept 2017)", "2026-06-15",
+     mill + "2026-06-15 mill\nno flow\nh3 super 60% full, light on stores\n", {"h3 hunger: leave the bees what is in them"}, {}},
+    {"March, and the notes have just begun", "bees-online.at (Feb 2021); the journal itself", "2026-03-10",
+     mill_bare + "2026-03-08 mill\nh3 flying\n", {"- spring-hunger: no stores noted at h3"}, {"- spring-hunger: three weeks"}},
+    {"drawn supers of spring are about to go on", "common practice, no source: moth is a matter of storing", "2026-05-05",
+     mill_bare + "shed: 12 supers drawn\n2026-05-01 mill\nh3 eggs seen\n", {}, {"- shed-moth"}},
     {"foulbrood suspected stops everything that moves", "local law on notifiable bee diseases", "2026-06-08",
      "units kg\nhive h3 at mill: deep, excluder, super drawn9\nhive h4 at mill: deep, excluder, super drawn9\n"
      "2026-06-01 mill\nflow heavy\nh3 top 40% full\nh4 top 50% full\n2026-06-08 mill\nflow heavy\nh3 top 95% full, top 90% capped\n"
@@ -137,19 +157,6 @@ const std::vector<MentorCase> cases{
 
 TEST_CASE("mentor: care", "[advice][mentor]") {
     for (const MentorCase& c : cases) check_case(c);
-}
-
-// Source: National Bee Unit, Best Practice Guideline No. 7 (feeding honey: disease, robbing).
-TEST_CASE("mentor: honey is no feed", "[advice][mentor]") {
-    Journal journal = read_journal({{"a.hive", mill_bare + "2026-04-08 mill\nh3 fed 2 kg sugar\n"}}, *day_from_iso("2026-04-10"));
-    const Advised sugar = advised(std::move(journal), "2026-04-10");
-    CHECK_FALSE(find(sugar, "h3", "honey-fed"));
-    journal = sugar.journal;
-    for (Fact& f : journal.facts)
-        if (f.kind == Kind::feed) f.detail = "honey";
-    const Advised honey = advised(std::move(journal), "2026-04-10");
-    INFO(listing(honey));
-    REQUIRE(find(honey, "h3", "honey-fed"));
 }
 
 namespace {

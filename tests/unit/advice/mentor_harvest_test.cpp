@@ -86,6 +86,14 @@ const std::vector<MentorCase> cases{
      {"- notifiable-disease: over: give unfinished"}, {"- sort-unfinished"}},
     {"a dry lot: silence", "DLR Westpfalz: below 17.5 %", "2026-08-03",
      mill + "2026-08-01 mill\nh3 top off 22kg\n2026-08-02\nextracted 14 kg lot B from h3\nmoisture 17.0% lot B\n", {}, {"- lot-wet"}},
+    {"a super nobody looked at is not taken, however long it has been on", "common practice, no source: look before you take", "2026-07-20",
+     mill + "2026-05-10 mill\nh3 eggs seen, flow heavy\n2026-06-10 mill\nflow heavy\n2026-07-18 mill\nh3 calm\n", {}, {"h3 take-when-ripe"}},
+    {"a look three weeks old is looked at again first", "common practice, no source", "2026-07-10",
+     mill + "2026-06-10 mill\nflow heavy\nh3 super 60% full, 40% capped\n2026-06-18 mill\nh3 super 95% full, 70% capped\n2026-07-08 mill\nh3 calm\n", {},
+     {"h3 take-when-ripe"}},
+    {"an escape board with nothing above it", "the journal itself", "2026-07-22",
+     mill + "2026-07-18 mill\nh3 super fully capped, escape board on\n2026-07-20 mill\nh3 super off 21 kg\n", {"h3 escape-board: no super stands above it"},
+     {"h3 escape-board: come back"}},
 };
 
 }  // namespace

@@ -91,6 +91,19 @@ const std::vector<MentorCase> cases{
      mill + "2026-05-10 mill\nh3 top 60% full\n+super h3 drawn9\n", {}, {"h3 foundation-spacing"}},
     {"foundation late comes off", "A. Wade, Canberra Beekeepers (March 2022)", "2026-08-26",
      mill + "2026-07-30 mill\n+super h3 foundation\n2026-08-26 mill\nflow over\nh3 top not drawn\n", {"h3 foundation-late"}, {}},
+    {"the bloom that gave the flow is over", "a flow noted before the bloom's end is no longer known; Mississippi State University Extension P3382", "2026-05-23",
+     mill + "2026-05-09 mill\nflow heavy, rape\nh3 super 60% full\n2026-05-16 mill\nrape over\nh3 super 80% full\n", {}, {"h3 two-at-once"}},
+    {"a flow that ended in July does not come back in August by itself", "Mississippi State University Extension P3382; own judgement: six weeks", "2026-08-02",
+     mill + "2026-07-11 mill\nh3 super 30% full\n2026-07-18 mill\nflow over\nh3 super 60% full\n2026-07-30 mill\nh3 super 65% full\n", {},
+     {"h3 room-runs-out", "h3 fill-mark"}},
+    {"a gap of May does not hold back supers in the lime flow", "a gap between flows is not the season's end", "2026-06-27",
+     mill + "2026-05-23 mill\nno flow\nh3 super 40% full\n2026-06-20 mill\nlime in bloom\nh3 super 60% full\n2026-06-27 mill\nh3 super 90% full\n",
+     {"h3 room-runs-out"}, {"- gap-not-end", "h3 no-more-supers"}},
+    {"a new super nobody looked at: since when it is on, not four weeks", "the journal itself", "2026-05-16",
+     mill_bare + "2026-05-02 mill\nh3 packed with bees, +super h3 drawn9\n2026-05-04 mill\nflow heavy\n2026-05-16 mill\nflow heavy\nh3 calm\n",
+     {"h3 room-runs-out: nothing noted of the super since it went on, 14 days ago"}, {"h3 room-runs-out: put a super on"}},
+    {"ten wide frames in a British super are full", "beekeepingforum.co.uk list: 10 Manley frames a National super", "2026-05-16",
+     "units kg\nhive h3 at mill: national brood, excluder\n2026-05-09 mill\n+super h3 national super foundation10\n", {"h3 foundation-spacing: Manley"}, {}},
 };
 
 }  // namespace

@@ -59,6 +59,9 @@ TEST_CASE("amounts are said with their ranges") {
     CHECK(days_text({1.5, 1.9, never}) == "1 day (1 or more)");
     CHECK(days_text({12, 300, never}) == "likely to outlast the flow (12 days or more)");
     CHECK(days_text({never, never, never}) == "more than 99 days");
+    CHECK(days_text({0, 0.4, never}) == "it may run out today");
+    CHECK(days_text({0, 0.2, 0.9}) == "less than a day");
+    CHECK(days_text({0, 0.6, 3}) == "less than a day (0-3)");
     CHECK(mass_text(MassRange{Mass::grams(38000), Mass::grams(41300), Mass::grams(44500), false}, kg) == "41.30 kg (38.0-44.5)");
     CHECK(mass_text(MassRange{Mass::grams(41300), Mass::grams(41300), Mass::grams(41300), true}, kg) == "41.30 kg");
     CHECK(counted(1, "super") == "1 super");
