@@ -125,6 +125,22 @@ std::vector<double> shares_of_gain(double gain, const std::vector<SuperSlot>& su
     return given;
 }
 
+namespace {
+
+/// Nearly empty supers have no share in a loss. Where a loss is likely but a gain possible, its shares count as far as
+/// it is, so that a super is not held to be empty whatever is seen in it.
+std::vector<double> shares_of_likely_gain(double gain, double var, const std::vector<SuperSlot>& supers,
+                                         const std::vector<double>& held) {
+    std::vector<double> shares = shares_of_gain(gain, supers, held);
+    if (gain >= 0 || var <= 0) return shares;
+    const double possible = std::erfc(-gain / std::sqrt(2 * var));   // twice the chance of a gain: 1 where it is even
+    const std::vector<double> gaining = shares_of_gain(0, supers, held);
+    for (std::size_t i = 0; i < shares.size(); ++i) shares[i] += possible * (gaining[i] - shares[i]);
+    return shares;
+}
+
+}  // namespace
+
 Step hive_step(const Parameters& p, double days, const Gaussian& local, const std::vector<SuperSlot>& supers,
                bool weighed) {
     const int own = first_super + static_cast<int>(supers.size());
@@ -132,10 +148,14 @@ Step hive_step(const Parameters& p, double days, const Gaussian& local, const st
     const double gain = local.mean(at_intake) + strength.summed * local.mean(shared_size + at_strength);
     std::vector<double> held(supers.size());
     for (std::size_t i = 0; i < held.size(); ++i) held[i] = local.mean(shared_size + first_super + static_cast<int>(i));
-    const std::vector<double> share = shares_of_gain(gain, supers, held);
+    // Which super takes it is uncertain even when the hive's gain is known: the total is untouched.
+    const int a = shared_size + at_strength;
+    const double v = p.hive_sd * p.hive_sd, wobble = p.wobble * p.wobble * days;
+    const double gain_var = local.cov(at_intake, at_intake) + 2 * strength.summed * local.cov(at_intake, a) +
+                            strength.summed * strength.summed * local.cov(a, a) + v * strength.sum_var + wobble;
+    const std::vector<double> share = shares_of_likely_gain(gain, gain_var, supers, held);
 
     Step s{MatrixXd::Zero(own, shared_size + own), VectorXd::Zero(own), MatrixXd::Zero(own, own)};
-    const double v = p.hive_sd * p.hive_sd, wobble = p.wobble * p.wobble * days;
     s.T(at_strength, shared_size + at_strength) = strength.kept;
     s.Q(at_strength, at_strength) = v * strength.value_var;
     s.T(at_base, shared_size + at_base) = 1;
@@ -152,10 +172,6 @@ Step hive_step(const Parameters& p, double days, const Gaussian& local, const st
         s.Q(r, at_strength) = s.Q(at_strength, r);
     }
     s.Q.bottomRightCorner(own - 1, own - 1) += (v * strength.sum_var + wobble) * part.tail(own - 1) * part.tail(own - 1).transpose();
-    // Which super takes it is uncertain even when the hive's gain is known: the total is untouched.
-    const int a = shared_size + at_strength;
-    const double gain_var = local.cov(at_intake, at_intake) + 2 * strength.summed * local.cov(at_intake, a) +
-                            strength.summed * strength.summed * local.cov(a, a) + v * strength.sum_var + wobble;
     const double moved = p.split * (gain * gain + gain_var);
     for (int i = first_super; i < own; ++i) {
         for (int j = first_super; j < own; ++j) s.Q(i, j) += moved * part(i) * ((i == j ? 1.0 : 0.0) - part(j));
