@@ -51,7 +51,8 @@ constexpr int long_gap_days = 5;
 bool two_at_once(const HiveView& hive, Advice& a) {
     if (a.act != Act::add_super || hive.flow().state != Flow::State::heavy) return false;
     if (hive.settings().visit_interval_days < long_gap_days || a.comb != Comb::drawn) return false;
-    if (hive.last(30, Kind::strength, {"weak"}) || hive.supers.empty()) return false;
+    if (hive.last(30, Kind::strength, {"weak"}) || hive.last(21, Kind::swarmed) || hive.supers.empty()) return false;
+    if (a.sureness == Sureness::possible) return false;
     a.count = 2;
     a.reasons.push_back(fmt::format("heavy flow on {} and {} between visits: two at once; look again within 7 days, a "
                                     "medium has filled in 8",

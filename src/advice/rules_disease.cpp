@@ -60,10 +60,36 @@ Advices stand_still(const YardView& yard) {
     return {a};
 }
 
+/// Days after a death for which its boxes are asked about; own judgement.
+constexpr int dead_out_days = 21;
+
+bool boxes_standing(const HiveHistory& h) {
+    return std::any_of(h.stack.begin(), h.stack.end(), [](const Standing& s) { return s.box != no_box; });
+}
+
+Advices dead_out(const Context& c) {
+    Advices out;
+    for (const HiveHistory& h : c.history.hives) {
+        if (h.alive || !h.ended || h.end_fact == set_up_fact || c.journal.facts[h.end_fact].kind != Kind::hive_dead) continue;
+        if (days_between(*h.ended, c.on) > dead_out_days || !boxes_standing(h)) continue;
+        Advice a = advise_to(Act::note, Rank::disease, "shut it up tight; find out why it died before its combs go anywhere");
+        a.hive = h.hive;
+        a.yard = h.yard_on(c.on);
+        a.by = *h.ended + date::days{2};
+        how_sure(a, Sureness::likely, "");
+        a.reasons.push_back(fmt::format("dead since {}, its boxes still stand there: robbers carry honey off, and disease with it", iso(*h.ended)));
+        because(a, h.end_fact);
+        out.push_back(std::move(a));
+    }
+    return out;
+}
+
 }  // namespace
 
 std::vector<Rule> disease_rules() {
     return {
+        {{"dead-out", "A dead hive is shut against robbers; its combs go nowhere before the cause is known.", "common practice, no source", "Disease"},
+         &dead_out},
         {{"notifiable-disease", "Foulbrood or another notifiable disease suspected: all advice that moves frames, supers or colonies from "
                                 "or to that yard stops; call the inspector.",
           "local law on notifiable bee diseases", "Disease"},

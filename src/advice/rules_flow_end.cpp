@@ -75,7 +75,8 @@ Advices gap_not_end(const YardView& yard) {
     a.reasons.push_back(fmt::format("flow noted as {} on {}", yard.flow.state == Flow::State::over ? "over" : "none", iso(yard.flow.day)));
     if (!c.settings().season_said)
         a.reasons.push_back("your season's dates are not set, the usual ones are taken: write `season 1 April to 31 August` with yours");
-    a.reasons.push_back("full supers do not prove that the brood nest holds stores; without a flow a hive uses 0.1-0.3 kg a day");
+    a.reasons.push_back(fmt::format("full supers do not prove that the brood nest holds stores; without a flow a hive uses {} a day",
+                                    kg_words({0.1, 0.2, 0.3}, c.settings().mass)));
     because(a, *yard.flow.fact);
     return {a};
 }

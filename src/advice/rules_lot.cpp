@@ -1,8 +1,11 @@
 // Honey in lots and jars: what is not to be jarred, blended or sold before something is settled.
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include "advice/rule.hpp"
 #include "handbook/moisture.hpp"
+#include "ledger/concerns.hpp"
 
 namespace waxtab {
 namespace {
@@ -59,14 +62,31 @@ Advices wet_lot(const Context& c) {
     return out;
 }
 
+/// `thymol on 2026-08-01 at h1`, the first few of them.
+std::string facts_words(const Context& c, const std::vector<FactId>& facts) {
+    constexpr std::size_t few = 3;
+    std::vector<std::string> out;
+    for (std::size_t i = 0; i < std::min(few, facts.size()); ++i) {
+        const Fact& f = c.journal.facts[facts[i]];
+        const std::string what = !f.detail.empty() ? std::string(f.detail) : f.kind == Kind::treatment_on || f.kind == Kind::treatment ? f.text : "";
+        out.push_back(fmt::format("{} on {} at {}", what.empty() ? "feed" : what, iso(f.happened), c.journal.hive_name(f.hive)));
+    }
+    if (facts.size() > few) out.push_back(fmt::format("{} more", facts.size() - few));
+    return listed(out);
+}
+
 Advices concerns(const Context& c) {
     Advices out;
     for (const Lot& lot : c.ledger.lots) {
         if (lot.concerns.empty() || !any_left(lot)) continue;
+        const Concerns met = concerns_of(c.journal, c.history, lot);
+        const bool sure = !met.feeds.empty() || !met.treatments.empty();
         Advice a = about(fmt::format("clear lot {} with label and law before any of it is sold", lot.name));
-        how_sure(a, Sureness::certain, "");
-        a.reasons.push_back(fmt::format("{} overlapped the supers it came from",
-                                        counted(static_cast<int>(lot.concerns.size()), "feed or treatment note")));
+        how_sure(a, sure ? Sureness::certain : Sureness::possible, sure ? "" : "syrup may have been carried up");
+        if (!met.feeds.empty()) a.reasons.push_back(facts_words(c, met.feeds) + ": fed while its supers were on");
+        if (!met.treatments.empty()) a.reasons.push_back(facts_words(c, met.treatments) + ": in while its supers were on");
+        if (!met.possible_feeds.empty())
+            a.reasons.push_back(facts_words(c, met.possible_feeds) + ": fed shortly before its supers went on, or beside unknown frames");
         because(a, lot.concerns);
         out.push_back(std::move(a));
     }

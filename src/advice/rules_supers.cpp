@@ -46,11 +46,24 @@ bool may_need_super(const HiveView& hive) {
 
 // ---- first super --------------------------------------------------------------------------
 
+/// The 5-6 frames are of one brood box; with two, as many as make one box nearly full.
+double brood_wanted(const HiveView& hive) {
+    return hive.brood_boxes > 1 ? handbook::first_super_brood_two.value : handbook::first_super_brood.value;
+}
+
 std::optional<Seen> brood_frames(const HiveView& hive) {
-    return hive.last(21, [](const Fact& f) {
-        return f.kind == Kind::brood && f.value.dimension == Dimension::count &&
-               f.value.amount >= static_cast<std::int64_t>(handbook::first_super_brood.value) * 1000;
+    const auto wanted = static_cast<std::int64_t>(brood_wanted(hive)) * 1000;
+    return hive.last(21, [wanted](const Fact& f) {
+        return f.kind == Kind::brood && f.value.dimension == Dimension::count && f.value.amount >= wanted;
     });
+}
+
+/// Bees and brood have left since: what was seen before no longer holds.
+bool shrunk_since(const HiveView& hive, const Seen& seen) {
+    const auto left = hive.last(days_between(seen.day, hive.on()), [&](const Fact& f) {
+        return f.kind == Kind::swarmed || ((f.kind == Kind::hive_split || f.kind == Kind::nuc_made) && f.hive == hive.id);
+    });
+    return left && left->fact > seen.fact;
 }
 
 std::optional<Seen> frames_in_use(const HiveView& hive) {
@@ -75,7 +88,8 @@ bool near_season(const Context& c) {
 
 std::string first_super_reason(const HiveView& hive, const Seen& s) {
     if (s.it->kind == Kind::brood)
-        return fmt::format("{} of brood on {}; a first super goes on at 5-6", text_of(s.it->value), iso(s.day));
+        return fmt::format("{} of brood on {}; a first super goes on at {}", text_of(s.it->value), iso(s.day),
+                           hive.brood_boxes > 1 ? "8 in two brood boxes" : "5-6");
     if (s.it->kind == Kind::drawn)
         return fmt::format("brood comb {} drawn on {}; a first super goes on at 80%", text_of(s.it->value), iso(s.day));
     return fmt::format("bees on {} of {} brood frames on {}; a first super goes on at 8 of 10", text_of(s.it->value),
@@ -88,7 +102,7 @@ Advices first_super(const HiveView& hive) {
     auto sign = brood_frames(hive);
     if (!sign) sign = frames_in_use(hive);
     if (!sign) sign = brood_comb_drawn(hive);
-    if (!sign) return {};
+    if (!sign || shrunk_since(hive, *sign)) return {};
     Advice a = add_super();
     const Flow& flow = hive.flow();
     a.by = flow.running() ? hive.on() : hive.next_visit();
@@ -166,8 +180,13 @@ Advice look_at_supers(const HiveView& hive) {
     return a;
 }
 
+/// Then the supers come off or the strips do: no word of room.
+bool strips_in(const HiveView& hive) {
+    return std::any_of(hive.history->treatings.begin(), hive.history->treatings.end(), [](const Treating& t) { return !t.to; });
+}
+
 Advices room_runs_out(const HiveView& hive) {
-    if (hive.supers.empty() || !hive.estimate || flow_refuses_super(hive)) return {};
+    if (hive.supers.empty() || !hive.estimate || flow_refuses_super(hive) || strips_in(hive)) return {};
     const int days = hive.days_to_next_visit();
     const double chance = hive.chance_full(days);
     const double risk = hive.settings().accepted_risk_percent / 100.0;
@@ -242,8 +261,9 @@ Advices full_is_no_room(const HiveView& hive) {
     Advice a = add_super();
     a.by = hive.on();
     how_sure(a, Sureness::possible, "no gain means no room or no nectar; the supers were full");
-    a.reasons.push_back(fmt::format("{} kg a day between {} and {}, with the supers noted full",
-                                    decimal(weights->kg_per_day), iso(weights->from.day), iso(weights->to.day)));
+    const MassUnit unit = hive.settings().mass;
+    a.reasons.push_back(fmt::format("{} a day between {} and {}, with the supers noted full",
+                                    text_of(Mass::from_kilograms(weights->kg_per_day), unit, 1), iso(weights->from.day), iso(weights->to.day)));
     because(a, weights->from.fact);
     because(a, weights->to.fact);
     because(a, hive.estimate->because);
@@ -261,18 +281,27 @@ std::string why_no_more(const HiveView& hive) {
                        counted(hive.all->season_days_left(), "day"));
 }
 
-Advices no_more(const HiveView& hive) {
-    if (hive.supers.empty() || !flow_refuses_super(hive) || hive.all->phase() == Phase::before) return {};
-    if (hive.all->days_after_season() > 14) return {};
+/// By room alone one would go on, but the flow refuses it.
+bool held_back(const HiveView& hive) {
+    if (hive.supers.empty() || !flow_refuses_super(hive) || strips_in(hive)) return false;
     const double risk = hive.settings().accepted_risk_percent / 100.0;
     const double mark = hive.settings().super_at_full_percent / 100.0;
     const bool asked = hive.chance_full(hive.days_to_next_visit()) > risk || hive.emptiest_full() >= mark;
-    if (!asked || (crowded(hive) && !season_closed(hive))) return {};
+    return asked && (!crowded(hive) || season_closed(hive));
+}
+
+Advices no_more(const YardView& yard) {
+    const Context& c = *yard.all;
+    if (c.phase() == Phase::before || c.days_after_season() > 14) return {};
     Advice a = advise_to(Act::no_super, Rank::room, "put no more supers on");
+    for (const HiveView* h : yard.hives)
+        if (held_back(*h)) a.hives.push_back(h->id);
+    if (a.hives.empty()) return {};
+    a.what += fmt::format(" at {}", hive_names(yard, a.hives));
     how_sure(a, Sureness::likely, "");
-    a.reasons.push_back(why_no_more(hive));
+    a.reasons.push_back(why_no_more(*yard.hives.front()));
     a.reasons.push_back("in a weak flow colonies with more empty comb stored less, not more");
-    if (hive.flow().fact) because(a, *hive.flow().fact);
+    if (yard.flow.fact) because(a, *yard.flow.fact);
     return {a};
 }
 
@@ -280,7 +309,7 @@ Advices no_more(const HiveView& hive) {
 
 std::vector<Rule> super_rules() {
     return {
-        {{"first-super", "The first super goes on at 5-6 frames of brood, or when 80 % of the brood frames are drawn and in "
+        {{"first-super", "The first super goes on at 5-6 frames of brood (8 in two brood boxes), or when 80 % of the brood frames are drawn and in "
                          "use, before the main flow.",
           "Norfolk Beekeepers, \"Adding supers\"; NW Arkansas Beekeepers, \"Supering\"; wisconsinpollinators.com (8 of 10)",
           "Supers"},

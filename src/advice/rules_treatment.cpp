@@ -99,8 +99,8 @@ Advices strips_due(const HiveView& hive) {
 
 struct HeatLimit { std::string_view substance; double celsius; std::string_view what; };
 constexpr HeatLimit heat_limits[] = {
-    {"formic", handbook::formic_acid_most_celsius, "labels seen for formic acid strips: 10-29.5 C on the first day"},
-    {"thymol", 30.0, "labels seen for thymol: 30 C at most, little effect below 15 C"},
+    {"formic", handbook::formic_acid_most_celsius, "labels seen for formic acid strips: 10-29.5 C (50-85 F) on the first day"},
+    {"thymol", 30.0, "labels seen for thymol: 30 C (86 F) at most, little effect below 15 C (59 F)"},
 };
 
 const HeatLimit* heat_limit(std::string_view substance) {

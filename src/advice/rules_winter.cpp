@@ -124,7 +124,7 @@ Advices winter_stores(const HiveView& hive) {
     const double sugar = handbook::sugar_for_stores(lacks, handbook::Syrup::thick);
     const MassUnit unit = s.mass;
     Advice a = advise_to(Act::feed, Rank::rest,
-                         in_time ? fmt::format("feed thick syrup of about {} of sugar (1 kg gives 1.1 kg of stores){}", kg_words({sugar, sugar, sugar}, unit), supers_off_first(hive))
+                         in_time ? fmt::format("feed thick syrup of about {} of sugar (it gives 1.1 times its weight in stores){}", kg_words({sugar, sugar, sugar}, unit), supers_off_first(hive))
                                  : fmt::format("feed fondant, late for syrup{}", supers_off_first(hive)));
     a.by = in_time ? done : hive.on();
     const double least = std::max(0.0, need->kg.low - have->kg.high - fed), most = need->kg.high - have->kg.low - fed;
@@ -133,6 +133,14 @@ Advices winter_stores(const HiveView& hive) {
     because(a, have->seen.fact);
     because(a, feeds);
     return {a};
+}
+
+/// Stores of one of these were noted, however long ago: young notes do not tell that none were looked at before.
+bool ever_noted(const YardView& yard, const std::vector<HiveId>& hives) {
+    constexpr int all_days = 100000;
+    return std::any_of(yard.hives.begin(), yard.hives.end(), [&](const HiveView* h) {
+        return std::find(hives.begin(), hives.end(), h->id) != hives.end() && (h->last(all_days, Kind::stores) || stores_noted(*h, all_days));
+    });
 }
 
 Advices weigh_for_winter(const YardView& yard) {
@@ -144,7 +152,8 @@ Advices weigh_for_winter(const YardView& yard) {
     if (a.hives.empty()) return {};
     a.by = std::max(c.on, feeding_done(c) - date::days{14});
     how_sure(a, Sureness::certain, "");
-    a.reasons.push_back(fmt::format("no stores noted for five weeks at {}; feeding should be done by {}", hive_names(yard, a.hives),
+    a.reasons.push_back(fmt::format("no stores noted {}at {}; feeding should be done by {}",
+                                    ever_noted(yard, a.hives) ? "for five weeks " : "", hive_names(yard, a.hives),
                                     iso(feeding_done(c))));
     return {a};
 }
@@ -184,9 +193,6 @@ Advices hunger(const HiveView& hive) {
     return {a};
 }
 
-/// However long ago.
-constexpr int all_days = 100000;
-
 Advices spring_stores(const YardView& yard) {
     const Context& c = *yard.all;
     if (c.phase() != Phase::before) return {};
@@ -199,8 +205,9 @@ Advices spring_stores(const YardView& yard) {
     if (a.hives.empty()) return {};
     a.by = c.on + date::days{7};
     how_sure(a, Sureness::likely, "");
-    const bool noted = std::any_of(yard.hives.begin(), yard.hives.end(), [](const HiveView* h) { return h->last(all_days, Kind::stores).has_value(); });
-    a.reasons.push_back(fmt::format("with brood a hive uses 2-4 kg a month, without 1; no stores noted {}at {}", noted ? "for three weeks " : "",
+    const auto use = [&](const handbook::Range& r) { return kg_words({r.low, r.typical, r.high}, c.settings().mass); };
+    a.reasons.push_back(fmt::format("with brood a hive uses {} a month, without {}; no stores noted {}at {}", use(handbook::brooding_use_kg_per_month),
+                                    use(handbook::winter_use_kg_per_month), ever_noted(yard, a.hives) ? "for three weeks " : "",
                                     hive_names(yard, a.hives)));
     return {a};
 }

@@ -30,6 +30,9 @@ inline constexpr Threshold planning_capacity{"planning capacity", 70, "%",
 /// Frames of brood at which the first super goes on, before the main flow.
 inline constexpr Threshold first_super_brood{"first super at brood", 5, "frames",
         "Norfolk Beekeepers, \"Adding supers\" (5-6)"};
+/// The same with two brood boxes: 8 of the 10 frames of a box; the figure is for brood and stores, its use here our own.
+inline constexpr Threshold first_super_brood_two{"first super at brood, two boxes", 8, "frames",
+        "wisconsinpollinators.com (8 of 10), for two boxes: own judgement"};
 /// Share of the brood frames drawn and in use at which the first super goes on.
 inline constexpr Threshold first_super_drawn{"first super at brood frames in use", 80, "%",
         "thebeesupply.com; wisconsinpollinators.com (8 of 10)"};
@@ -77,8 +80,8 @@ inline constexpr Range super_by_eye_error_percent{10, 12.5, 15};
 inline constexpr Range bees_per_deep_frame{1400, 1900, 2430};
 
 /// All of the above that are thresholds, for lists.
-inline constexpr std::array<Threshold, 18> thresholds{
-    super_at_full, super_at_drawn, planning_capacity, first_super_brood, first_super_drawn, look_again,
+inline constexpr std::array<Threshold, 19> thresholds{
+    super_at_full, super_at_drawn, planning_capacity, first_super_brood, first_super_brood_two, first_super_drawn, look_again,
     ripe_two_thirds, ripe_three_quarters, escape_from, escape_to, extract_from, extract_to, beetle_days,
     beetle_humidity, drying_humidity, open_briefly, open_never, side_step};
 

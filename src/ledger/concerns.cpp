@@ -65,6 +65,19 @@ Concerns concerns_of(const Journal& journal, const History& history, const Takin
     return out;
 }
 
+Concerns concerns_of(const Journal& journal, const History& history, const Lot& lot) {
+    Concerns out;
+    for (const LotShare& share : lot.shares)
+        for (const std::size_t i : share.takings) {
+            const Concerns c = concerns_of(journal, history, history.takings[i]);
+            add_once(out.feeds, c.feeds);
+            add_once(out.treatments, c.treatments);
+            add_once(out.possible_feeds, c.possible_feeds);
+        }
+    std::erase_if(out.possible_feeds, [&](FactId f) { return std::find(out.feeds.begin(), out.feeds.end(), f) != out.feeds.end(); });
+    return out;
+}
+
 std::vector<FactId> concerns_of(const Journal& journal, const History& history, const std::vector<std::size_t>& takings) {
     std::vector<FactId> out;
     for (const std::size_t i : takings) {

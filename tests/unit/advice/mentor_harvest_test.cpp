@@ -54,7 +54,7 @@ const std::vector<MentorCase> cases{
     {"the only super, untouched, stays as ripening room in the season", "Demuth 1912: always leave some room", "2026-08-10",
      mill + "2026-08-10 mill\nflow ending\nh3 top empty\n", {}, {"h3 take-untouched"}},
     {"a gap in June is not the season's end", "the season's dates are the keeper's; stores: basicbeekeeping, lesson 119", "2026-06-15",
-     mill + "2026-06-15 mill\nno flow\nh3 top 30% full\n", {"- gap-not-end: not the season's end"}, {"h3 take-untouched", "h3 season-over", "h3 no-more-supers"}},
+     mill + "2026-06-15 mill\nno flow\nh3 top 30% full\n", {"- gap-not-end: not the season's end"}, {"h3 take-untouched", "h3 season-over", "- no-more-supers"}},
     {"one super for all is not said to extracting hives", "correction: that is section-honey advice of 1912", "2026-08-20",
      mill + "2026-08-01 mill\n+super h3 drawn9\n2026-08-20 mill\nflow ending\nh3 super 1 80% full, top 60% full\n", {},
      {"h3 take-untouched", "h3 *: one super"}},
