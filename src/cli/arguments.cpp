@@ -24,17 +24,48 @@ struct DayWords {
     std::string on, since, until;
 };
 
+/// Which of the options that many commands share a command makes use of; it refuses the others.
+struct Takes {
+    Command command;
+    bool hive, yard, since, until, units, refs;
+};
+constexpr Takes takes[] = {
+    // command               hive   yard   since  until  units  refs
+    {Command::check,         false, false, false, false, false, false},
+    {Command::lines,         true,  true,  true,  true,  true,  true},
+    {Command::timeline,      true,  true,  true,  true,  false, true},
+    {Command::supers,        true,  true,  false, false, true,  true},
+    {Command::advise,        true,  true,  false, false, true,  true},
+    {Command::bring,         true,  true,  false, true,  true,  true},
+    {Command::harvest,       true,  true,  true,  true,  true,  true},
+    {Command::records,       true,  true,  true,  true,  false, true},
+    {Command::hindsight,     true,  false, true,  true,  true,  true},
+};
+
+const Takes& takes_of(Command command) {
+    return *std::find_if(std::begin(takes), std::end(takes) - 1, [&](const Takes& t) { return t.command == command; });
+}
+
 void add_common(CLI::App& app, Options& options, DayWords& days, std::string& units) {
+    const Takes& use = takes_of(options.command);
     app.add_option("paths", options.paths, "journal files or folders; default: the current folder");
     app.add_option("--on", days.on, "the day to stand on: only what was noted by then counts; default: today")
         ->type_name("DATE");
-    app.add_option("--hive", options.hives, "only this hive; may be repeated")->type_name("NAME")->allow_extra_args(false);
-    app.add_option("--yard", options.yards, "only this yard; may be repeated")->type_name("NAME")->allow_extra_args(false);
-    app.add_option("--since", days.since, "list nothing older; everything still counts")->type_name("DATE");
-    app.add_option("--until", days.until, "list nothing newer; everything still counts")->type_name("DATE");
-    app.add_option("--units", units, "kg or lb; default: as the journal says")->type_name("kg|lb");
+    if (use.hive)
+        app.add_option("--hive", options.hives, "only this hive; may be repeated")->type_name("NAME")->allow_extra_args(false);
+    if (use.yard)
+        app.add_option("--yard", options.yards, "only this yard; may be repeated")->type_name("NAME")->allow_extra_args(false);
+    if (use.since) app.add_option("--since", days.since, "list nothing older; everything still counts")->type_name("DATE");
+    const bool round = options.command == Command::bring;
+    if (use.until)
+        app.add_option("--until", days.until, round ? "the last day of the round; default: over the visit interval"
+                                                    : "list nothing newer; everything still counts")->type_name("DATE");
+    if (use.units)
+        app.add_option("--units", units, options.command == Command::lines ? "kg or lb, for --json and --csv; default: kg"
+                                                                            : "kg or lb; default: as the journal says, in --json kg")
+            ->type_name("kg|lb");
     app.add_flag("--json", options.json, "for programs instead of people");
-    app.add_flag("--no-refs", options.no_refs, "leave out file:line, for comparing");
+    if (use.refs) app.add_flag("--no-refs", options.no_refs, "leave out file:line, for comparing");
 }
 
 void add_report(CLI::App& app, Options& options, DayWords& days, std::string& units) {
@@ -136,6 +167,11 @@ std::variant<Options, Ending> read_command(Command command, const std::vector<st
     }
     if (options.json + options.csv + options.read_back > 1)
         return wrong_use("choose one of --json, --csv and --read-back");
+    if (command == Command::lines && !units.empty() && !options.json && !options.csv)
+        return wrong_use("lines shows what was written; --units goes with --json and --csv");
+    const bool chosen = !options.hives.empty() || !options.yards.empty() || !days.since.empty() || !days.until.empty();
+    if (!options.lot.empty() && chosen)
+        return wrong_use("--lot shows the whole way of one lot; leave out --hive, --yard, --since and --until");
     if (const auto ending = read_days(days, options)) return *ending;
     if (const auto ending = read_units(units, options)) return *ending;
     return options;

@@ -104,6 +104,10 @@ std::size_t bytes_of(const std::vector<JournalFile>& files) {
     return sum;
 }
 
+bool speaks_of_advice(Command command) {
+    return command == Command::advise || command == Command::bring || command == Command::report;
+}
+
 /// A journal that could not be read whole makes no report: yesterday's is worth more than half of today's.
 int report(const Options& options, const Whole& whole, bool read_whole, Progress& progress, Io& io) {
     const std::string problem = read_whole ? write_report(options, whole, progress)
@@ -133,6 +137,8 @@ int run(const std::vector<std::string>& arguments, Io& io) {
     Progress progress(io, bytes_of(gathered.files) > long_from);
     progress.step("reading and estimating");
     const auto whole = whole_of(std::move(gathered.files), options.on.value_or(io.today));
+    // Advice says its weights in the journal's unit.
+    if (options.units && speaks_of_advice(options.command)) whole->journal.settings.mass = *options.units;
     if (options.command == Command::report) return report(options, *whole, gathered.problems.empty(), progress, io);
     progress.done();
     const int status = options.command == Command::check ? check(options, *whole, io) : other(options, *whole, io);

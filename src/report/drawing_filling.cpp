@@ -53,7 +53,7 @@ public:
     }
 
     std::string figure() {
-        if (boxes_.empty()) return {};
+        if (boxes_.empty() || (written_.empty() && !page_.judged(hive_.hive))) return {};
         const std::string name = html(page_.in.journal.hive_name(hive_.hive));
         const std::string drawn = scale() + bands() + room_line() + marks() + events() + "<use href=\"#months\"/>" + now() + next_visits();
         return fmt::format("<figure><svg class=\"chart\" viewBox=\"0 0 340 164\" role=\"img\" aria-label=\"honey in the supers of {} "
@@ -216,14 +216,16 @@ private:
     std::string events() const {
         std::string out;
         std::set<std::pair<Day, std::string_view>> seen;
+        constexpr double width = 11;
+        double free_from = 0;  // events close together stand side by side
         for (const Event& event : hive_.events) {
             if (event.fact == set_up_fact || event.day < axis_.from) continue;
             const Fact& fact = page_.in.journal.facts[event.fact];
             const std::string_view sign = sign_of(fact.kind);
             if (sign.empty() || (fact.kind == Kind::queen_cells && fact.count == 0) || !seen.insert({event.day, sign}).second) continue;
-            const auto place = std::count_if(seen.begin(), seen.end(), [&](const auto& s) { return s.first == event.day; });
-            out += fmt::format("<text x=\"{}\" y=\"{}\" text-anchor=\"middle\">{}</text>",
-                               xy(axis_.x(event.day) + 8 * static_cast<double>(place - 1)), xy(bottom + 11), sign);
+            const double x = std::max(axis_.x(event.day), free_from);
+            free_from = x + width;
+            out += fmt::format("<text x=\"{}\" y=\"{}\" text-anchor=\"middle\">{}</text>", xy(x), xy(bottom + 11), sign);
         }
         return out;
     }
@@ -254,7 +256,7 @@ private:
         for (const std::size_t days : {std::size_t{7}, std::size_t{14}, std::size_t{21}})
             if (days < ahead_.size()) out += fmt::format("; {}: {}", iso(ahead_[days].day), kg_text(ahead_[days].kg, page_.in.style));
         const HiveEstimate* h = page_.in.estimates.hive(hive_.hive);
-        return out + "." + (h ? page_.refs(h->because) : std::string{}) + "</p></details>\n";
+        return out + "." + (h ? page_.refs(*h) : std::string{}) + "</p></details>\n";
     }
 
     Page& page_;

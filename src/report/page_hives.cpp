@@ -12,11 +12,12 @@ std::string gain_html(Page& page, const HiveHistory& hive) {
     const HiveEstimate* estimate = page.in.estimates.hive(hive.hive);
     if (!estimate) return {};
     if (page.in.history.supers_on(hive.hive).empty()) return "<p>No super on.</p>\n";
+    if (!page.judged(hive.hive)) return "<p>Nothing noted of it yet: no estimate of its supers.</p>\n";
     std::string out = fmt::format("<p>Gains {}{}; room for {}: {}.", estimate->no_room ? "at least " : "",
                                   rate_text(estimate->kg_per_day, page.in.style), kg_text(estimate->room_kg, page.in.style),
                                   days_text(estimate->days_of_room));
     if (!estimate->from_own_visits) out += " Too few visits of its own, so judged by its yard and the time of year.";
-    return out + page.refs(estimate->because) + "</p>\n";
+    return out + page.refs(*estimate) + "</p>\n";
 }
 
 std::string visits_html(Page& page, const HiveHistory& hive) {

@@ -143,6 +143,15 @@ std::string Page::frame_pattern(int frames, bool foundation) {
     return frame_pattern_name(frames, foundation);
 }
 
+std::string Page::refs(const HiveEstimate& estimate) {
+    const std::string lines = refs(estimate.because);
+    return lines.empty() ? ref(set_up_fact, estimate.hive) : lines;
+}
+
+bool Page::judged(HiveId hive) const {
+    return std::any_of(in.estimates.supers.begin(), in.estimates.supers.end(), [&](const SuperEstimate& s) { return s.hive == hive; });
+}
+
 std::string Page::ref(Span span) {
     if (!in.style.refs || !span.known()) return {};
     return " <span class=\"ref\">" + line_link(span.file, in.journal.sources[span.file].place(span.begin).line, true) + "</span>";

@@ -37,6 +37,10 @@ public:
     std::string refs(const std::vector<FactId>& facts);
     /// The same, `most` lines of them, and a link to where the rest is cited: `and 23 more`.
     std::string refs(const std::vector<FactId>& facts, std::size_t most, std::string_view where);
+    /// Links to the lines an estimate rests on, to the hive's set-up line where it rests on none.
+    std::string refs(const HiveEstimate& estimate);
+    /// True when the supers of a hive are estimated: not before anything was noted of it.
+    bool judged(HiveId hive) const;
     /// A link to one line; the set-up line of `hive` for `set_up_fact`.
     std::string ref(FactId fact, HiveId hive);
     std::string ref(Span span);

@@ -59,9 +59,9 @@ std::string yields_table(Page& page, const Yields& yields, std::string_view capt
 std::string standing_table(Page& page) {
     std::string rows;
     for (const HiveEstimate& e : page.in.estimates.hives) {
-        if (page.in.history.supers_on(e.hive).empty()) continue;
+        if (!page.judged(e.hive)) continue;
         rows += cells(page.hive(e.hive), {page.yard(page.yard_of(e.hive)), rate_text(e.kg_per_day, page.in.style),
-                                          kg_text(e.room_kg, page.in.style), days_text(e.days_of_room), page.refs(e.because)});
+                                          kg_text(e.room_kg, page.in.style), days_text(e.days_of_room), page.refs(e)});
     }
     return rows.empty() ? rows : wide_table("Hives with supers on, now", {"hive", "yard", "gains", "room", "lasts", "lines"}, rows);
 }

@@ -33,7 +33,7 @@ std::string reasons_html(Page& page, const Advice& piece) {
     for (const std::string& over : piece.over) out += "<li>goes before: " + bdi(over) + "</li>";
     out += fmt::format("<li>rule {}: {}</li></ul></details>", html(piece.rule), html(piece.source));
     const std::string refs = page.refs(piece.because);
-    return refs + out;
+    return (refs.empty() ? page.ref(set_up_fact, piece.hive) : refs) + out;
 }
 
 std::string piece_html(Page& page, const Advice& piece) {
@@ -155,7 +155,7 @@ std::string stop_html(Page& page, const Stop& stop) {
     if (stop.supers > 0 && stop.advice.empty()) {
         const HiveEstimate* estimate = page.in.estimates.hive(stop.hive);
         out += "<li>room is likely to run out before the round after: a super" +
-               (estimate ? page.refs(estimate->because) : std::string{}) + "</li>";
+               (estimate ? page.refs(*estimate) : std::string{}) + "</li>";
     }
     const std::string_view line = "<div class=\"write\"></div>";
     return sheet_row(fmt::format("<div class=\"hive\">{}</ul>{}{}{}</div>", out, line, line, line));

@@ -105,7 +105,8 @@ std::string hive_text(const Journal& journal, const History& history, const Esti
     const auto supers = supers_of(estimates, id);
     std::string out = heading(printable(journal.hive_name(id)), style);
     if (hive && !supers.empty()) out += rate_lines(*hive, style);
-    if (supers.empty()) return out + "  no super on\n";
+    if (supers.empty())
+        return out + (history.supers_on(id).empty() ? "  no super on\n" : "  nothing noted of it yet: no estimate of its supers\n");
     out += supers_table(history, supers, style);
     return out + ripe_line(supers, estimates.on) + because_line(journal, hive, supers, style) + assumed_line(history, supers);
 }

@@ -123,9 +123,7 @@ Wrong use of the program, and its help.
                       default: today
     --hive NAME       only this hive; may be repeated
     --yard NAME       only this yard; may be repeated
-    --since DATE      list nothing older; everything still counts
-    --until DATE      list nothing newer; everything still counts
-    --units kg|lb     kg or lb; default: as the journal says
+    --units kg|lb     kg or lb; default: as the journal says, in --json kg
     --json            for programs instead of people
     --no-refs         leave out file:line, for comparing
   $ waxtab words super

@@ -42,6 +42,7 @@ def main():
             run.kill()
             run.wait()
             good = folder.is_dir() and contents(folder) in whole
+            print(f"{'ok' if good else 'FAILED'} killed the {turn + 1}. time")
             passed += good
             failed += not good
     print(f"killed while at work: {killed} of 50")

@@ -19,7 +19,8 @@ def main():
         if isinstance(begins, datetime.datetime):
             print("FAILED: an event with a time of day")
             return 1
-        ours.append([str(event["UID"]), begins.isoformat(), ends.isoformat(), str(event["SUMMARY"]), str(event.get("DESCRIPTION", ""))])
+        words = [str(event["UID"]), begins.isoformat(), ends.isoformat(), str(event["SUMMARY"])]
+        ours.append(words + [str(event.get("DESCRIPTION", ""))])
     theirs = json.loads((folder.parent / "events.json").read_text())
     same = ours == theirs and len(ours) > 0
     print(f"{'ok' if same else 'FAILED'} python3-icalendar and ical.js read the same {len(ours)} events")
