@@ -7,6 +7,7 @@
 
 #include "facts/chunk.hpp"
 #include "facts/clause_words.hpp"
+#include "facts/long_form.hpp"
 
 // What is asked back: what was not understood, means two things, or cannot be.
 namespace waxtab {
@@ -65,6 +66,18 @@ bool tells_of_a_deed(const std::vector<Item>& items) {
 
 }  // namespace
 
+/// The hint for words that read as nothing: the nearest example of the notation, said of the hive it is about.
+std::string LineReader::in_other_words(const std::vector<Item>& items) const {
+    std::vector<Item> joined = items;
+    chunk(joined, item_context());
+    std::string example(matcher_.nearest_example(joined));
+    if (example.empty()) return "say it in the words of `waxtab words`, or put it in quotes if it is only a remark";
+    const std::size_t name = example.find_first_of(" :");
+    const bool of_hive = name != example.npos && name > 1 && example[0] == 'h' && example[1] >= '0' && example[1] <= '9';
+    if (of_hive && subject_.hives.size() == 1) example.replace(0, name, hive_words(journal_, subject_.hives.front()));
+    return fmt::format("say it as in `{}` (more in `waxtab words`), or put it in quotes if it is only a remark", example);
+}
+
 void LineReader::unread(const std::vector<Item>& items) {
     const Span where = span(items);
     const bool negated = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation); });
@@ -76,7 +89,7 @@ void LineReader::unread(const std::vector<Item>& items) {
     out_->back().fact.detail = "flagged";
     if (unit_missing(items) || two_meanings(items)) return;
     Diagnostic d{"not-understood", Severity::warning, where, fmt::format("not understood: '{}'", journal_.sources.text(where)), "kept as a remark",
-                 "say it in the words of `waxtab words`, or put it in quotes if it is only a remark", {}};
+                 in_other_words(items), {}};
     for (const Item& i : items) {
         if (i.what != What::unknown) continue;
         const std::string near = lexicon_.nearest(i.text);

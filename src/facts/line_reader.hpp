@@ -90,6 +90,7 @@ private:
     bool unit_missing(const std::vector<Item>& items);
     std::size_t parts_of_a_whole(const std::vector<std::vector<Item>>& clauses, std::size_t at);
     void unread(const std::vector<Item>& items);
+    std::string in_other_words(const std::vector<Item>& items) const;
     bool bare_hives(std::vector<Item>& items) const;
     std::vector<Solution> about_the_named(const std::vector<Item>& items);
     bool same_again(const std::vector<Item>& items);

@@ -1,105 +1,13 @@
 // Facts written back as the notation writes them. Every form here is one the table of readings reads
 // to the same fact; a test holds the two together.
-#include <array>
-
 #include <fmt/format.h>
 
-#include "facts/journal.hpp"
+#include "facts/long_form.hpp"
+#include "facts/phrases.hpp"
 
 namespace waxtab {
 
 namespace {
-
-/// Free words in quotes; quote marks inside are doubled.
-std::string quoted(std::string_view text) {
-    std::string out = "\"";
-    for (std::size_t i = 0; i < text.size(); ++i) {
-        const std::string_view rest = text.substr(i);
-        const std::size_t smart = rest.starts_with("\xE2\x80\x9C") || rest.starts_with("\xE2\x80\x9D") || rest.starts_with("\xE2\x80\x9E") ? 3
-                                  : rest.starts_with("\xC2\xAB") || rest.starts_with("\xC2\xBB") ? 2 : 0;
-        if (smart) out.append(rest.substr(0, smart)).append(rest.substr(0, smart)), i += smart - 1;
-        else if (text[i] == '"') out += "\"\"";
-        else out += text[i];
-    }
-    return out + '"';
-}
-
-/// Builds a line word by word.
-class Words {
-public:
-    Words& operator()(std::string_view word) {
-        if (word.empty()) return *this;
-        if (!text_.empty() && text_.back() != '+' && text_.back() != '-') text_ += ' ';
-        text_ += word;
-        return *this;
-    }
-    std::string text() && { return std::move(text_); }
-
-private:
-    std::string text_;
-};
-
-std::string plural(int n, std::string_view noun) { return n < 0 ? std::string(noun) : n == 1 ? fmt::format("1 {}", noun) : fmt::format("{} {}s", n, noun); }
-
-std::string box_words(const BoxChoice& b) {
-    switch (b.by) {
-        case BoxChoice::By::unsaid: return {};
-        case BoxChoice::By::sole: return "super";
-        case BoxChoice::By::top: return "top super";
-        case BoxChoice::By::bottom: return "bottom super";
-        case BoxChoice::By::middle: return "middle super";
-        case BoxChoice::By::number: return fmt::format("super {}", static_cast<int>(b.number));
-        case BoxChoice::By::label: return "super " + quoted(b.label);
-        case BoxChoice::By::all: return "all supers";
-        case BoxChoice::By::top_n: return fmt::format("top {} supers", static_cast<int>(b.number));
-    }
-    return {};
-}
-
-/// The comb that tells one super from the others.
-std::string_view telling_comb(Comb comb) {
-    return comb == Comb::sections ? "section" : comb == Comb::cut_comb ? "cut comb" : comb == Comb::strips ? "starter strips" : "";
-}
-
-/// As before a share: `top 70% capped`, `cut comb super 90% capped`.
-std::string short_box(const Fact& f) {
-    const BoxChoice& b = f.box;
-    if (b.by == BoxChoice::By::sole && !telling_comb(f.comb).empty()) return std::string(telling_comb(f.comb)) + " super";
-    if (b.by == BoxChoice::By::top) return "top";
-    if (b.by == BoxChoice::By::bottom) return "bottom";
-    return box_words(b);
-}
-
-std::string comb_words(const Fact& f) {
-    static constexpr std::array<std::string_view, 8> names = {"", "drawn", "foundation", "wet", "starter strips", "cut comb", "sections", "mixed"};
-    const std::string_view name = names[static_cast<std::size_t>(f.comb)];
-    if (f.frames <= 0) return std::string(name);
-    if (name.empty()) return fmt::format("{} frames", f.frames);
-    return name.find(' ') == name.npos ? fmt::format("{}{}", name, f.frames) : fmt::format("{} {} frames", name, f.frames);
-}
-
-std::string_view place_words(Placing p) {
-    static constexpr std::array<std::string_view, 4> names = {"", "over", "under", "between"};
-    return names[static_cast<std::size_t>(p)];
-}
-
-/// A share as said: `70%`, `7 of 9 frames`, `half`.
-std::string share_words(const Measure& m) {
-    if (m.dimension == Dimension::count) return number_text(m) + (m.unit == Unit::frame || m.unit == Unit::piece ? " frames" : "");
-    const bool at_least = m.low == m.amount && m.high > m.amount && m.unit != Unit::fraction;
-    if (m.unit == Unit::fraction) {
-        static constexpr std::pair<int, std::string_view> words[] = {{0, "empty"}, {100, "started"}, {250, "a quarter"}, {333, "a third"}, {500, "half"},
-            {667, "two thirds"}, {750, "mostly"}, {900, "nearly"}, {1000, "fully"}};
-        for (const auto& [amount, word] : words)
-            if (m.amount == amount && !(amount == 750 && m.low == 680)) return std::string(m.about ? "about " : "") + std::string(word);
-        if (m.amount == 750) return m.about ? "about three quarters" : "three quarters";
-    }
-    std::string text = text_of(m);
-    if (m.unit == Unit::of_frames && m.of > 0) text += " frames";
-    if (m.low < m.amount && m.amount < m.high && m.about && m.amount - m.low == m.high - m.amount && m.high - m.amount == 100) text = "about " + number_text(m) + (m.unit == Unit::percent ? "%" : "");
-    if (m.about && text.find("about") == text.npos) text = "about " + text;
-    return at_least ? "at least " + text : text;
-}
 
 std::string full_words(const Fact& f) {
     Words w;
@@ -121,16 +29,6 @@ std::string state_words(const Fact& f, std::string_view state) {
     if (state == "drawn" && f.value.unit == Unit::fraction && f.value.amount == 0) return std::move(w("not drawn")).text();
     return std::move(w(share_words(f.value))(state)).text();
 }
-
-std::string jars_words(const Fact& f) {
-    if (f.count < 0) return text_of(f.value);
-    return f.value.said() ? fmt::format("{} x {}", f.count, text_of(f.value)) : plural(f.count, "jar");
-}
-
-std::string_view comb_noun(const Fact& f) { return f.comb == Comb::cut_comb ? "piece" : "section"; }
-
-std::string lot_words(const Fact& f) { return f.lot.empty() ? std::string{} : "lot " + f.lot; }
-std::string free_words(std::string_view preposition, const std::string& text) { return text.empty() ? std::string{} : fmt::format("{} {}", preposition, quoted(text)); }
 
 std::string off_words(const Fact& f) {
     Words w;
@@ -229,12 +127,7 @@ std::string moved_frames(const Journal& j, const Fact& f) {
     const std::string n = f.count > 0 ? std::to_string(f.count) : std::string{};
     if (f.detail == "brood") w(n)(f.count == 1 ? "frame of brood" : "frames of brood");
     else w(n)(f.count == 1 ? "frame of" : "frames of")(f.detail);
-    return std::move(w("to")(j.hive_name(f.other))).text();
-}
-
-std::string ordinal(int n) {
-    const bool teen = n % 100 >= 11 && n % 100 <= 13;
-    return fmt::format("{}{}", n, teen ? "th" : n % 10 == 1 ? "st" : n % 10 == 2 ? "nd" : n % 10 == 3 ? "rd" : "th");
+    return std::move(w("to")(hive_words(j, f.other))).text();
 }
 
 std::string treatment_words(const Fact& f, std::string_view way) {
@@ -254,15 +147,16 @@ std::string treatment_words(const Fact& f, std::string_view way) {
     return std::move(w).text();
 }
 
-/// What a fact of one hive, yard or lot says, without the hive.
-std::string said(const Journal& j, const Fact& f) {
-    const auto words = [](auto... parts) {
-        Words w;
-        (w(parts), ...);
-        return std::move(w).text();
-    };
-    const auto amount = [&](std::string_view noun) { return fmt::format("{} {}", number_text(f.value), noun); };
-    const std::string other(j.hive_name(f.other));
+std::string amount(const Fact& f, std::string_view noun) { return fmt::format("{} {}", number_text(f.value), noun); }
+
+/// `eggs on 3 frames`
+std::string on_frames(const Fact& f, std::string_view what) {
+    return fmt::format("{} on {} {}", what, number_text(f.value), f.value.amount == 1000 ? "frame" : "frames");
+}
+
+/// Boxes of the stack.
+std::string said_of_boxes(const Journal& j, const Fact& f) {
+    const std::string other = f.other == no_hive ? std::string{} : hive_words(j, f.other);
     switch (f.kind) {
         case Kind::super_on: return on_words(f, "super");
         case Kind::super_off: return off_words(f);
@@ -285,6 +179,14 @@ std::string said(const Journal& j, const Fact& f) {
         case Kind::box_labelled: return words(box_words(f.box), "labelled", quoted(f.text));
         case Kind::super_count: return f.count == 0 ? "no supers" : plural(f.count, "super");
         case Kind::brood_box_count: return f.count == 1 ? "1 brood box" : fmt::format("{} brood boxes", f.count);
+        default: return {};
+    }
+}
+
+/// The life of hives.
+std::string said_of_lives(const Journal& j, const Fact& f) {
+    const std::string other = f.other == no_hive ? std::string{} : hive_words(j, f.other);
+    switch (f.kind) {
         case Kind::hive_moved: return words("moved to", j.yard_name(f.yard));
         case Kind::hive_renamed: return words("renamed", quoted(f.text));
         case Kind::hive_sold: return words("sold", free_words("to", f.text));
@@ -293,9 +195,16 @@ std::string said(const Journal& j, const Fact& f) {
         case Kind::hive_united: return words("united with", other);
         case Kind::hive_split: return words("split into", other, f.count > 0 ? plural(f.count, "frame") : "", f.detail == "old queen" ? "old queen" : "");
         case Kind::nuc_made: return words("made a nuc into", other, f.count > 0 ? plural(f.count, "frame") : "");
-        case Kind::swarm_hived: return words("swarm hived as", j.hive_name(f.hive), f.value.said() ? text_of(f.value) : "");
+        case Kind::swarm_hived: return words("swarm hived as", hive_words(j, f.hive), f.value.said() ? text_of(f.value) : "");
         case Kind::hive_bought: return words("bought hive", j.hive_name(f.hive), free_words("from", f.text));
         case Kind::swarmed: return f.detail == "cast" ? "cast swarmed" : "swarmed";
+        default: return {};
+    }
+}
+
+/// How full, how heavy.
+std::string said_of_fill(const Fact& f) {
+    switch (f.kind) {
         case Kind::full: return full_words(f);
         case Kind::capped: return state_words(f, "capped");
         case Kind::drawn: return state_words(f, "drawn");
@@ -303,13 +212,21 @@ std::string said(const Journal& j, const Fact& f) {
         case Kind::no_change: return words(short_box(f), "no change");
         case Kind::hive_weight: return words("weighs", text_of(f.value));
         case Kind::box_weight: return f.detail.empty() ? words(box_words(f.box), "weighs", text_of(f.value)) : words(box_words(f.box), text_of(f.value), f.detail);
-        case Kind::bees: return f.value.unit == Unit::seam ? amount(f.value.amount == 1000 ? "seam" : "seams") : amount("frames of bees");
+        case Kind::weight_change: return words(f.detail == "loss" ? "lost" : "gained", text_of(f.value), f.text.empty() ? "" : "since " + f.text);
+        default: return {};
+    }
+}
+
+/// The colony.
+std::string said_of_colony(const Fact& f) {
+    switch (f.kind) {
+        case Kind::bees: return f.value.unit == Unit::seam ? amount(f, f.value.amount == 1000 ? "seam" : "seams") : amount(f, "frames of bees");
         case Kind::brood:
             if (f.detail == "none") return "no brood";
             if (f.detail == "all stages") return f.value.said() ? "BIAS on " + number_text(f.value) : "brood in all stages";
-            return amount("frames of brood");
-        case Kind::eggs: return f.detail == "none" ? "no eggs" : f.value.said() ? "eggs on " + amount(f.value.amount == 1000 ? "frame" : "frames") : "eggs seen";
-        case Kind::larvae: return f.detail == "none" ? "no larvae" : f.value.said() ? "larvae on " + amount(f.value.amount == 1000 ? "frame" : "frames") : "larvae seen";
+            return amount(f, "frames of brood");
+        case Kind::eggs: return f.detail == "none" ? "no eggs" : f.value.said() ? on_frames(f, "eggs") : "eggs seen";
+        case Kind::larvae: return f.detail == "none" ? "no larvae" : f.value.said() ? on_frames(f, "larvae") : "larvae seen";
         case Kind::sealed_brood: return f.detail == "none" ? "no sealed brood" : f.value.said() ? "sealed brood on " + number_text(f.value) + " frames" : "sealed brood seen";
         case Kind::pattern: return words("pattern", f.detail);
         case Kind::crowding: return f.detail == "packed" ? "brood box packed" : f.detail == "backfilled" ? "brood nest backfilled" : std::string(f.detail);
@@ -319,6 +236,14 @@ std::string said(const Journal& j, const Fact& f) {
         case Kind::stores: return stores_words(f);
         case Kind::pollen: return f.detail == "none" ? "no pollen" : f.detail == "plenty" ? "plenty of pollen" : words("pollen coming in", f.text);
         case Kind::super_brood: return f.box.by == BoxChoice::By::unsaid ? "brood above the excluder" : words("brood in", box_words(f.box));
+        default: return {};
+    }
+}
+
+/// Queen and cells.
+std::string said_of_queen(const Journal& j, const Fact& f) {
+    const std::string other = f.other == no_hive ? std::string{} : hive_words(j, f.other);
+    switch (f.kind) {
         case Kind::queen: return queen_words(f);
         case Kind::queen_marked: return words("queen marked", f.detail);
         case Kind::queen_clipped: return "queen clipped";
@@ -328,6 +253,13 @@ std::string said(const Journal& j, const Fact& f) {
         case Kind::queen_cells: return cells_words(f);
         case Kind::cells_removed: return words("knocked down", f.count > 0 ? std::to_string(f.count) : "", f.detail, f.count == 1 ? "queen cell" : "queen cells");
         case Kind::cells_left: return words("left", f.count >= 0 ? std::to_string(f.count) : "", f.detail, f.count == 1 ? "queen cell" : "queen cells");
+        default: return {};
+    }
+}
+
+/// Feed, treatments, ills, the yard.
+std::string said_of_care(const Fact& f) {
+    switch (f.kind) {
         case Kind::feed: return feed_words(f);
         case Kind::feeder_state: return words("feeder", share_words(f.value));
         case Kind::treatment: return treatment_words(f, "");
@@ -341,6 +273,13 @@ std::string said(const Journal& j, const Fact& f) {
         case Kind::temperature: return (f.assumed & assumed_unit) ? number_text(f.value) + " degrees" : text_of(f.value);
         case Kind::flow: return flow_words(f);
         case Kind::bloom: return bloom_words(f);
+        default: return {};
+    }
+}
+
+/// Honey.
+std::string said_of_honey(const Journal& j, const Fact& f) {
+    switch (f.kind) {
         case Kind::opening_stock: return words("opening stock", jars_words(f), lot_words(f));
         case Kind::bought_in: return words("bought in", jars_words(f), f.count < 0 ? "honey" : "", lot_words(f), free_words("from", f.text));
         case Kind::extracted: {
@@ -350,7 +289,7 @@ std::string said(const Journal& j, const Fact& f) {
             w(f.text);
             if (f.count > 0) w(plural(f.count, "super"));
             w(lot_words(f));
-            for (std::size_t i = 0; i < f.hives.size(); ++i) w(i ? "" : "from")(j.hive_name(f.hives[i]));
+            for (std::size_t i = 0; i < f.hives.size(); ++i) w(i ? "" : "from")(hive_words(j, f.hives[i]));
             return std::move(w).text();
         }
         case Kind::moisture: return words("moisture", text_of(f.value), box_words(f.box), lot_words(f));
@@ -377,26 +316,49 @@ std::string said(const Journal& j, const Fact& f) {
         case Kind::best_before: return words("best before", f.text, lot_words(f));
         case Kind::fermenting: return words(lot_words(f), "fermenting");
         case Kind::sections_done: return words("sections", text_of(f.value), "filled");
+        default: return {};
+    }
+}
+
+/// The shed, and words.
+std::string said_of_rest(const Fact& f) {
+    switch (f.kind) {
         case Kind::shed: return words("shed:", f.detail.empty() ? plural(f.count, "super") : plural(f.count, f.detail), f.box_kind, comb_words(f));
         case Kind::shed_in: return words("+", plural(f.count, "super"), f.box_kind, comb_words(f), "to shed");
         case Kind::shed_out: return words("-", plural(f.count, "super"), f.box_kind, comb_words(f), "from shed");
         case Kind::combs_frozen: return words("froze", f.box.by == BoxChoice::By::label ? box_words(f.box) : plural(f.count, "super"), f.box_kind, comb_words(f), f.second.said() ? "for " + text_of(f.second) : "");
         case Kind::comb_year: return words(box_words(f.box), "comb drawn in", std::to_string(f.count));
         case Kind::todo: return "todo " + quoted(f.text);
-        case Kind::weight_change: return words(f.detail == "loss" ? "lost" : "gained", text_of(f.value), f.text.empty() ? "" : "since " + f.text);
         case Kind::remark: return quoted(f.text);
+        default: return {};
     }
-    return {};
+}
+
+/// What a fact of one hive, yard or lot says, without the hive.
+std::string said(const Journal& j, const Fact& f) {
+    if (f.kind < Kind::hive_moved) return said_of_boxes(j, f);
+    if (f.kind < Kind::full) return said_of_lives(j, f);
+    if (f.kind < Kind::bees) return said_of_fill(f);
+    if (f.kind < Kind::queen) return said_of_colony(f);
+    if (f.kind < Kind::feed) return said_of_queen(j, f);
+    if (f.kind < Kind::opening_stock) return said_of_care(f);
+    if (f.kind < Kind::shed) return said_of_honey(j, f);
+    return said_of_rest(f);
 }
 
 }  // namespace
 
+std::string hive_words(const Journal& journal, HiveId hive) {
+    const std::string name(journal.hive_name(hive));
+    return name.find_first_not_of("0123456789") == name.npos ? "hive " + name : name;
+}
+
 std::string short_form(const Journal& journal, const Fact& fact) {
     std::string text;
     const bool own_name = fact.kind == Kind::swarm_hived || fact.kind == Kind::hive_bought;
-    if (fact.hive != no_hive && !own_name) text = std::string(journal.hive_name(fact.hive)) + ' ';
+    if (fact.hive != no_hive && !own_name) text = hive_words(journal, fact.hive) + ' ';
     text += said(journal, fact);
-    if (own_name && fact.other != no_hive) text += " from " + std::string(journal.hive_name(fact.other));
+    if (own_name && fact.other != no_hive) text += " from " + hive_words(journal, fact.other);
     return text;
 }
 

@@ -142,6 +142,26 @@ void Matcher::search(const Row& row, const std::vector<Item>& items, std::size_t
     if (item.idle()) search(row, items, at + 1, used, so_far, found);
 }
 
+std::string_view Matcher::nearest_example(const std::vector<Item>& items) const {
+    std::string_view nearest;
+    int most = 0;
+    for (std::size_t r = 0; r < rows_.size(); ++r) {
+        if (grammar::reading_rows[r].example.empty()) continue;
+        int score = 0;
+        const auto& elements = rows_[r].elements;
+        for (const Item& i : items) {
+            if (i.idle() || i.what == What::hives || i.what == What::unknown) continue;
+            const bool fits = std::any_of(elements.begin(), elements.end(), [&](const Element& e) { return !e.text && accepts(e, i); });
+            const bool small = i.is("on") || i.is("in") || i.is("off") || i.is("out") || i.has(Class::preposition) || i.has(Class::link);
+            score += fits ? (small ? 1 : 3) : small ? 0 : i.what == What::value || i.what == What::slash ? -3 : -1;
+        }
+        for (const Element& e : elements)
+            if (!e.optional && std::none_of(items.begin(), items.end(), [&](const Item& i) { return accepts(e, i); })) score -= 2;
+        if (score > most) most = score, nearest = grammar::reading_rows[r].example;
+    }
+    return nearest;
+}
+
 std::vector<Matcher::Found> Matcher::match(const std::vector<Item>& items) const {
     std::vector<Found> found;
     for (std::size_t r = 0; r < rows_.size(); ++r) {

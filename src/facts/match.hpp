@@ -41,6 +41,10 @@ public:
     /// items' byte offsets point into.
     std::vector<Candidate> read(const std::vector<Item>& items, std::string_view file_text, const ItemContext& context);
 
+    /// The example of the row that has most in common with `items`, to show when they read as nothing;
+    /// empty when none has.
+    std::string_view nearest_example(const std::vector<Item>& items) const;
+
 private:
     struct Alternative {
         std::string term;     ///< literal term, or empty for a slot

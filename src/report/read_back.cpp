@@ -27,9 +27,11 @@ std::string fact_line(const Journal& journal, const Fact& fact) {
     return out;
 }
 
-bool has_todo(const Journal& journal, const Reading& reading) {
-    return std::any_of(reading.facts.begin(), reading.facts.end(),
-                       [&](std::uint32_t id) { return journal.facts[id].kind == Kind::todo; });
+bool is_todo(const Fact& fact) { return fact.kind == Kind::todo; }
+bool is_flagged(const Fact& fact) { return fact.detail == "flagged"; }
+
+bool has(const Journal& journal, const Reading& reading, bool (*is)(const Fact&)) {
+    return std::any_of(reading.facts.begin(), reading.facts.end(), [&](std::uint32_t id) { return is(journal.facts[id]); });
 }
 
 /// The words that name an outcome that is not plain facts; empty for those.
@@ -38,9 +40,9 @@ std::string_view outcome_words(const Journal& journal, const Reading& reading) {
         case Reading::Outcome::facts: return {};
         case Reading::Outcome::heading: return "day";
         case Reading::Outcome::set_up: return "set-up";
-        case Reading::Outcome::remark: return "remark";
+        case Reading::Outcome::remark: return has(journal, reading, is_flagged) ? "not understood, kept as a remark" : "remark";
         case Reading::Outcome::todo: return "to do";
-        case Reading::Outcome::put_out: return has_todo(journal, reading) ? "to do" : "remark, no event";
+        case Reading::Outcome::put_out: return has(journal, reading, is_todo) ? "to do" : "remark, no event";
         case Reading::Outcome::ambiguous: return "two readings, kept as a remark";
     }
     return {};
