@@ -129,7 +129,10 @@ struct Context {
 
 /// Days after which a note on the flow no longer tells what is going on; common practice, no source.
 inline constexpr int flow_note_days = 14;
-/// The same for a flow noted as none or ending, and as over: what ended does not come back by itself; own judgement.
+/// Days before its end from which a flow noted as over is over for the season; own judgement.
+inline constexpr int season_end_days = 60;
+/// The same for a flow noted as none or ending, and as over at the season's end: what ended then does not come back
+/// by itself; own judgement.
 inline constexpr int flow_gap_days = 21;
 inline constexpr int flow_over_days = 42;
 /// Days before its end from which the season counts as late; common practice, no source.

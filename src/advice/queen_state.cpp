@@ -68,6 +68,7 @@ private:
         state.absent.reset();
         state.cells_removed.reset();
         state.split_unknown.reset();
+        state.queen_left.reset();
     }
 
     void take_brood(const Seen& s) {
@@ -212,8 +213,12 @@ private:
         start(s.it->detail == "cast" ? QueenStart::virgin_emerged : QueenStart::prime_swarm_left, s);
     }
 
+    /// A swarm that was hived left its old hive, where that is known and was not noted already.
     void hive_swarm(const Seen& s) {
-        if (s.it->hive != hive_) return;
+        if (s.it->hive != hive_) {
+            if (!state.swarmed || days_between(state.swarmed->day, s.day) > 3) swarm(s);
+            return;
+        }
         state = QueenState{};
         start(s.it->detail == "cast" ? QueenStart::virgin_emerged : QueenStart::swarm_hived, s);
     }
@@ -232,11 +237,11 @@ private:
         }
         state.queen.reset();
         state.clipped = false;
-        state.left_with_cells = state.cells ? std::optional<Seen>(s) : std::nullopt;
+        state.queen_left = s;
+        state.left_with_cells = state.cells.has_value();
         if (!state.cells) start(QueenStart::queenless_split, s);
         else if (state.cells->sealed) start(QueenStart::sealed_cell_found, s);
         else start(state.cells->only_cups ? QueenStart::charged_cell : QueenStart::open_cell, s);
-        state.cells.reset();
     }
 
 public:
@@ -245,7 +250,7 @@ public:
         if (!state.cells) return;
         CellsSeen& cells = *state.cells;
         const auto lost = [&](const std::optional<Seen>& s) { return s && s->day >= cells.day - date::days{egg_days}; };
-        cells.queen_there = !lost(state.swarmed) && !lost(state.absent) && !state.clock &&
+        cells.queen_there = !lost(state.swarmed) && !lost(state.absent) && !lost(state.queen_left) && !state.clock &&
                             (recent(state.queen, cells.day, egg_days) || recent(state.eggs, cells.day, egg_days));
         if (cells.queen_there || state.clock || cells.supersedure) return;
         const QueenStart what = cells.sealed      ? QueenStart::sealed_cell_found

@@ -41,7 +41,8 @@ struct QueenState {
     std::optional<Seen> laying_workers;
     std::optional<Seen> swarmed;            ///< last swarm that left
     std::optional<Day> sealed_before_swarm; ///< sealed cells were noted on that day, before it left
-    std::optional<Seen> left_with_cells;    ///< split: the queen left, and queen cells were noted before
+    std::optional<Seen> queen_left;         ///< split: the queen went to the other half; no proof of a new one since
+    bool left_with_cells = false;           ///< queen cells were noted before she left with the split
     std::optional<Seen> cells_removed;      ///< all cells taken down, no proof of a laying queen since
     std::optional<Seen> split_unknown;      ///< split without saying where the queen went, no proof since
     bool clipped = false;

@@ -22,9 +22,8 @@ QueenStart start_of(const CellsSeen& cells) {
 
 std::string cells_words(const CellsSeen& cells) {
     const std::string number = cells.count > 0 ? std::to_string(cells.count) + " " : "";
-    return fmt::format("{}{} noted on {}", number, cells.only_cups ? "charged queen cups" : cells.sealed ? "sealed queen cells"
-                                                                                                        : "open queen cells",
-                       iso(cells.day));
+    return fmt::format("{}{}{} noted on {}", number, cells.only_cups ? "charged queen cup" : cells.sealed ? "sealed queen cell" : "open queen cell",
+                       cells.count == 1 ? "" : "s", iso(cells.day));
 }
 
 std::string emergence_words(const CellsSeen& cells) {
@@ -57,7 +56,7 @@ Advices queen_and_cells(const HiveView& hive) {
 }
 
 Advices cells_without_proof(const HiveView& hive) {
-    if (!standing(hive) || hive.queen.cells->queen_there || hive.queen.swarmed) return {};
+    if (!standing(hive) || hive.queen.cells->queen_there || hive.queen.swarmed || hive.queen.queen_left) return {};
     const CellsSeen& cells = *hive.queen.cells;
     if (days_between(cells.day, hive.on()) > 5 || cells.count == 1) return {};
     Advice a = advise_to(Act::note, Rank::swarm, "leave the queen cells alone until a laying queen is proven");
@@ -108,8 +107,9 @@ bool down_to_one(const HiveView& hive, Day day) {
 
 /// The queen left, with a swarm or to the other half of a split, and several cells are standing.
 Advices one_cell(const HiveView& hive) {
-    const bool split = hive.queen.left_with_cells && (!hive.queen.swarmed || hive.queen.swarmed->day < hive.queen.left_with_cells->day);
-    const auto& left = split ? hive.queen.left_with_cells : hive.queen.swarmed;
+    const bool with_split = hive.queen.queen_left && hive.queen.left_with_cells;
+    const bool split = with_split && (!hive.queen.swarmed || hive.queen.swarmed->day < hive.queen.queen_left->day);
+    const auto& left = split ? hive.queen.queen_left : hive.queen.swarmed;
     if (!left || left->it->detail == "cast" || days_between(left->day, hive.on()) > 7 || down_to_one(hive, left->day)) return {};
     Advice a = advise_to(Act::open, Rank::swarm, "leave one good queen cell, before casts go");
     const auto& sealed = hive.queen.sealed_before_swarm;
