@@ -44,23 +44,24 @@ Flow::State flow_state(std::string_view word) {
     return S::on;
 }
 
-/// How long a word on the flow holds. In the last third of the season what is over is over; before, it is a gap.
-int flow_days(Flow::State state, bool season_ends) {
-    if (state == Flow::State::over && season_ends) return flow_over_days;
+/// How long a word on the flow holds. What is over towards the season's end is over; before, it is a gap.
+int flow_days(Flow::State state, Day noted, Day season_end) {
+    const bool for_good = days_between(noted, season_end) <= season_end_days;
+    if (state == Flow::State::over && for_good) return flow_over_days;
     if (state == Flow::State::over) return flow_gap_days;
     return state == Flow::State::none || state == Flow::State::ending ? flow_gap_days : flow_note_days;
 }
 
 /// A bloom tells that there may be nectar; its end does not tell that other plants give none, but a flow noted
 /// before it is no longer known to go on.
-Flow flow_from(const std::vector<Seen>& facts, Day on, bool season_ends) {
+Flow flow_from(const std::vector<Seen>& facts, Day on, Day season_end) {
     Flow bloom;
     bool ended = false;
     for (auto s = facts.rbegin(); s != facts.rend() && days_between(s->day, on) <= flow_over_days; ++s) {
         const int days = days_between(s->day, on);
         if (s->it->kind == Kind::flow) {
             const Flow said{flow_state(s->it->detail), s->day, s->fact, false};
-            if (days > flow_days(said.state, season_ends) || (ended && said.running())) return bloom;
+            if (days > flow_days(said.state, said.day, season_end) || (ended && said.running())) return bloom;
             return bloom.fact && said.fading() ? bloom : said;
         }
         if (s->it->kind != Kind::bloom || days > flow_note_days) continue;
@@ -179,8 +180,7 @@ Context::Context(const Journal& j, const History& h, const Estimates& e, const L
     for (std::size_t i = 0; i < yards.size(); ++i) yards[i].all = this, yards[i].id = static_cast<YardId>(i);
     for (const Seen& s : facts)
         if (s.it->hive == no_hive && s.it->yard >= 0) yards[static_cast<std::size_t>(s.it->yard)].facts.push_back(s);
-    const bool season_ends = phase() == Phase::after || (phase() == Phase::during && season_days_left() <= season_end_days);
-    for (YardView& y : yards) y.flow = flow_from(y.facts, on, season_ends);
+    for (YardView& y : yards) y.flow = flow_from(y.facts, on, honey_season(*this).to);
 
     auto by_hive = facts_by_hive(*this);
     hives.reserve(h.hives.size());

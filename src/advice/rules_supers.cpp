@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "advice/harvest.hpp"
 #include "advice/supers.hpp"
 #include "handbook/flow.hpp"
 #include "handbook/thresholds.hpp"
@@ -185,6 +186,10 @@ bool strips_in(const HiveView& hive) {
     return std::any_of(hive.history->treatings.begin(), hive.history->treatings.end(), [](const Treating& t) { return !t.to; });
 }
 
+bool ripe_on(const HiveView& hive) {
+    return std::any_of(hive.supers.begin(), hive.supers.end(), [&](const SuperView& s) { return ripeness(hive, s).verdict == Ripeness::Verdict::ripe; });
+}
+
 Advices room_runs_out(const HiveView& hive) {
     if (hive.supers.empty() || !hive.estimate || flow_refuses_super(hive) || strips_in(hive)) return {};
     const int days = hive.days_to_next_visit();
@@ -201,6 +206,7 @@ Advices room_runs_out(const HiveView& hive) {
     if (!hive.estimate->from_own_visits)
         a.reasons.push_back("its own notes give no rate: neighbours and the usual for the time stand in");
     if (!looked) a.reasons.push_back(not_looked_words(hive));
+    else if (ripe_on(hive)) a.reasons.push_back("what is ripe makes room too when it comes off");
     because(a, hive.estimate->because);
     return {a};
 }
@@ -221,7 +227,7 @@ Advices fill_mark(const HiveView& hive) {
 }
 
 Advices foundation_drawn(const HiveView& hive) {
-    if (hive.supers.empty() || flow_refuses_super(hive)) return {};
+    if (hive.supers.empty() || flow_refuses_super(hive) || !looked_at_lately(hive)) return {};
     const double mark = hive.settings().super_at_drawn_percent / 100.0;
     for (const SuperView& s : hive.supers)
         if (s.built_comb() || !s.estimate || s.drawn() < mark || s.full() < 0.1) return {};
@@ -276,7 +282,6 @@ std::string why_no_more(const HiveView& hive) {
     const Flow& flow = hive.flow();
     if (flow.fading()) return "the flow is noted as " + std::string(flow.state == Flow::State::ending ? "ending"
                                                   : flow.state == Flow::State::over ? "over" : "none") + " on " + iso(flow.day);
-    if (hive.all->phase() == Phase::after) return "your honey season is over";
     return fmt::format("{} of your honey season are left and no good flow is noted",
                        counted(hive.all->season_days_left(), "day"));
 }
@@ -292,7 +297,7 @@ bool held_back(const HiveView& hive) {
 
 Advices no_more(const YardView& yard) {
     const Context& c = *yard.all;
-    if (c.phase() == Phase::before || c.days_after_season() > 14) return {};
+    if (c.phase() != Phase::during) return {};
     Advice a = advise_to(Act::no_super, Rank::room, "put no more supers on");
     for (const HiveView* h : yard.hives)
         if (held_back(*h)) a.hives.push_back(h->id);

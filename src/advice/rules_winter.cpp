@@ -160,12 +160,16 @@ Advices weigh_for_winter(const YardView& yard) {
 
 // ---- hunger -----------------------------------------------------------------------------------
 
-bool cold_lately(const HiveView& hive) {
+/// The last temperature noted in a week, C.
+std::optional<double> temperature_lately(const HiveView& hive) {
     const auto& facts = hive.all->yard(hive.yard).facts;
     for (auto s = facts.rbegin(); s != facts.rend() && days_between(s->day, hive.on()) <= 7; ++s)
-        if (s->it->kind == Kind::temperature) return static_cast<double>(s->it->value.amount) / 1000.0 < handbook::no_syrup_below_celsius;
-    return false;
+        if (s->it->kind == Kind::temperature) return static_cast<double>(s->it->value.amount) / 1000.0;
+    return std::nullopt;
 }
+
+bool cold_lately(const HiveView& hive) { return temperature_lately(hive).value_or(20) < handbook::no_syrup_below_celsius; }
+bool warm_lately(const HiveView& hive) { return temperature_lately(hive).value_or(0) >= handbook::no_syrup_below_celsius; }
 
 /// Honey that is on is food as well, if the keeper leaves it to the bees.
 std::string supers_words(const HiveView& hive) {
@@ -178,13 +182,24 @@ std::string supers_words(const HiveView& hive) {
                        kg_words({kg, kg, kg}, hive.settings().mass));
 }
 
+/// Without a word on the temperature the calendar tells: no syrup once feeding should be done, nor before spring.
+bool cold_months(const Context& c) {
+    const auto month = static_cast<unsigned>(date::year_month_day{c.on}.month());
+    const unsigned northern_month = northern(c.settings()) ? month : (month + 5) % 12 + 1;
+    return northern_month >= 11 || northern_month <= 2 || (c.phase() == Phase::after && c.on > feeding_done(c));
+}
+
+std::string_view feed_now(const HiveView& hive) {
+    return cold_lately(hive) || (!warm_lately(hive) && cold_months(*hive.all)) ? "fondant" : "syrup";
+}
+
 Advices hunger(const HiveView& hive) {
     const auto stores = hive.last(14, Kind::stores);
     if (!stores || !is_one_of(stores->it->detail, {"none", "light"})) return {};
     for (const Seen& s : hive.facts)
         if (s.it->kind == Kind::feed && s.day >= stores->day) return {};
     const bool none = stores->it->detail == "none";
-    Advice a = advise_to(Act::feed, Rank::rest, fmt::format("feed {}{}", cold_lately(hive) ? "fondant" : "syrup", supers_off_first(hive)));
+    Advice a = advise_to(Act::feed, Rank::rest, fmt::format("feed {}{}", feed_now(hive), supers_off_first(hive)));
     a.by = none ? hive.on() : std::min(hive.next_visit(), hive.on() + date::days{3});
     how_sure(a, none ? Sureness::certain : Sureness::likely, "");
     a.reasons.push_back(fmt::format("stores noted as {} on {}", stores->it->detail, iso(stores->day)));

@@ -117,6 +117,13 @@ const std::vector<MentorCase> cases{
     {"no more supers, once for a yard", "Mississippi State University Extension P3382", "2026-08-25",
      "units kg\nhive h3 at mill: deep, excluder, super drawn9\nhive h4 at mill: deep, excluder, super drawn9\n2026-08-25 mill\nh3 super 90% full\nh4 super 95% full\n",
      {"- no-more-supers: at h3 and h4"}, {"h3 no-more-supers", "h4 no-more-supers"}},
+    {"over on the first of June is a gap, and the lime flow may come unnoted", "a gap between flows is not the season's end", "2026-06-30",
+     mill + "2026-06-01 mill\nflow over\nh3 super 30% full\n2026-06-22 mill\nh3 super 60% full\n2026-06-29 mill\nh3 super 90% full\n",
+     {"h3 room-runs-out: put a super on"}, {"- no-more-supers"}},
+    {"foundation drawn long ago: look first, said once", "own judgement: two weeks", "2026-07-05",
+     mill_bare + "2026-05-10 mill\n+super h3 foundation10\n2026-06-01 mill\nh3 super drawn 95%, 60% full\n2026-07-04 mill\nflow on\nh3 calm\n", {}, {"h3 foundation-mark"}},
+    {"the season is over: no word of more supers", "the keeper's own season", "2026-09-06",
+     mill + "2026-09-04 mill\nh3 super 95% full\n", {}, {"- no-more-supers"}},
 };
 
 }  // namespace
