@@ -87,11 +87,18 @@ Place place_first(const HiveView& hive, const Advice& a) {
             "drawn comb"};
 }
 
+/// A virgin is emerging, flying or mating now.
+bool virgin_time(const HiveView& hive) {
+    const auto& clock = hive.queen.clock;
+    const auto quiet = clock ? handbook::quiet_time(clock->start) : std::nullopt;
+    return quiet && hive.on() >= clock->at(quiet->from) && hive.on() < clock->at(quiet->to);
+}
+
 Place place_next(const HiveView& hive, const Advice& a) {
     const bool undrawn = a.comb == Comb::foundation || a.comb == Comb::strips;
     const bool comb_honey = a.comb == Comb::cut_comb || a.comb == Comb::sections;
     const bool ending = hive.flow().fading() || hive.all->late();
-    if (hive.queen.clock) return {"on top", "a new queen is due: the brood nest stays shut"};
+    if (virgin_time(hive)) return {"on top", "a new queen is due: the brood nest stays shut"};
     if (ending) return {"on top", "late in the flow the empty one goes on top: used only if needed"};
     if (undrawn && !drawn_and_occupied(hive))
         return {"on top", "no drawn super with bees at work is on, so foundation gains nothing next to the brood"};

@@ -98,14 +98,38 @@ void spread(YieldRow& row, std::vector<Mass> each) {
     row.median = n % 2 == 1 ? each[mid] : Mass{(each[mid - 1].ng + each[mid].ng) / 2};
 }
 
-YieldRow row_of(const Journal& journal, const History& history, YardId yard, int year, const std::vector<const Harvest*>& parts) {
+/// Of one lot: what these parts gave. When all of the lot is known hive by hive, its own range bounds them too: they
+/// are what the others did not give.
+MassRange part_of_lot(const Ledger& ledger, const std::string& name, const std::vector<const Harvest*>& parts) {
+    MassRange in = exactly({}), all = exactly({});
+    for (const Harvest* h : parts) in = in + h->honey;
+    for (const Harvest& h : ledger.harvests)
+        if (h.lot == name) all = all + h.honey;
+    const Lot* lot = name.empty() ? nullptr : ledger.lot(name);
+    if (!lot || all.value != lot->harvested.value) return in;
+    const Mass others_low = all.low - in.low, others_high = all.high - in.high;
+    in.low = std::max(in.low, lot->harvested.low - others_high);
+    in.high = std::min(in.high, lot->harvested.high - others_low);
+    in.weighed = in.weighed || (in.low == in.value && in.high == in.value && lot->harvested.weighed);
+    return in;
+}
+
+MassRange sum_of(const Ledger& ledger, const std::vector<const Harvest*>& parts) {
+    std::map<std::string, std::vector<const Harvest*>> by_lot;
+    for (const Harvest* h : parts) by_lot[h->lot].push_back(h);
+    MassRange sum = exactly({});
+    for (const auto& [name, of_lot] : by_lot) sum = sum + part_of_lot(ledger, name, of_lot);
+    return sum;
+}
+
+YieldRow row_of(const Journal& journal, const History& history, const Ledger& ledger, YardId yard, int year,
+                const std::vector<const Harvest*>& parts) {
     YieldRow row;
     row.yard = yard;
     row.year = year;
-    row.honey = exactly({});
+    row.honey = sum_of(ledger, parts);
     std::map<HiveId, Mass> each;
     for (const Harvest* h : parts) {
-        row.honey = row.honey + h->honey;
         row.supers += h->supers;
         row.frames += h->frames;
         each[h->hive] += h->honey.value;
@@ -122,22 +146,39 @@ YieldRow row_of(const Journal& journal, const History& history, YardId yard, int
     return row;
 }
 
-std::vector<YieldRow> rows_by(const Journal& journal, const History& history, const std::vector<Harvest>& harvests, bool by_yard) {
+std::vector<YieldRow> rows_by(const Journal& journal, const History& history, const Ledger& ledger, const std::vector<Harvest>& harvests,
+                              bool by_yard) {
     std::map<std::pair<int, YardId>, std::vector<const Harvest*>> groups;
     for (const Harvest& h : harvests) groups[{year_of(h.day), by_yard ? h.yard : no_yard}].push_back(&h);
     std::vector<YieldRow> rows;
-    for (const auto& [key, parts] : groups) rows.push_back(row_of(journal, history, key.second, key.first, parts));
+    for (const auto& [key, parts] : groups) rows.push_back(row_of(journal, history, ledger, key.second, key.first, parts));
     return rows;
 }
 
 }  // namespace
 
+SeasonYield at_yard(const SeasonYield& whole, YardId yard) {
+    SeasonYield out;
+    out.hive = whole.hive;
+    out.year = whole.year;
+    out.yard = yard;
+    out.honey = exactly({});
+    for (const Harvest& h : whole.parts) {
+        if (h.yard != yard) continue;
+        out.honey = out.parts.empty() ? h.honey : out.honey + h.honey;
+        out.supers += h.supers;
+        out.frames += h.frames;
+        out.parts.push_back(h);
+    }
+    return out;
+}
+
 Yields yields(const Journal& journal, const History& history, const Ledger& ledger, Day since, Day until) {
     const std::vector<Harvest> harvests = within(ledger, since, until);
     Yields y;
     y.hives = by_hive(harvests);
-    y.yards = rows_by(journal, history, harvests, true);
-    y.seasons = rows_by(journal, history, harvests, false);
+    y.yards = rows_by(journal, history, ledger, harvests, true);
+    y.seasons = rows_by(journal, history, ledger, harvests, false);
     y.colonies = colonies_of(history, y.hives);
     return y;
 }

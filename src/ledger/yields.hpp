@@ -10,7 +10,7 @@ namespace waxtab {
 struct YieldRow {
     YardId yard = no_yard;              ///< no_yard: all yards
     int year = 0;                       ///< of the taking off; 0: all years
-    MassRange honey;
+    MassRange honey;                    ///< exact where whole lots of weighed honey are in it
     std::vector<HiveId> harvested;      ///< hives with a harvest here, journal order
     std::vector<HiveId> living;         ///< hives that stood here on any day of the season
     Mass per_harvested, per_living;     ///< value divided by their number, to the gram; 0 without hives
@@ -27,6 +27,9 @@ struct SeasonYield {
     int supers = 0, frames = 0;
     std::vector<Harvest> parts;         ///< by date, as they came off
 };
+
+/// What of a hive's season came off at one yard; no parts when nothing did.
+SeasonYield at_yard(const SeasonYield& whole, YardId yard);
 
 /// Hives that were one colony in part of a season: split from, swarmed from, or united with each other.
 struct ColonyYield {

@@ -46,8 +46,10 @@ std::string hives_table(const Journal& journal, const Yields& yields, int year, 
                         const Style& style) {
     Table table;
     for (int i = 0; i < 4; ++i) table.column("");
-    for (const SeasonYield& row : yields.hives) {
-        if (row.year != year || row.yard != yard || !selection.has_hive(row.hive)) continue;
+    for (const SeasonYield& whole : yields.hives) {
+        if (whole.year != year || !selection.has_hive(whole.hive)) continue;
+        const SeasonYield row = at_yard(whole, yard);
+        if (row.parts.empty()) continue;
         std::vector<FactId> because;
         for (const Harvest& part : row.parts) because.insert(because.end(), part.because.begin(), part.because.end());
         table.row({printable(journal.hive_name(row.hive)), mass_text(row.honey, style),

@@ -108,3 +108,45 @@ TEST_CASE("hives split or united in a season are one colony as well", "[ledger]"
         CHECK(yields(b.journal, b.history, b.account("2026-09-01")).colonies.empty());
     }
 }
+
+// Arithmetic: what is known of a whole is known of its parts together; 60 kg weighed, the hives' own parts estimated.
+TEST_CASE("whole lots of weighed honey have no range, and a yard's part is what the others did not give", "[ledger]") {
+    HoneyBook b;
+    const YardId mill = b.yard("mill"), home = b.yard("home");
+    for (const char* name : {"h1", "h2"}) b.hive(name, mill);
+    b.hive("k1", home);
+    b.super_off("2026-07-20", 0, {12, 15, 18});
+    b.super_off("2026-07-20", 1, {16, 20, 24});
+    b.super_off("2026-07-20", 2, {22, 25, 28});
+    b.kg("2026-07-21", Kind::extracted, "60", "A");
+    const Yields y = yields(b.journal, b.history, b.account("2026-09-01"));
+    REQUIRE(y.seasons.size() == 1);
+    CHECK(y.seasons[0].honey.value == kg(60));
+    CHECK(y.seasons[0].honey.low == kg(60));
+    CHECK(y.seasons[0].honey.high == kg(60));
+    REQUIRE(y.yards.size() == 2);
+    const MassRange& at_mill = y.yards[0].honey;
+    const MassRange& at_home = y.yards[1].honey;
+    CHECK(at_mill.value + at_home.value == kg(60));
+    CHECK(at_mill.low + at_home.high == kg(60));
+    CHECK(at_mill.high + at_home.low == kg(60));
+    CHECK(at_mill.low < at_mill.value);
+}
+
+TEST_CASE("a hive that moved is listed at each yard with what came off there", "[ledger]") {
+    HoneyBook b;
+    const YardId mill = b.yard("mill"), heath = b.yard("heath");
+    b.hive("h1", mill);
+    b.super_off_net("2026-06-20", 0, 10);
+    b.honey("2026-06-21", Kind::extracted, "A");
+    b.history.hives[0].yards.emplace_back(on("2026-08-01"), heath);
+    b.super_off_net("2026-08-20", 0, 14);
+    b.honey("2026-08-21", Kind::extracted, "B");
+    const Yields y = yields(b.journal, b.history, b.account("2026-09-01"));
+    REQUIRE(y.hives.size() == 1);
+    CHECK(y.hives[0].honey.value == kg(24));
+    CHECK(at_yard(y.hives[0], mill).honey.value == kg(10));
+    CHECK(at_yard(y.hives[0], heath).honey.value == kg(14));
+    CHECK(at_yard(y.hives[0], heath).supers == 1);
+    CHECK(at_yard(y.hives[0], no_yard).parts.empty());
+}
