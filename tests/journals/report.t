@@ -63,6 +63,12 @@ Every night: the examples as they stand, with a home of their own.
   $ cd hives && git add . && git -c user.name=keeper -c user.email=keeper@example.org commit -q -m 'The season so far' 2>/dev/null; cd ..
   $ test -s hives-report/report.html
 
+The units are units, where systemd is there to say so.
+
+  $ cp "$TESTDIR"/../../examples/nightly/waxtab-report.* . && sed -i "s|/usr/local/bin/waxtab|$(command -v waxtab)|" waxtab-report.service
+  $ mkdir -m 700 run && XDG_RUNTIME_DIR=$PWD/run; export XDG_RUNTIME_DIR
+  $ ! command -v systemd-analyze >/dev/null || systemd-analyze verify --user ./waxtab-report.service ./waxtab-report.timer
+
 What to bring, against the shed.
 
   $ waxtab bring --on 2026-06-14 hives 2>/dev/null | sed -n '/^Against/,$p' | head -n 3

@@ -42,6 +42,18 @@ tally "$work/faults.txt" "pages with a fault each" 1
 one 2026-07-12 "$root/examples/season"
 one 2026-05-28 "$root/tests/web/large_yard"
 one 2026-05-12 "$root/tests/web/hostile" "$root/tests/web/hostile/said.txt"
+
+# Five hundred hives over ten seasons; and a few.
+mkdir -p "$work/many" && rm -rf "$work/report"
+"$python" "$root/tests/web/many_hives.py" 500 10 12 "$work/many/many.hive"
+"$waxtab" report --out "$work/report" --on 2026-07-05 "$work/many" 2>/dev/null
+(cd "$work" && node opens.mjs report 5000000) >"$work/many.txt" 2>&1
+tally "$work/many.txt" "500 hives" 1
+rm -rf "$work/report"
+"$waxtab" report --out "$work/report" --on 2026-07-12 "$root/examples/season" 2>/dev/null
+(cd "$work" && node opens.mjs report 300000) >"$work/few.txt" 2>&1
+tally "$work/few.txt" "a few hives" 1
+
 "$python" "$root/tests/report/killed.py" "$waxtab" "$root/examples/season" >"$work/killed.txt" || cat "$work/killed.txt" >&2
 tally "$work/killed.txt" "killed half-way" 1
 echo "$passed passed, $failed failed"

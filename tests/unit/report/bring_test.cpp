@@ -36,8 +36,8 @@ Round a_round(const Read& r) {
     yard.supers.push_back(load);
     yard.escape_boards = 1;
     round.yards.push_back(yard);
-    round.shed.push_back({"medium super, drawn", 2, 1, 1, 1});
-    round.shed.push_back({"escape board", 1, 0, std::nullopt, 0});
+    round.shed.push_back({"medium super, drawn", 2, 1, 1, 1, {}});
+    round.shed.push_back({"escape board", 1, 0, std::nullopt, 0, {}});
     return round;
 }
 
@@ -82,4 +82,21 @@ TEST_CASE("a round for machines") {
     CHECK(json["yards"][0]["supers"][0]["in_case"] == 1);
     CHECK(json["shed"][0]["short"] == 1);
     CHECK(json["shed"][1]["in_shed"].is_null());
+}
+
+TEST_CASE("everything to load names the lines it comes from") {
+    const Read r("units kg\nhive h3 at mill: deep, excluder, super drawn9\n\n2026-05-28 mill\nshed: 1 super drawn9, 2 escape boards\n"
+                 "flow heavy\nh3 super 60%\n\n2026-06-03 mill\nh3 super full, 95% capped\nextracted 4 kg lot A from h3\nfilled 8 x 454 g lot A\n",
+                 june(4));
+    const std::vector<Advice> advice = advise(r.journal, r.history, r.estimates, r.ledger);
+    const Round round = bring(r.journal, r.history, r.estimates, advice, june(4), june(11));
+    REQUIRE(round.yards.size() == 1);
+    const std::vector<LoadLine> lines = load_lines(r.journal, round.yards[0], {});
+    CHECK(lines.size() >= 3);
+    for (const LoadLine& line : lines) {
+        INFO(line.words);
+        CHECK_FALSE(line.because.empty());
+    }
+    REQUIRE_FALSE(round.shed.empty());
+    for (const ShedCheck& row : round.shed) CHECK_FALSE(row.because.empty());
 }

@@ -70,5 +70,6 @@ TEST_CASE("an event keeps its name from day to day, so that it moves instead of 
     CHECK_FALSE(uids(june(3)).empty());
     CHECK(uids(june(3)).front().ends_with("@waxtab"));
     const auto before = uids(june(3)), after = uids(june(4));
-    CHECK(std::any_of(after.begin(), after.end(), [&](const std::string& uid) { return std::find(before.begin(), before.end(), uid) != before.end(); }));
+    const auto stays = [&](const std::string& uid) { return std::find(before.begin(), before.end(), uid) != before.end(); };
+    CHECK(std::any_of(after.begin(), after.end(), stays));
 }

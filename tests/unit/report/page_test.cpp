@@ -20,7 +20,8 @@ TEST_CASE("words of the journal are text on the page, never markup") {
     CHECK(html("<b a=\"1\" b='2'>&") == "&lt;b a=&quot;1&quot; b=&#39;2&#39;&gt;&amp;");
     // A right-to-left override would turn what follows; it is shown.
     CHECK(html("a\u202eb") == "a\\u{202E}b");
-    const Read r("hive h1 at mill: deep, super drawn9 \"<i>\"\n\n2026-06-03 mill\nh1 super 40%\nh1: \"<script>alert(1)</script>\"\n", june(3));
+    const Read r("hive h1 at mill: deep, super drawn9 \"<i>\"\n\n2026-06-03 mill\nh1 super 40%\n"
+                 "h1: \"<script>alert(1)</script>\"\n", june(3));
     for (const ReportFile& file : files_of(r)) {
         CHECK_FALSE(holds(file.bytes, "<script>alert"));
         if (file.name == "report.html") CHECK(holds(file.bytes, "&lt;script&gt;alert(1)"));
@@ -68,4 +69,54 @@ TEST_CASE("what is cut short is cut between characters") {
     CHECK(shortened("bramble", 7) == "bramble");
     CHECK(shortened("white clover", 6) == "white\u2026");
     CHECK(shortened("\u05d3\u05d1\u05d5\u05e8\u05d4", 3) == "\u05d3\u05d1\u2026");
+}
+
+TEST_CASE("days and ranges never break, and nothing else is touched") {
+    CHECK(unbroken("<p title=\"2026-06-03\">by 2026-06-03</p>") == "<p title=\"2026-06-03\">by <time>2026-06-03</time></p>");
+    CHECK(unbroken("8.2 kg (6.9-9.6), 88% (80-96%)") == "8.2 kg (6.9-\u20609.6), 88% (80-\u206096%)");
+    // No day, no range, a drawing, the lines of the journal.
+    for (const char* left : {"2026-02-30 x2026-06-033 12026-06-03", "10-15 (a-b) (", "<svg><text>2026-06-03 (1-2)</text></svg>",
+                             "<dl class=\"lines\"><dd>2026-06-03 (1-2)</dd></dl>", "<", "<svg"})
+        CHECK(unbroken(left) == left);
+}
+
+TEST_CASE("sums name so many lines and lead to the rest") {
+    const Read r(small_journal, june(3));
+    const std::vector<Advice> advice;
+    const Round round;
+    const Diagnostics diagnostics;
+    const std::vector<Estimates> past;
+    const ReportInput input{r.journal, r.history, r.estimates, r.ledger, advice, round, diagnostics, past, {}};
+    Page page(input);
+    std::vector<FactId> all;
+    for (FactId id = 0; id < r.journal.facts.size(); ++id) all.push_back(id);
+    const std::string refs = page.refs(all, 2, "#ledger-lots");
+    CHECK(refs == " <span class=\"ref\"><a href=\"#l0-5\">a.hive:5</a>, <a href=\"#l0-6\">6</a>"
+                  " <a href=\"#ledger-lots\">and 1 more</a></span>");
+    CHECK_FALSE(holds(page.refs(all), "more"));
+    CHECK(holds(page.cited_lines(), "id=\"l0-7\""));
+}
+
+TEST_CASE("in long journals the look back takes in the latest days only, and the page says so") {
+    Journal journal;
+    History history;
+    history.on = june(30);
+    HiveHistory hive;
+    for (unsigned day = 1; day <= 12; ++day) hive.visits.push_back(june(day));
+    history.hives.push_back(hive);
+    journal.facts.resize(1000);
+    CHECK(days_to_look_back(journal, history).size() == 12);
+    journal.facts.resize(250'000);
+    const std::vector<Day> days = days_to_look_back(journal, history);
+    REQUIRE(days.size() == 8);
+    CHECK((days.front() == june(5) && days.back() == june(12)));
+    const Read r(small_journal + "\n2026-06-10 mill\nh3 top 90%\n", june(11));
+    CHECK(holds(files_of(r).front().bytes, "What was estimated on earlier days is not drawn here."));
+}
+
+TEST_CASE("a hive of which nothing was noted has no estimate, and no figures are made up for it") {
+    const Read r("hive h1 at mill: deep, super drawn9\nhive h2 at mill: deep, super drawn9\n\n2026-06-03 mill\nh2 super 40%\n", june(5));
+    const std::string page = files_of(r).front().bytes;
+    CHECK(times_in(page, "Nothing noted of it yet") == 1);
+    CHECK_FALSE(holds(page, "room for 0.0 kg"));
 }
