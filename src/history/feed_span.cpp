@@ -5,8 +5,11 @@
 namespace waxtab {
 namespace {
 
-/// A portion gone longer than this was not in the feeder all the time till somebody noted it off; own judgement.
-constexpr int longest_portion_days = 28;
+/// A portion of syrup is gone in a week, whenever the feeder comes off; common practice, no source: a strong colony takes
+/// a US gallon in 1-2 days. One whose amount was not said, and fondant, may last four.
+constexpr int portion_days = 7, longest_portion_days = 28;
+
+bool syrup_portion(const Fact& f) { return f.kind == Kind::feed && f.value.said() && f.detail != "fondant"; }
 
 }  // namespace
 
@@ -14,6 +17,7 @@ FeedSpan span_of(const Journal& journal, const Feeding& feeding, Day on) {
     const bool feeder = feeding.fact == set_up_fact || journal.facts[feeding.fact].kind == Kind::feeder_on;
     const bool told = feeding.to && (feeder || days_between(feeding.from, *feeding.to) <= longest_portion_days);
     FeedSpan out{feeding.from, told ? *feeding.to : feeding.from, {}};
+    if (!feeder && syrup_portion(journal.facts[feeding.fact])) out.sure = std::min(out.sure, feeding.from + date::days{portion_days});
     out.possible = out.sure + date::days{feed_carried_days};
     if (feeder && !feeding.to) out.possible = std::max(out.possible, on);
     return out;

@@ -96,9 +96,6 @@ private:
 /// All that came off by the day waits; then the day's honey facts.
 void book_day(Books& books, DayOrder& order, const std::vector<FactId>& day) {
     books.go_to(books.fact(day.front()).happened);
-    books.last_extraction = 0;
-    for (const FactId f : day)
-        if (books.fact(f).kind == Kind::extracted) books.last_extraction = std::max(books.last_extraction, f);
     order.book(day);
 }
 

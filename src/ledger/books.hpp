@@ -23,7 +23,6 @@ struct Books {
     Ledger ledger;
     std::vector<std::size_t> waiting;   ///< indices into History::takings, ascending
     std::size_t to_come = 0;            ///< first taking of a later day than the one being booked
-    FactId last_extraction = 0;         ///< the last extraction of the day being booked, as facts are ordered
     std::set<std::size_t> told_late;    ///< takings already reported as written down late
     std::map<std::string, std::size_t> by_name;  ///< lots by their name in lower case
     std::vector<FactId> backdated;      ///< facts noted after the day they happened

@@ -20,6 +20,22 @@ bool is_for(const Books& books, const Taking& t, const Fact& f, bool combs) {
     return !combs || f.detail.empty() || (f.detail == "sections") == (comb == Comb::sections);
 }
 
+/// A line that asks whether boxes are empty: the day's extractions before it are over, as in the histories.
+bool asks_for_empty(const Fact& f) {
+    return f.kind == Kind::super_on || f.kind == Kind::brood_box_on || f.kind == Kind::shed || (f.kind == Kind::box_weight && f.detail.empty());
+}
+
+/// Written further down on its day than the extraction, but before the next one or a line that ends it.
+bool still_of_it(const Books& books, FactId extraction, FactId taking) {
+    const Fact& f = books.fact(extraction);
+    for (FactId id = extraction + 1; id < books.journal.facts.size() && books.fact(id).happened == f.happened; ++id) {
+        if (books.fact(id).noted > books.history.on) continue;
+        if (books.fact(id).kind == f.kind) return false;
+        if (asks_for_empty(books.fact(id))) return taking < id;
+    }
+    return true;
+}
+
 /// Off before the extraction. On one day the order of lines does not tell, since yards and honey house may
 /// be in different files; but times do, and an extraction written further down.
 bool off_before(const Books& books, const Taking& t, FactId fact) {
@@ -27,7 +43,7 @@ bool off_before(const Books& books, const Taking& t, FactId fact) {
     if (t.day != f.happened) return t.day < f.happened;
     if (t.fact == set_up_fact || t.fact < fact) return true;
     if (books.fact(t.fact).minute >= 0 && f.minute >= 0) return false;
-    return books.last_extraction < t.fact;
+    return still_of_it(books, fact, t.fact);
 }
 
 void warn_late(Books& books, std::size_t i, FactId fact) {
@@ -76,6 +92,22 @@ std::vector<std::size_t> chosen(Books& books, FactId fact, const std::vector<std
     return here;
 }
 
+/// Those waiting longest, no more supers than were said; the others go on waiting.
+void keep_to_count(Books& books, FactId fact, std::vector<std::size_t>& takings) {
+    const std::int32_t said = books.fact(fact).count;
+    const auto is_super = [&](std::size_t i) { return books.taking(i).box != no_box; };
+    const auto supers = std::count_if(takings.begin(), takings.end(), is_super);
+    if (said <= 0 || supers <= said) return;
+    Diagnostic& d = say(books, Severity::warning, "super-count-differs", fact,
+                        fmt::format("{} said, but {} were waiting to be extracted", said == 1 ? "1 super" : fmt::format("{} supers", said), supers));
+    d.label = said == 1 ? "the one that waited longest is counted" : "those that waited longest are counted";
+    d.hint = "name the hives, for example 'extracted 82 kg lot A from h1 h3'";
+    for (const std::size_t i : takings)
+        if (is_super(i)) cite(books, d, books.taking(i).fact, "waiting since");
+    std::int32_t kept = 0;
+    std::erase_if(takings, [&](std::size_t i) { return is_super(i) && kept++ >= said; });
+}
+
 }  // namespace
 
 YardId yard_of(const Books& books, const Taking& t) {
@@ -97,6 +129,7 @@ std::vector<std::size_t> takings_for(Books& books, FactId fact, bool combs) {
         if (noted_by(books, books.taking(i).fact, books.fact(fact).noted)) in_time.push_back(i);
         else warn_late(books, i, fact);
     }
+    if (!combs) keep_to_count(books, fact, in_time);
     return in_time;
 }
 

@@ -219,6 +219,14 @@ TEST_CASE("how long a feed counts", "[history][care]") {
     CHECK(span(2).sure == day("2026-05-01"));
     CHECK(span(3).sure == day("2026-09-01"));
     CHECK(span(3).possible == day("2026-10-01"));
+    // The amount is known: gone in a week, though the feeder came off later.
+    BuildJournal said;
+    const HiveId fed = said.hive("h1", {brood()});
+    Fact& portion = said.fact("2026-04-11", Kind::feed, fed);
+    portion.detail = "syrup", portion.value = measure("2", Unit::litre).value();
+    said.fact("2026-04-25", Kind::feeder_off, fed);
+    const Journal two_litres = said.journal();
+    CHECK(span_of(two_litres, hive_at(replay_checked(two_litres, later), fed).feedings[0], later).sure == day("2026-04-18"));
 }
 
 TEST_CASE("a feeder nobody noted may come off after a feed", "[history][care]") {

@@ -145,6 +145,19 @@ TEST_CASE("on one day the order of lines does not matter, unless two extractions
     }
 }
 
+TEST_CASE("no more supers are extracted than were said; the others wait", "[ledger]") {
+    HoneyBook b;
+    const HiveId h1 = b.hive("h1"), h2 = b.hive("h2");
+    b.super_off("2026-07-10", h1, {10, 12, 14});
+    b.super_off("2026-07-11", h2, {10, 12, 14});
+    b.super_off("2026-07-11", h2, {10, 12, 14});
+    b.kg("2026-07-12", Kind::extracted, "24", "A").count = 2;
+    const Ledger l = b.account("2026-07-12");
+    CHECK(codes(l.diagnostics) == Codes{"warning super-count-differs"});
+    CHECK(l.lots[0].takings == std::vector<std::size_t>{0, 1});
+    CHECK(l.waiting == std::vector<std::size_t>{2});
+}
+
 TEST_CASE("a count of supers that differs from what was waiting is a warning", "[ledger]") {
     HoneyBook b;
     const HiveId h1 = b.hive("h1");
