@@ -47,9 +47,12 @@ bool which_comb(const HiveView& hive, Advice& a) {
 
 /// Days between visits from which "several days away" holds.
 constexpr int long_gap_days = 5;
+/// Days for which a flow noted as heavy is taken as heavy still; own judgement.
+constexpr int heavy_note_days = 10;
 
 bool two_at_once(const HiveView& hive, Advice& a) {
     if (a.act != Act::add_super || hive.flow().state != Flow::State::heavy) return false;
+    if (days_between(hive.flow().day, hive.on()) > heavy_note_days) return false;
     if (hive.settings().visit_interval_days < long_gap_days || a.comb != Comb::drawn) return false;
     if (hive.last(30, Kind::strength, {"weak"}) || hive.last(21, Kind::swarmed) || hive.supers.empty()) return false;
     if (a.sureness == Sureness::possible) return false;

@@ -202,19 +202,25 @@ std::string ripe_words(const SuperEstimate& e) {
 }
 
 Advices leave_on(const HiveView& hive) {
-    Advices out;
+    if (hive.all->phase() != Phase::during) return {};
+    Advice a = advise_to(Act::leave_super, Rank::rest, "");
+    std::vector<std::string> names;
+    std::string ripe;
     for (const SuperView& s : hive.supers) {
         const Ripeness r = ripeness(hive, s);
         if (r.verdict != Ripeness::Verdict::unripe || !s.estimate || s.full() < 0.85) continue;
-        if (hive.all->phase() != Phase::during) continue;
-        Advice a = advise_to(Act::leave_super, Rank::rest, fmt::format("leave {} on: full, not capped enough", super_name(hive, s)));
+        names.push_back(super_name(hive, s));
+        ripe = ripe_words(*s.estimate);
         a.boxes.push_back(s.box->id);
-        how_sure(a, Sureness::likely, ripe_words(*s.estimate));
-        a.reasons.push_back(fmt::format("{}; a moisture reading would outrank it", r.words));
+        a.reasons.push_back(fmt::format("{}: {}; {}", names.back(), r.words, ripe));
         because(a, r.facts);
-        out.push_back(std::move(a));
     }
-    return out;
+    if (names.empty()) return {};
+    a.what = fmt::format("leave {} on: full, not capped enough", listed(names));
+    how_sure(a, Sureness::likely, names.size() == 1 ? ripe : "by the capping");
+    if (names.size() == 1) a.reasons.back().resize(a.reasons.back().size() - ripe.size() - 2);   // said beside how sure it is
+    a.reasons.push_back("a moisture reading would outrank it");
+    return {a};
 }
 
 Advices brood_in_super_rule(const HiveView& hive) {

@@ -11,6 +11,8 @@ namespace {
 
 /// Days after the season in which moths still fly; own judgement.
 constexpr int moth_days = 60;
+/// Days before the season's end from which a super in the shed is not likely to go on any more; own judgement.
+constexpr int stored_days = 42;
 /// Days after freezing in which what comes next is said; own judgement.
 constexpr int after_freezing_days = 7;
 
@@ -48,7 +50,7 @@ std::string cold_words() {
 }
 
 /// In spring drawn supers are about to go on; what is left in the shed by then is stored.
-bool stored_for_long(const Context& c) { return c.phase() != Phase::during || c.season_days_left() <= moth_days; }
+bool stored_for_long(const Context& c) { return c.phase() != Phase::during || c.season_days_left() <= stored_days; }
 
 std::string moth_words(const ShedCombs& combs) {
     const std::string_view clean = "have the wet supers cleaned, or shut them tight";

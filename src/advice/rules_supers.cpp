@@ -40,9 +40,9 @@ void word_super(Advice& a, std::string_view place) {
 
 namespace {
 
-/// A nucleus or a colony that has just lost its queen needs no super.
+/// A nucleus needs no super; over an escape board one would be out of reach, and the supers come off in a day or two.
 bool may_need_super(const HiveView& hive) {
-    return !hive.journal().hives[static_cast<std::size_t>(hive.id)].nucleus && hive.brood_boxes > 0;
+    return !hive.escape && !hive.journal().hives[static_cast<std::size_t>(hive.id)].nucleus && hive.brood_boxes > 0;
 }
 
 // ---- first super --------------------------------------------------------------------------
@@ -191,7 +191,7 @@ bool ripe_on(const HiveView& hive) {
 }
 
 Advices room_runs_out(const HiveView& hive) {
-    if (hive.supers.empty() || !hive.estimate || flow_refuses_super(hive) || strips_in(hive)) return {};
+    if (hive.supers.empty() || !hive.estimate || !may_need_super(hive) || flow_refuses_super(hive) || strips_in(hive)) return {};
     const int days = hive.days_to_next_visit();
     const double chance = hive.chance_full(days);
     const double risk = hive.settings().accepted_risk_percent / 100.0;
@@ -212,7 +212,7 @@ Advices room_runs_out(const HiveView& hive) {
 }
 
 Advices fill_mark(const HiveView& hive) {
-    if (hive.supers.empty() || flow_refuses_super(hive)) return {};
+    if (hive.supers.empty() || !may_need_super(hive) || flow_refuses_super(hive)) return {};
     if ((hive.estimate && hive.estimate->from_own_visits) || !looked_at_lately(hive)) return {};
     const double mark = hive.settings().super_at_full_percent / 100.0;
     if (hive.emptiest_full() < mark) return {};
@@ -227,7 +227,7 @@ Advices fill_mark(const HiveView& hive) {
 }
 
 Advices foundation_drawn(const HiveView& hive) {
-    if (hive.supers.empty() || flow_refuses_super(hive) || !looked_at_lately(hive)) return {};
+    if (hive.supers.empty() || !may_need_super(hive) || flow_refuses_super(hive) || !looked_at_lately(hive)) return {};
     const double mark = hive.settings().super_at_drawn_percent / 100.0;
     for (const SuperView& s : hive.supers)
         if (s.built_comb() || !s.estimate || s.drawn() < mark || s.full() < 0.1) return {};
@@ -260,7 +260,7 @@ std::optional<Weights> last_two_weights(const HiveView& hive) {
 }
 
 Advices full_is_no_room(const HiveView& hive) {
-    if (hive.supers.empty() || !hive.estimate || !hive.estimate->no_room || hive.all->phase() != Phase::during) return {};
+    if (hive.supers.empty() || !hive.estimate || !may_need_super(hive) || !hive.estimate->no_room || hive.all->phase() != Phase::during) return {};
     const auto weights = last_two_weights(hive);
     if (!weights || days_between(weights->to.day, hive.on()) > 7) return {};
     if (weights->kg_per_day >= handbook::flow_on_kg_per_day) return {};

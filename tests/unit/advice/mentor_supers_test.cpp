@@ -124,6 +124,14 @@ const std::vector<MentorCase> cases{
      mill_bare + "2026-05-10 mill\n+super h3 foundation10\n2026-06-01 mill\nh3 super drawn 95%, 60% full\n2026-07-04 mill\nflow on\nh3 calm\n", {}, {"h3 foundation-mark"}},
     {"the season is over: no word of more supers", "the keeper's own season", "2026-09-06",
      mill + "2026-09-04 mill\nh3 super 95% full\n", {}, {"- no-more-supers"}},
+    {"clearing: no super over the escape board", "from memory: 24-48 hours to clear; bees do not pass the board upwards", "2026-06-10",
+     mill + "2026-06-01 mill\nflow heavy\nh3 super 70% full\n2026-06-09 mill\nflow heavy\nh3 super full, 80% capped, escape board on\n",
+     {"h3 escape-board"}, {"h3 room-runs-out", "h3 fill-mark", "h3 *: put a super"}},
+    {"a heavy flow of a fortnight ago asks for one", "Winston via Surrey Bee Club: two in a heavy flow", "2026-06-12",
+     mill + "2026-06-01 mill\nflow heavy\nh3 super 70% full\n2026-06-12 mill\nh3 super 95% full\n", {"h3 room-runs-out"}, {"h3 two-at-once"}},
+    {"full supers not capped are left on, once for a hive", "bee-health.extension.org, \"Removing Surplus Honey\"", "2026-06-12",
+     "units kg\nhive h3 at mill: deep, excluder, super drawn9, super drawn9\n2026-06-12 mill\nh3 bottom full, bottom 30% capped, top full, top 20% capped\n",
+     {"h3 leave-on: leave the bottom super and the top super on", "h3 leave-on: the top super: capped"}, {}},
 };
 
 }  // namespace
