@@ -73,9 +73,9 @@ thead th{border-bottom:1px solid var(--ink)}
 @media print{
 :root{--paper:#fff;--ink:#000;--soft:#333;--hair:#888;color-scheme:light}
 @page{margin:14mm}
-body{font-size:10.5pt;max-width:none;padding:0}
+body{font-size:10pt;line-height:1.4;max-width:none;padding:0}
 nav,.ref a[href]{text-decoration:none}nav{display:none}
-h2,h3,h4,article>.sub,section>.sub,p:has(+figure){break-after:avoid}
+h2,h3,h4,article>.sub,section>.sub,h2+p,p:has(+figure){break-after:avoid}
 figure,tr,li,.sub,.wide,.facts dd{break-inside:avoid}
 p,li,dd{orphans:3;widows:3}
 details:not(.also){display:none!important}
@@ -89,7 +89,13 @@ details::details-content{content-visibility:visible;display:block;height:auto}
 .sheet .write{height:8mm}
 .after-sheets{break-before:page}
 .sheets-head{display:none}
-.plate{grid-template-columns:8.6cm minmax(0,1fr);gap:0 .7cm}article{break-inside:avoid;margin:.6em 0 1.2em}
+.plate{grid-template-columns:6.6cm minmax(0,1fr);gap:0 .7cm;align-items:start}
+.plate>div:has(>.stack),.plate>div:has(>.stack)+div,.stack{display:contents}
+.plate .stack .chart{grid-row:1/span 2}.plate>div>p{grid-column:2;margin:0}
+.stack ol,.plate h4,.plate .facts{grid-column:1/-1}.stack ol{grid-row:3;font-size:.85em}.stack li{margin:.1em 0}
+.plate figure:not(.stack){grid-column:2;grid-row:2;margin:0}.plate figure .chart{max-width:9.5cm}
+article{break-inside:avoid;margin:0 0 .6em}article h4,article p,article ol{margin:.15em 0}
+.facts{gap:0 .6em;font-size:.92em}
 .chart{max-width:11cm}
 .wide{overflow:visible}.wide table{min-width:0}
 }

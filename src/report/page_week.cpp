@@ -12,7 +12,7 @@ namespace waxtab {
 namespace {
 
 /// Of sums over many hives so many lines are named.
-constexpr std::size_t most_lines = 12;
+constexpr std::size_t most_lines = 6;
 
 std::string due_words(Day by, Day on) {
     const int days = days_between(on, by);
