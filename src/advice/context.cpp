@@ -216,6 +216,13 @@ bool Context::swarm_season() const {
     return on >= w.from && on <= w.to;
 }
 
+bool Context::northern() const { return settings().season_to_month >= 6 && settings().season_to_month <= 11; }
+
+int Context::northern_month() const {
+    const int month = static_cast<int>(static_cast<unsigned>(date::year_month_day{on}.month()));
+    return northern() ? month : (month + 5) % 12 + 1;
+}
+
 bool Context::late() const {
     return phase() == Phase::after || (phase() == Phase::during && season_days_left() < late_season_days);
 }

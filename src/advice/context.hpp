@@ -120,6 +120,10 @@ struct Context {
     /// Days since the season ended; 0 during and before it.
     int days_after_season() const;
     bool swarm_season() const;
+    /// True where the season's end falls in the second half of the year, as in the northern half of the world.
+    bool northern() const;
+    /// The month as the northern half counts it, 1 to 12: July in the south is 1.
+    int northern_month() const;
     /// Less than four weeks of the season are left, or it is over.
     bool late() const;
     const BoxKind* kind(const Box& box) const { return journal.box_kind(box.kind); }

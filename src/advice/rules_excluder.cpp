@@ -8,7 +8,9 @@ namespace waxtab {
 namespace {
 
 Advices out_for_winter(const HiveView& hive) {
-    if (hive.all->phase() != Phase::after || !hive.excluder || hive.supers.empty()) return {};
+    // A season that ends in summer is no winter yet.
+    const int month = hive.all->northern_month();
+    if (hive.all->phase() != Phase::after || (month > 2 && month < 9) || !hive.excluder || hive.supers.empty()) return {};
     Advice a = advise_to(Act::excluder, Rank::rest, "take the excluder out before winter");
     a.by = hive.next_visit();
     how_sure(a, Sureness::certain, "");

@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include "advice/harvest.hpp"
 #include "advice/supers.hpp"
 #include "handbook/flow.hpp"
 
@@ -88,7 +89,9 @@ std::optional<Day> flow_over_on(const HiveView& hive) {
 
 Advices season_over(const HiveView& hive) {
     if (hive.all->phase() != Phase::after || hive.supers.empty() || hive.all->days_after_season() > 45) return {};
-    if (std::all_of(hive.supers.begin(), hive.supers.end(), untouched)) return {};
+    // Untouched ones and those that are ripe have advice of their own.
+    const auto settled = [&](const SuperView& s) { return untouched(s) || ripeness(hive, s).verdict == Ripeness::Verdict::ripe; };
+    if (std::all_of(hive.supers.begin(), hive.supers.end(), settled)) return {};
     Advice a = advise_to(Act::take_empty, Rank::rest, "decide about the supers still on: off for honey now, or left as winter stores");
     a.by = hive.next_visit();
     how_sure(a, Sureness::likely, "");

@@ -91,10 +91,12 @@ Advices recount(const YardView& yard) {
     return {a};
 }
 
-/// A count in spring and one before the winter bees are raised; in between every 30-60 days.
+/// In the months before and while the winter bees are raised, July to September in the north, every 30 days; else every
+/// 60 in the honey season.
 int count_gap(const Context& c) {
-    if (c.phase() == Phase::during) return c.season_days_left() < 60 ? 30 : 60;
-    return c.phase() == Phase::after && c.days_after_season() < 30 ? 30 : 0;
+    const bool winter_bees = c.northern_month() >= 7 && c.northern_month() <= 9;
+    if (c.phase() == Phase::during) return winter_bees ? 30 : 60;
+    return c.phase() == Phase::after && winter_bees ? 30 : 0;
 }
 
 /// The hive's first note; the day itself when there is none.

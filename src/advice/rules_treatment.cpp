@@ -109,6 +109,9 @@ const HeatLimit* heat_limit(std::string_view substance) {
     return nullptr;
 }
 
+/// A hot day longer ago is no news; own judgement.
+constexpr int hot_news_days = 14;
+
 std::optional<Seen> hottest(const HiveView& hive, Day from, Day to, double above) {
     std::optional<Seen> best;
     for (const Seen& s : hive.all->yard(hive.yard).facts) {
@@ -124,7 +127,7 @@ Advices too_warm(const HiveView& hive) {
         const HeatLimit* limit = heat_limit(t.substance);
         const Day end = t.to.value_or(hive.on());
         if (!limit || days_between(end, hive.on()) > 7) continue;
-        const auto hot = hottest(hive, t.from, end, limit->celsius);
+        const auto hot = hottest(hive, std::max(t.from, hive.on() - date::days{hot_news_days}), end, limit->celsius);
         if (!hot) continue;
         Advice a = advise_to(Act::note, Rank::rest, fmt::format("too warm for {}: look at the label and at the queen", t.substance));
         a.by = hive.on();

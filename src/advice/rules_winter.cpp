@@ -77,20 +77,20 @@ double fed_kg_since(const HiveView& hive, Day day, std::vector<FactId>& facts) {
 
 // ---- winter -----------------------------------------------------------------------------------
 
-bool autumn(const Context& c) {
-    if (c.phase() == Phase::during) return c.season_days_left() <= 14;
-    return c.phase() == Phase::after && c.days_after_season() <= 75;
-}
-
-bool northern(const Settings& s) { return s.season_to_month >= 6 && s.season_to_month <= 11; }
-
 /// The day feeding should be done by: the end of September, mid-October in the north; half a year on in the south.
 Day feeding_done(const Context& c) {
     const Settings& s = c.settings();
     const auto& ends = handbook::feeding_ends[s.climate == "cold" ? 3 : 0];
     const auto year = date::year_month_day{c.on}.year();
-    const int month = northern(s) ? ends.month : ends.month - 6;
+    const int month = c.northern() ? ends.month : ends.month - 6;
     return Day{date::year_month_day{year, date::month{static_cast<unsigned>(month)}, date::day{static_cast<unsigned>(ends.day)}}};
+}
+
+/// From two months before feeding should be done until six weeks after, the honey season being over or nearly so.
+bool autumn(const Context& c) {
+    const int left = days_between(c.on, feeding_done(c));
+    if (left > 60 || left < -45 || c.phase() == Phase::before) return false;
+    return c.phase() == Phase::after || c.season_days_left() <= 14;
 }
 
 std::string supers_off_first(const HiveView& hive) {
@@ -108,10 +108,16 @@ void say_need(Advice& a, const HiveView& hive, const Stores& have, double fed, c
 /// Less than this is within what a glance or a scale can tell; own judgement.
 constexpr double worth_feeding_kg = 2;
 
+/// A later word of plenty outranks an earlier count.
+bool plenty_since(const HiveView& hive, const Seen& seen) {
+    const auto plenty = hive.last(days_between(seen.day, hive.on()), Kind::stores, {"plenty"});
+    return plenty && plenty->fact > seen.fact;
+}
+
 Advices winter_stores(const HiveView& hive) {
     if (!autumn(*hive.all)) return {};
     const auto have = stores_noted(hive, 35);
-    if (!have) return {};
+    if (!have || plenty_since(hive, have->seen)) return {};
     const Settings& s = hive.settings();
     const auto need = handbook::winter_stores(s.climate.empty() ? "middle" : s.climate);
     if (!need) return {};
@@ -184,9 +190,7 @@ std::string supers_words(const HiveView& hive) {
 
 /// Without a word on the temperature the calendar tells: no syrup once feeding should be done, nor before spring.
 bool cold_months(const Context& c) {
-    const auto month = static_cast<unsigned>(date::year_month_day{c.on}.month());
-    const unsigned northern_month = northern(c.settings()) ? month : (month + 5) % 12 + 1;
-    return northern_month >= 11 || northern_month <= 2 || (c.phase() == Phase::after && c.on > feeding_done(c));
+    return c.northern_month() >= 11 || c.northern_month() <= 2 || (c.phase() == Phase::after && c.on > feeding_done(c));
 }
 
 std::string_view feed_now(const HiveView& hive) {
@@ -210,10 +214,7 @@ Advices hunger(const HiveView& hive) {
 
 Advices spring_stores(const YardView& yard) {
     const Context& c = *yard.all;
-    if (c.phase() != Phase::before) return {};
-    const auto month = static_cast<unsigned>(date::year_month_day{c.on}.month());
-    const bool spring = northern(c.settings()) ? month == 3 : month == 9;
-    if (!spring) return {};
+    if (c.phase() != Phase::before || c.northern_month() != 3) return {};
     Advice a = advise_to(Act::note, Rank::rest, "heft the hives: hunger month");
     for (const HiveView* h : yard.hives)
         if (!h->last(21, Kind::stores) && !h->last(21, Kind::hive_weight)) a.hives.push_back(h->id);
