@@ -75,12 +75,12 @@ step() {
     say "$name: done"
 }
 
-# Open measurements that some tests check against, where they are at hand.
-if [ -z "${WAXTAB_OPEN_DATA-}" ] && [ -d "$root/../shared/data" ]; then
-    WAXTAB_OPEN_DATA=$(cd "$root/../shared/data" && pwd)
-    export WAXTAB_OPEN_DATA
-fi
+tidy() {
+    log=$root/build/clang/tidy.txt
+    run-clang-tidy -quiet -p "$root/build/clang" "$root/src/.*" >"$log" 2>/dev/null || { tail -n 60 "$log" >&2; false; }
+}
 
+# Open measurements that some tests check against, where they are at hand.
 if [ -z "${WAXTAB_OPEN_DATA-}" ] && [ -d "$root/../shared/data" ]; then
     WAXTAB_OPEN_DATA=$(cd "$root/../shared/data" && pwd)
     export WAXTAB_OPEN_DATA
@@ -104,7 +104,7 @@ if [ -n "$all" ]; then
     build clang -DCMAKE_BUILD_TYPE=Release -DCMAKE_CXX_COMPILER=clang++ -DCMAKE_EXPORT_COMPILE_COMMANDS=ON
     unit clang
     journals clang
-    step clang-tidy sh -c "run-clang-tidy -quiet -p '$root/build/clang' '$root/src/.*' >'$root/build/clang/tidy.txt' 2>/dev/null || { tail -n 60 '$root/build/clang/tidy.txt' >&2; false; }"
+    step clang-tidy tidy
     export GLIBC_TUNABLES=glibc.cpu.hwcaps=-AVX2,-FMA,-FMA4
     journals release
     unset GLIBC_TUNABLES

@@ -141,8 +141,10 @@ std::string help_page() {
 std::string help_page(Command command, const std::string& options) {
     const Teaching& teaching = teaching_of(command);
     const bool about_words = takes_names(command);
-    std::string out = fmt::format("Use: waxtab {} {}\n\n", name_of(command),
-                                  command == Command::words ? "[WORD]" : command == Command::rules ? "[RULE]" : "[OPTIONS] [FILES OR FOLDERS]");
+    const std::string_view takes = command == Command::words   ? "[WORD]"
+                                   : command == Command::rules ? "[RULE]"
+                                                               : "[OPTIONS] [FILES OR FOLDERS]";
+    std::string out = fmt::format("Use: waxtab {} {}\n\n", name_of(command), takes);
     out += paragraph(teaching.words, "", "");
     out += fmt::format("\nTry:\n  {}\n", teaching.try_it);
     if (about_words) return out;

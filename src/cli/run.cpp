@@ -67,7 +67,8 @@ int rules_of_advice(const Options& options, Io& io) {
         const auto at = std::find(known.begin(), known.end(), name);
         if (at == known.end()) {
             const std::string near = nearest(name, known);
-            complain(io, fmt::format("there is no rule '{}'{}", name, near.empty() ? "; 'waxtab rules' lists them" : fmt::format("; did you mean '{}'?", near)));
+            complain(io, fmt::format("there is no rule '{}'; {}", name,
+                                     near.empty() ? std::string("'waxtab rules' lists them") : fmt::format("did you mean '{}'?", near)));
             return wrong_use;
         }
         out += rule_text(rules()[static_cast<std::size_t>(at - known.begin())]);

@@ -66,10 +66,7 @@ private:
     std::set<std::pair<int, bool>> frame_patterns_;
 };
 
-/// Style sheet and the hatchings the drawings use.
-std::string_view page_style();
-std::string_view page_hatchings();
-/// A whole document around `body`.
+/// A whole document around `body`, with its style sheet and the hatchings the drawings use.
 std::string page_document(std::string_view title, std::string_view body);
 
 // ---- the sections of the page, in order ---------------------------------------------------

@@ -4,8 +4,9 @@
 
 namespace waxtab {
 
-std::string_view page_style() {
-    return R"(
+namespace {
+
+constexpr std::string_view style_sheet = R"(
 :root{color-scheme:light dark;--paper:#f8f4e8;--ink:#211c14;--soft:#564d3f;--hair:#a79c86}
 @media (prefers-color-scheme:dark){:root{--paper:#17140f;--ink:#ebe2cf;--soft:#bdb29c;--hair:#6b6252}}
 *{box-sizing:border-box}
@@ -100,10 +101,8 @@ article{break-inside:avoid;margin:0 0 .6em}article h4,article p,article ol{margi
 .wide{overflow:visible}.wide table{min-width:0}
 }
 )";
-}
 
-std::string_view page_hatchings() {
-    return R"svg(<svg width="0" height="0" style="position:absolute" aria-hidden="true" focusable="false"><defs>
+constexpr std::string_view hatchings = R"svg(<svg width="0" height="0" style="position:absolute" aria-hidden="true" focusable="false"><defs>
 <pattern id="honey" width="4" height="4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
 <path d="M0 0V4" stroke="currentColor" stroke-width=".9"/></pattern>
 <pattern id="capped" width="3" height="3" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">
@@ -130,14 +129,15 @@ M131.6 21l-4 4M139.2 21l-4 4M146.8 21l-4 6"/>
 <rect x="9" y="9" width="122" height="5" fill="url(#shade)"/></g>
 </defs></svg>
 )svg";
-}
+
+}  // namespace
 
 std::string page_document(std::string_view title, std::string_view body) {
     return fmt::format("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
                        "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
                        "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n"
                        "<title>{}</title>\n<style>{}</style>\n</head>\n<body>\n{}{}</body>\n</html>\n",
-                       html(title), page_style(), page_hatchings(), unbroken(body));
+                       html(title), style_sheet, hatchings, unbroken(body));
 }
 
 }  // namespace waxtab

@@ -86,7 +86,8 @@ TEST_CASE("a round for machines") {
 
 TEST_CASE("everything to load names the lines it comes from") {
     const Read r("units kg\nhive h3 at mill: deep, excluder, super drawn9\n\n2026-05-28 mill\nshed: 1 super drawn9, 2 escape boards\n"
-                 "flow heavy\nh3 super 60%\n\n2026-06-03 mill\nh3 super full, 95% capped\nextracted 4 kg lot A from h3\nfilled 8 x 454 g lot A\n",
+                 "flow heavy\nh3 super 60%\n\n2026-06-03 mill\nh3 super full, 95% capped\n"
+                 "extracted 4 kg lot A from h3\nfilled 8 x 454 g lot A\n",
                  june(4));
     const std::vector<Advice> advice = advise(r.journal, r.history, r.estimates, r.ledger);
     const Round round = bring(r.journal, r.history, r.estimates, advice, june(4), june(11));
