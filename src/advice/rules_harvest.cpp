@@ -205,21 +205,22 @@ Advices leave_on(const HiveView& hive) {
     if (hive.all->phase() != Phase::during) return {};
     Advice a = advise_to(Act::leave_super, Rank::rest, "");
     std::vector<std::string> names;
-    std::string ripe;
+    std::string words, ripe;
     for (const SuperView& s : hive.supers) {
         const Ripeness r = ripeness(hive, s);
         if (r.verdict != Ripeness::Verdict::unripe || !s.estimate || s.full() < 0.85) continue;
         names.push_back(super_name(hive, s));
-        ripe = ripe_words(*s.estimate);
+        words = r.words, ripe = ripe_words(*s.estimate);
         a.boxes.push_back(s.box->id);
         a.reasons.push_back(fmt::format("{}: {}; {}", names.back(), r.words, ripe));
         because(a, r.facts);
     }
     if (names.empty()) return {};
     a.what = fmt::format("leave {} on: full, not capped enough", listed(names));
-    how_sure(a, Sureness::likely, names.size() == 1 ? ripe : "by the capping");
-    if (names.size() == 1) a.reasons.back().resize(a.reasons.back().size() - ripe.size() - 2);   // said beside how sure it is
-    a.reasons.push_back("a moisture reading would outrank it");
+    const bool one = names.size() == 1;   // then what is named above needs no name here
+    how_sure(a, Sureness::likely, one ? ripe : "by the capping");
+    if (one) a.reasons = {words + "; a moisture reading would outrank it"};
+    else a.reasons.push_back("a moisture reading would outrank it");
     return {a};
 }
 

@@ -140,7 +140,7 @@ The books law asks for, and where the advice comes from.
   room-runs-out (Supers)
     A super goes on when the chance that room runs out before the next visit is
     above the risk you accept; that risk is the only margin. Supers not looked at
-    for four weeks are looked at first.
+    for two weeks are looked at first.
     Source: mechanism: Rinderer and Baxter, J. Econ. Entomol. 71 (1978); Winston,
     Apiculture, as excerpted by Surrey Bee Club; the risk is your setting.
   fed-super (Feed and honey)
@@ -161,17 +161,17 @@ The books law asks for, and where the advice comes from.
   
   ## Disease
   
+  - **dead-out**: A dead hive is shut against robbers; its combs go nowhere before
+    the cause is known. *Source: common practice, no source.*
   - **notifiable-disease**: Foulbrood or another notifiable disease suspected: all
     advice that moves frames, supers or colonies from or to that yard stops; call
     the inspector. *Source: local law on notifiable bee diseases.*
   
   ## Supers
   
-  - **first-super**: The first super goes on at 5-6 frames of brood, or when 80 %
-    of the brood frames are drawn and in use, before the main flow. *Source:
-    Norfolk Beekeepers, "Adding supers"; NW Arkansas Beekeepers, "Supering";
-    wisconsinpollinators.com (8 of 10).*
-  - **crowded**: A packed or backfilled brood nest asks for room before any flow
+  - **first-super**: The first super goes on at 5-6 frames of brood (8 in two
+    brood boxes), or when 80 % of the brood frames are drawn and in use, before
+    the main flow. *Source: Norfolk Beekeepers, "Adding supers"; NW Arkansas
 
 No line is longer than a page is wide.
 
