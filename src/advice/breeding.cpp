@@ -38,6 +38,7 @@ public:
             case Kind::cups: if (is_one_of(f.detail, {"charged", "egg"}) && f.count != 0) take_cells(s); break;
             case Kind::queen_cells: take_cells(s); break;
             case Kind::swarmed: lower(1, fmt::format("swarmed on {}", iso(s.day)), s); break;
+            case Kind::swarm_hived: if (f.other == out_.hive) lower(1, fmt::format("its swarm was hived on {}", iso(s.day)), s); break;
             case Kind::hive_split: case Kind::nuc_made: take_split(s); break;
             default: break;
         }
@@ -93,14 +94,12 @@ MassRange sum(const MassRange& a, const MassRange& b) {
     return {a.low + b.low, a.value + b.value, a.high + b.high, a.weighed && b.weighed};
 }
 
+/// By harvests, not by lots: honey that was blended stands in several lots.
 void take_honey(ColonyFigures& f, const Ledger& ledger, const Season& season) {
-    for (const Lot& lot : ledger.lots) {
-        if (lot.extracted < season.from || lot.extracted > season.to) continue;
-        for (const LotShare& share : lot.shares) {
-            if (share.hive != f.hive) continue;
-            f.honey = f.honey ? sum(*f.honey, share.honey) : share.honey;
-            f.because.insert(f.because.end(), share.because.begin(), share.because.end());
-        }
+    for (const Harvest& h : ledger.harvests) {
+        if (h.hive != f.hive || h.day < season.from || h.day > season.to) continue;
+        f.honey = f.honey ? sum(*f.honey, h.honey) : h.honey;
+        f.because.insert(f.because.end(), h.because.begin(), h.because.end());
     }
 }
 
@@ -149,9 +148,11 @@ std::vector<ColonyFigures> breeding(const Journal& journal, const History& histo
     for (ColonyFigures& f : out) readers.emplace_back(journal, f);
     for (std::size_t i = 0; i < journal.facts.size(); ++i) {
         const Fact& f = journal.facts[i];
-        if (f.hive < 0 || place[static_cast<std::size_t>(f.hive)] < 0) continue;
+        // A swarm that was hived tells of the hive it left.
+        const HiveId hive = f.kind == Kind::swarm_hived ? f.other : f.hive;
+        if (hive < 0 || place[static_cast<std::size_t>(hive)] < 0) continue;
         if (f.noted > history.on || f.happened > history.on || f.happened < season.from) continue;
-        readers[static_cast<std::size_t>(place[static_cast<std::size_t>(f.hive)])].take({static_cast<FactId>(i), f.happened, &f});
+        readers[static_cast<std::size_t>(place[static_cast<std::size_t>(hive)])].take({static_cast<FactId>(i), f.happened, &f});
     }
     for (ColonyFigures& f : out) take_honey(f, ledger, season);
     set_against_yard(out);

@@ -35,6 +35,21 @@ TEST_CASE("the swarming score is the lowest of the season", "[advice][breeding]"
     CHECK_FALSE(figures(a, all, "h4").swarm_score);
 }
 
+TEST_CASE("a swarm that was hived scores the hive it left", "[advice][breeding]") {
+    const Advised a = advised(four + "2026-05-10 mill\nh1 no queen cells\n2026-05-20 mill\nswarm from h1 hived as s1\n", "2026-07-01");
+    const auto all = breeding(a.journal, a.history, a.ledger);
+    CHECK(figures(a, all, "h1").swarm_score == 1.0);
+    CHECK_FALSE(figures(a, all, "s1").swarm_score);
+}
+
+TEST_CASE("honey that was blended counts once", "[advice][breeding]") {
+    const Advised a = advised(four + "2026-07-01 mill\nh1 top off 24 kg\n2026-07-02\nextracted 15 kg lot A from h1\n"
+                                     "2026-07-05\nblended lot A and lot B into lot C\n", "2026-08-01");
+    const auto all = breeding(a.journal, a.history, a.ledger);
+    REQUIRE(figures(a, all, "h1").honey);
+    CHECK(figures(a, all, "h1").honey->value == Mass::from_kilograms(15));
+}
+
 TEST_CASE("cells once are 3, a split because of them is 1", "[advice][breeding]") {
     const Advised a = advised(four + "2026-05-10 mill\nh1 2 open queen cells\nh2 4 open queen cells\n2026-05-11 mill\nh2 split into h5\n", "2026-07-01");
     const auto all = breeding(a.journal, a.history, a.ledger);
