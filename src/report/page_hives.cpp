@@ -45,8 +45,8 @@ std::string aliases(const Page& page, HiveId hive) {
 
 std::string hive_article(Page& page, const HiveHistory& hive) {
     const std::string name = bdi(page.in.journal.hive_name(hive.hive)) + aliases(page, hive.hive);
-    return fmt::format("<article id=\"hive-{0}\" aria-labelledby=\"hive-{0}-h\"><h4 id=\"hive-{0}-h\">{1}</h4>\n<p class=\"sub\">kept {2}</p>\n"
-                       "<div class=\"plate\"><div>{3}</div><div>{4}{5}{6}</div></div></article>\n",
+    return fmt::format("<article id=\"hive-{0}\" aria-labelledby=\"hive-{0}-h\"><h4 id=\"hive-{0}-h\">{1}</h4>\n"
+                       "<p class=\"sub\">kept {2}</p>\n<div class=\"plate\"><div>{3}</div><div>{4}{5}{6}</div></div></article>\n",
                        hive.hive, name, html(life_text(page.in.journal, hive)), stack_drawing(page, hive), gain_html(page, hive),
                        filling_chart(page, hive), visits_html(page, hive));
 }
