@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include "history/queens.hpp"
 #include "report/phrases.hpp"
 #include "text/layout.hpp"
 #include "text/utf8.hpp"
@@ -107,13 +108,41 @@ std::string aliases_text(const HiveDecl& hive) {
     return names.empty() ? std::string{} : fmt::format(", also {}", fmt::join(names, ", "));
 }
 
-std::string hive_text(const Journal& journal, const History& history, const HiveHistory& hive,
+std::string queen_name(const Queen& queen) {
+    std::string text = "queen";
+    if (!queen.colour.empty()) text += ", marked " + printable(queen.colour);
+    if (queen.year > 0) text += fmt::format(", of {}", queen.year);
+    if (queen.clipped) text += ", clipped";
+    if (!queen.mother.empty()) text += ", from " + printable(queen.mother);
+    return text;
+}
+
+/// Which queens the hive had: what is known of each, from when to when, whence and whither.
+std::string queens_text(const Journal& journal, const Queens& queens, HiveId hive, const Style& style) {
+    if (!queens.worth_telling(hive)) return {};
+    std::string out;
+    for (const Reign* r : queens.of(hive)) {
+        const Reign *before = queens.before(*r), *next = queens.next(*r);
+        std::string text = queen_name(queens.queens[static_cast<std::size_t>(r->queen)]) + ": " + since_text(r->from);
+        if (!r->came.empty()) text += fmt::format(", {}", r->came);
+        if (before && before->hive != hive) text += " from " + printable(journal.hive_name(before->hive));
+        if (r->to) text += fmt::format("; to {}, {}", iso(*r->to), r->went);
+        if (next && next->hive != hive) text += ", then in " + printable(journal.hive_name(next->hive));
+        std::vector<FactId> facts;
+        for (const FactId f : {r->from_fact, r->to_fact})
+            if (f != set_up_fact) facts.push_back(f);
+        out += with_ref(text, "  ", "    ", refs_text(journal, facts, style));
+    }
+    return out;
+}
+
+std::string hive_text(const Journal& journal, const History& history, const Queens& queens, const HiveHistory& hive,
                       const Selection& selection, const Style& style) {
     const HiveDecl& decl = journal.hives[static_cast<std::size_t>(hive.hive)];
     const std::string_view yard = journal.yard_name(hive.yard_on(history.on));
     std::string out = heading(printable(decl.name) + aliases_text(decl) +
                               (yard.empty() ? std::string{} : " at " + printable(yard)), style);
-    out += paragraph(life_text(journal, hive), "  ", "  ");
+    out += paragraph(life_text(journal, hive), "  ", "  ") + queens_text(journal, queens, hive.hive, style);
     const std::string stack = stack_text(journal, history, hive, style);
     if (!stack.empty()) out += '\n' + stack;
     const std::string events = events_text(journal, hive, selection, style);
@@ -165,8 +194,9 @@ std::string timeline_text(const Journal& journal, const History& history, const 
     for (std::size_t yard = 0; yard < history.yard_facts.size(); ++yard)
         if (selection.has_yard(static_cast<YardId>(yard)) && selection.hives.empty())
             add(yard_text(journal, history, yard, selection, style));
+    const Queens queens = queens_of(journal, history);
     for (const HiveHistory& hive : history.hives)
-        if (in_timeline(selection, history, hive)) add(hive_text(journal, history, hive, selection, style));
+        if (in_timeline(selection, history, hive)) add(hive_text(journal, history, queens, hive, selection, style));
     return out.empty() ? "No hive to show.\n" : out;
 }
 

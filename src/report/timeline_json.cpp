@@ -1,3 +1,4 @@
+#include "history/queens.hpp"
 #include "report/json.hpp"
 #include "report/phrases.hpp"
 #include "report/timeline.hpp"
@@ -35,8 +36,30 @@ Json standing_json(const Journal& journal, const History& history, const Standin
     return json;
 }
 
-Json hive_json(const Journal& journal, const History& history, const HiveHistory& hive, const Selection& selection,
-               const Style& style) {
+Json queens_json(const Journal& journal, const Queens& queens, HiveId hive, const Style& style) {
+    Json json = Json::array();
+    for (const Reign* r : queens.of(hive)) {
+        const Queen& queen = queens.queens[static_cast<std::size_t>(r->queen)];
+        const Reign *before = queens.before(*r), *next = queens.next(*r);
+        Json one;
+        one["colour"] = words_json(queen.colour);
+        one["year"] = queen.year > 0 ? Json(queen.year) : Json(nullptr);
+        one["clipped"] = queen.clipped;
+        one["mother"] = words_json(queen.mother);
+        one["from"] = day_json(r->from);
+        one["came"] = words_json(r->came);
+        one["came_from"] = before ? words_json(journal.hive_name(before->hive)) : Json(nullptr);
+        one["to"] = day_json(r->to);
+        one["went"] = words_json(r->went);
+        one["went_to"] = next ? words_json(journal.hive_name(next->hive)) : Json(nullptr);
+        if (style.refs) one["at"] = at_json(journal, {r->from_fact, r->to_fact});
+        json.push_back(std::move(one));
+    }
+    return json;
+}
+
+Json hive_json(const Journal& journal, const History& history, const Queens& queens, const HiveHistory& hive,
+               const Selection& selection, const Style& style) {
     Json json;
     json["hive"] = journal.hive_name(hive.hive);
     json["also"] = journal.hives[static_cast<std::size_t>(hive.hive)].aliases;
@@ -46,6 +69,7 @@ Json hive_json(const Journal& journal, const History& history, const HiveHistory
     json["ended"] = day_json(hive.ended);
     json["mother"] = words_json(journal.hive_name(hive.mother));
     json["united_into"] = words_json(journal.hive_name(hive.united_into));
+    json["queens"] = queens_json(journal, queens, hive.hive, style);
     json["stack"] = Json::array();
     for (const Standing& standing : hive.stack)
         json["stack"].push_back(standing_json(journal, history, standing, hive.hive, style));
@@ -77,9 +101,10 @@ std::string timeline_json(const Journal& journal, const History& history, const 
         if (selection.has_yard(static_cast<YardId>(yard)))
             json["yards"].push_back(yard_json(journal, history, yard, selection, style));
     json["hives"] = Json::array();
+    const Queens queens = queens_of(journal, history);
     for (const HiveHistory& hive : history.hives)
         if (in_timeline(selection, history, hive))
-            json["hives"].push_back(hive_json(journal, history, hive, selection, style));
+            json["hives"].push_back(hive_json(journal, history, queens, hive, selection, style));
     return document(json);
 }
 

@@ -40,6 +40,9 @@ The small teaching journals.
   $ waxtab timeline --on 2026-06-14 swarm
   h1 at mill
     from the start
+    queen: from the start; to 2026-05-10, went with the split,
+      then in h3                                                      mill.hive:11
+    queen: since 2026-05-10, raised after the split                   mill.hive:11
   
         super, medium, 9 frames, drawn  from the start                 mill.hive:3
         ----- excluder -----            from the start                 mill.hive:3
@@ -55,6 +58,9 @@ The small teaching journals.
   
   h2 at mill
     from the start
+    queen: from the start; to 2026-05-16, left with the swarm,
+      then in s1                                                      mill.hive:15
+    queen: since 2026-05-16, raised after the swarm                   mill.hive:15
   
         super, medium, 9 frames, drawn  from the start                 mill.hive:4
         ----- excluder -----            from the start                 mill.hive:4
@@ -72,6 +78,7 @@ The small teaching journals.
   
   h3 at mill
     since 2026-05-10, from h1
+    queen: since 2026-05-10, came with the split from h1              mill.hive:11
   
         brood box, deep, 10 frames  since 2026-05-10                  mill.hive:11
         ===== floor =====
@@ -82,6 +89,7 @@ The small teaching journals.
   
   s1 at mill
     since 2026-05-16, from h2
+    queen: since 2026-05-16, came with the swarm from h2              mill.hive:16
   
         brood box, deep, 10 frames  since 2026-05-16                  mill.hive:16
         ===== floor =====
