@@ -44,7 +44,7 @@ TEST_CASE("a swarm that was hived scores the hive it left", "[advice][breeding]"
 
 TEST_CASE("honey that was blended counts once", "[advice][breeding]") {
     const Advised a = advised(four + "2026-07-01 mill\nh1 top off 24 kg\n2026-07-02\nextracted 15 kg lot A from h1\n"
-                                     "2026-07-05\nblended lot A and lot B into lot C\n", "2026-08-01");
+                                     "opening stock 5 kg lot B\n2026-07-05\nblended lots A and B into lot C\n", "2026-08-01");
     const auto all = breeding(a.journal, a.history, a.ledger);
     REQUIRE(figures(a, all, "h1").honey);
     CHECK(figures(a, all, "h1").honey->value == Mass::from_kilograms(15));
