@@ -132,4 +132,10 @@ std::string whereabouts(const Journal& journal, const Lot& lot, const Selection&
     return out + paragraph(fmt::format("left in bulk: {}", mass_text(lot.bulk, style)), "  ", "    ");
 }
 
+std::string limit_text(const Water& water, const handbook::MoistureLimit& limit) {
+    const bool driest = handbook::within(limit, static_cast<double>(water.low) / 10), wettest = handbook::within(limit, static_cast<double>(water.high) / 10);
+    return fmt::format("{}, {} {:.4g}%: {}", limit.name, limit.below_only ? "below" : "at most", limit.percent,
+                       wettest ? "met" : driest ? "not sure, its range reaches over it" : "not met");
+}
+
 }  // namespace waxtab

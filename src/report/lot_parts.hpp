@@ -18,4 +18,7 @@ MassRange honey_of(const History& history, const Estimates& estimates, std::size
 /// Jars filled, out and left; what went out, day by day; what is left in jars and in bulk.
 std::string whereabouts(const Journal& journal, const Lot& lot, const Selection& selection, const Style& style);
 
+/// `EU honey law, at most 20%: met`; `not sure` where the range of the water reaches over the limit.
+std::string limit_text(const Water& water, const handbook::MoistureLimit& limit);
+
 }  // namespace waxtab

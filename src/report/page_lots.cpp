@@ -70,8 +70,7 @@ std::string moisture_html(Page& page, const Lot& lot) {
                                   lot.water->read ? "read" : "by what was blended", page.refs(lot.water->because));
     for (const handbook::LimitAnswer& answer : *answers)
         if (answer.limit)
-            out += fmt::format("<li>{}, {} {:.4g}%: {}</li>\n", html(answer.limit->name), answer.limit->below_only ? "below" : "at most",
-                               answer.limit->percent, answer.met ? "met" : "not met");
+            out += fmt::format("<li>{}</li>\n", html(limit_text(*lot.water, *answer.limit)));
     return out + "</ul>\n";
 }
 

@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include "ledger/price.hpp"
 #include "report/phrases.hpp"
 #include "text/utf8.hpp"
 
@@ -77,8 +78,9 @@ std::string disease_text(const Journal& journal, const DiseaseRecord& r, const s
 std::string trade_text(const Journal& journal, const TradeRecord& r, const Style& style) {
     const std::string amount = r.jars > 0 ? fmt::format("{} x {}", r.jars, jar_text(r.size)) : mass_text(r.honey, style);
     const std::string_view way = r.in ? "in from" : "out to";
-    return with_ref(fmt::format("{}, {}, lot {}, {} {}{}", iso(r.day), amount, printable(r.lot), way, printable(r.who),
-                                r.business && !r.in ? " (business)" : ""),
+    const std::string price = price_of(journal, journal.facts[r.fact]);
+    return with_ref(fmt::format("{}, {}, lot {}, {} {}{}{}", iso(r.day), amount, printable(r.lot), way, printable(r.who),
+                                r.business && !r.in ? " (business)" : "", price.empty() ? "" : ", price noted: " + printable(price)),
                     "  ", inner, ref_text(journal, r.fact, no_hive, style));
 }
 

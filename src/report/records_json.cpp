@@ -1,3 +1,4 @@
+#include "ledger/price.hpp"
 #include "report/json.hpp"
 #include "report/records.hpp"
 
@@ -63,6 +64,7 @@ Json trade_json(const Journal& journal, const TradeRecord& r, const Style& style
     json["jars"] = r.jars;
     json["size"] = r.jars > 0 ? mass_json(r.size, style) : Json(nullptr);
     json["honey"] = mass_json(r.honey, style);
+    json["price"] = words_json(price_of(journal, journal.facts[r.fact]));
     if (style.refs) json["at"] = at_json(journal, {r.fact});
     return json;
 }

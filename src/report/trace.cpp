@@ -93,10 +93,7 @@ std::string moisture_text(const Journal& journal, const Lot& lot, const Style& s
                                refs_text(journal, w.because, style));
     for (const handbook::LimitAnswer& answer : *answers) {
         if (!answer.limit) continue;
-        const std::string text = fmt::format("{}, {} {:.4g}%: {}", answer.limit->name,
-                                             answer.limit->below_only ? "below" : "at most", answer.limit->percent,
-                                             answer.met ? "met" : "not met");
-        out += paragraph(text, "  - ", "    ");
+        out += paragraph(limit_text(w, *answer.limit), "  - ", "    ");
     }
     return out;
 }

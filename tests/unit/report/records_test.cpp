@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include "ledger/ledger.hpp"
+#include "report/lot_parts.hpp"
 #include "report/records.hpp"
 
 using namespace waxtab;
@@ -56,4 +57,12 @@ TEST_CASE("the records as JSON: what is not noted is null", "[report][records]")
     CHECK(json["medicines"][0]["days"] == 28);
     CHECK(json["feeds"][0]["origin"].is_null());
     CHECK(json["trade"].empty());
+}
+
+// Directive 2001/110/EC: at most 20 %; a range that reaches over it answers nothing.
+TEST_CASE("a limit inside the range of the water is not sure", "[report][records]") {
+    const handbook::MoistureLimit& eu = *handbook::limit_answers(17, false)[0].limit;
+    CHECK(limit_text({171, 171, 171, true, {}}, eu) == "EU honey law, at most 20%: met");
+    CHECK(limit_text({142, 171, 227, false, {}}, eu) == "EU honey law, at most 20%: not sure, its range reaches over it");
+    CHECK(limit_text({205, 210, 215, false, {}}, eu) == "EU honey law, at most 20%: not met");
 }
