@@ -128,10 +128,9 @@ std::vector<double> shares_of_gain(double gain, const std::vector<SuperSlot>& su
 namespace {
 
 /// Nearly empty supers have no share in a loss. Where a loss is likely but a gain possible, its shares count as far as
-/// it is, so that a super is not held to be empty whatever is seen in it.
-std::vector<double> shares_of_likely_gain(double gain, double var, const std::vector<SuperSlot>& supers,
-                                         const std::vector<double>& held) {
-    std::vector<double> shares = shares_of_gain(gain, supers, held);
+/// it is, so that a super is not held to be empty whatever is seen in it. `shares`: those of the gain as expected.
+std::vector<double> shares_if_it_gains(std::vector<double> shares, double gain, double var, const std::vector<SuperSlot>& supers,
+                                       const std::vector<double>& held) {
     if (gain >= 0 || var <= 0) return shares;
     const double possible = std::erfc(-gain / std::sqrt(2 * var));   // twice the chance of a gain: 1 where it is even
     const std::vector<double> gaining = shares_of_gain(0, supers, held);
@@ -153,7 +152,8 @@ Step hive_step(const Parameters& p, double days, const Gaussian& local, const st
     const double v = p.hive_sd * p.hive_sd, wobble = p.wobble * p.wobble * days;
     const double gain_var = local.cov(at_intake, at_intake) + 2 * strength.summed * local.cov(at_intake, a) +
                             strength.summed * strength.summed * local.cov(a, a) + v * strength.sum_var + wobble;
-    const std::vector<double> share = shares_of_likely_gain(gain, gain_var, supers, held);
+    const std::vector<double> expected = shares_of_gain(gain, supers, held);
+    const std::vector<double> share = shares_if_it_gains(expected, gain, gain_var, supers, held);
 
     Step s{MatrixXd::Zero(own, shared_size + own), VectorXd::Zero(own), MatrixXd::Zero(own, own)};
     s.T(at_strength, shared_size + at_strength) = strength.kept;
@@ -163,7 +163,11 @@ Step hive_step(const Parameters& p, double days, const Gaussian& local, const st
     s.Q(at_base, at_base) = weighed ? 0.15 * 0.15 * days : 0;
     VectorXd part = VectorXd::Zero(own);
     if (weighed && supers.empty()) part(at_base) = 1;
-    for (std::size_t i = 0; i < share.size(); ++i) part(first_super + static_cast<int>(i)) = share[i];
+    for (std::size_t i = 0; i < share.size(); ++i) {
+        const int r = first_super + static_cast<int>(i);
+        part(r) = share[i];
+        s.c(r) = (expected[i] - share[i]) * gain;   // what is expected stays; only what may be learned differs
+    }
     for (int r = at_base; r < own; ++r) {
         if (r >= first_super) s.T(r, shared_size + r) = 1;
         s.T(r, at_intake) += part(r);
