@@ -50,12 +50,31 @@ constexpr int long_gap_days = 5;
 /// Days for which a flow noted as heavy is taken as heavy still; own judgement.
 constexpr int heavy_note_days = 10;
 
-bool two_at_once(const HiveView& hive, Advice& a) {
-    if (a.act != Act::add_super || hive.flow().state != Flow::State::heavy) return false;
-    if (days_between(hive.flow().day, hive.on()) > heavy_note_days) return false;
-    if (hive.settings().visit_interval_days < long_gap_days || a.comb != Comb::drawn) return false;
+/// A strong enough hive with drawn comb to come, and the next visit several days away.
+bool could_use_two(const HiveView& hive, const Advice& a) {
+    if (a.act != Act::add_super || hive.settings().visit_interval_days < long_gap_days || a.comb != Comb::drawn) return false;
     if (hive.last(30, Kind::strength, {"weak"}) || hive.last(21, Kind::swarmed) || hive.supers.empty()) return false;
-    if (a.sureness == Sureness::possible) return false;
+    return a.sureness != Sureness::possible;
+}
+
+/// One more super would leave the chance of running out above what is accepted.
+bool one_falls_short(const HiveView& hive, Advice& a) {
+    const SuperEstimate* top = hive.supers.back().estimate;
+    if (a.rule != "room-runs-out" || !hive.estimate || !top) return false;
+    const int days = hive.days_to_next_visit();
+    const double chance = hive.estimate->chance_full_within(days, top->capacity_kg.value);
+    if (chance <= hive.settings().accepted_risk_percent / 100.0) return false;
+    a.count = 2;
+    a.reasons.push_back(fmt::format("with one more, still {} that room runs out before {}: two at once", odds(chance),
+                                    iso(hive.on() + date::days{days})));
+    return true;
+}
+
+bool two_at_once(const HiveView& hive, Advice& a) {
+    if (!could_use_two(hive, a)) return false;
+    const bool short_of_room = one_falls_short(hive, a);
+    if (hive.flow().state != Flow::State::heavy) return short_of_room;
+    if (days_between(hive.flow().day, hive.on()) > heavy_note_days) return short_of_room;
     a.count = 2;
     a.reasons.push_back(fmt::format("heavy flow on {} and {} between visits: two at once; look again within 7 days, a "
                                     "medium has filled in 8",
@@ -206,8 +225,8 @@ std::vector<Rule> amend_rules() {
         {{"which-comb", "Drawn comb is taken at once and goes first; foundation only when the shed holds no drawn super.",
           "common practice, no source", "How many supers, of what and where"},
          &which_comb},
-        {{"two-at-once", "In a heavy flow with the next visit several days away two supers go on; foundation and comb honey one "
-                         "at a time.",
+        {{"two-at-once", "Two supers go on where one more leaves the chance of running out above the risk you accept, and in a heavy "
+                         "flow with the next visit several days away; foundation and comb honey one at a time.",
           "Winston, Apiculture, as excerpted by Surrey Bee Club; one at a time: wvbeekeeper.blogspot.com (2009), Demuth, USDA "
           "Farmers' Bulletin 503", "How many supers, of what and where"},
          &two_at_once},

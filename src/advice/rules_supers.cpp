@@ -12,10 +12,20 @@
 
 namespace waxtab {
 
+namespace {
+
+/// Its own supers show a flow, noted or not: nine chances in ten that it gains what a flow brings.
+bool seen_gaining(const HiveView& hive) {
+    return hive.estimate && hive.estimate->from_own_visits && hive.estimate->kg_per_day.low >= handbook::flow_on_kg_per_day;
+}
+
+}  // namespace
+
 bool flow_refuses_super(const HiveView& hive) {
     const Flow& flow = hive.flow();
     if (flow.fading()) return true;
-    return hive.all->late() && (flow.state == Flow::State::unknown || flow.state == Flow::State::light);
+    if (!hive.all->late()) return false;
+    return flow.state == Flow::State::light || (flow.state == Flow::State::unknown && !seen_gaining(hive));
 }
 
 std::optional<Seen> crowded(const HiveView& hive) {
@@ -337,8 +347,8 @@ std::vector<Rule> super_rules() {
         {{"full-is-no-room", "No gain on the scale while the supers are full means no room, not that the flow is over.",
           "scale hive of the Warner Nature Center, Minnesota, 2016 (naturesnectar.blogspot.com)", "Supers"},
          &full_is_no_room},
-        {{"no-more-supers", "Nothing is added when the flow is ending, over or none, or late in the season when it is weak or "
-                            "unknown.",
+        {{"no-more-supers", "Nothing is added when the flow is ending, over or none, or late in the season when it is weak, or "
+                            "unknown and not seen in the hive's own supers.",
           "Mississippi State University Extension P3382; \"Regulated nectar harvesting by the honeybee\" (J. Apic. Res.); "
           "G. S. Demuth, USDA Farmers' Bulletin 503 (1912)", "Supers"},
          &no_more},
