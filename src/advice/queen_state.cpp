@@ -173,6 +173,7 @@ private:
     }
 
     void remove_cells(const Seen& s) {
+        if (left_day_ == s.day) return;   // "left 1, knocked down 2": what was left stands
         const bool all = s.it->count < 0 || !state.cells || state.cells->count < 0 || s.it->count >= state.cells->count;
         if (!all) {
             if (state.cells && state.cells->count > 0) state.cells->count -= s.it->count;
@@ -190,7 +191,8 @@ private:
             state.cells_removed = s;
             return;
         }
-        if (!state.cells) see_cells(s, false);
+        left_day_ = s.day;
+        if (!state.cells || state.cells->day != s.day) see_cells(s, false);
         state.cells->count = s.it->count;
     }
 
@@ -261,6 +263,7 @@ public:
 
 private:
     HiveId hive_;
+    std::optional<Day> left_day_;   ///< the last day on which cells were left on purpose
 };
 
 }  // namespace

@@ -16,7 +16,7 @@ bool occupied_drawn_super(const HiveView& hive) {
 }
 
 Advices over_excluder(const HiveView& hive) {
-    if (!hive.excluder || hive.supers.empty() || occupied_drawn_super(hive)) return {};
+    if (!hive.excluder || hive.supers.empty() || occupied_drawn_super(hive) || flow_refuses_super(hive)) return {};
     const bool all_undrawn = std::all_of(hive.supers.begin(), hive.supers.end(), undrawn);
     if (!all_undrawn || hive.all->phase() != Phase::during) return {};
     Advice a = advise_to(Act::excluder, Rank::room, "take the excluder out until they draw the foundation, or bait the super with "

@@ -200,6 +200,7 @@ std::string_view feed_now(const HiveView& hive) {
 Advices hunger(const HiveView& hive) {
     const auto stores = hive.last(14, Kind::stores);
     if (!stores || !is_one_of(stores->it->detail, {"none", "light"})) return {};
+    if (hive.flow().running() && hive.flow().day > stores->day) return {};   // they find it themselves
     for (const Seen& s : hive.facts)
         if (s.it->kind == Kind::feed && s.day >= stores->day) return {};
     const bool none = stores->it->detail == "none";

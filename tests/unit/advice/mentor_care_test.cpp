@@ -70,6 +70,8 @@ const std::vector<MentorCase> cases{
     {"hunger in July down under is winter", "no syrup below 13 C; the calendar of the southern half", "2026-07-12",
      "units kg\nseason 1 October to 31 March\nswarm season 1 September to 15 December\nhive h3 at mill: deep\n2026-07-10 mill\nh3 light on stores\n",
      {"h3 hunger: feed fondant"}, {}},
+    {"light stores, and a flow since: they find it themselves", "common practice, no source", "2026-06-15",
+     mill_bare + "2026-06-07 mill\nh3 light on stores\n2026-06-14 mill\nflow heavy\nh3 calm\n", {}, {"h3 hunger"}},
     {"fed since: hunger is answered", "common practice, no source", "2026-03-12",
      mill_bare + "2026-03-09 mill\nh3 light on stores\n2026-03-10 mill\nh3 fed 1 kg fondant\n", {}, {"h3 hunger"}},
     {"mites below it: silence", "as above", "2026-08-20", mill_bare + "threshold mites 3%\n2026-08-20 mill\nh3 alcohol wash 3/300\n", {},

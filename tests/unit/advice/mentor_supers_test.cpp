@@ -132,6 +132,8 @@ const std::vector<MentorCase> cases{
     {"full supers not capped are left on, once for a hive", "bee-health.extension.org, \"Removing Surplus Honey\"", "2026-06-12",
      "units kg\nhive h3 at mill: deep, excluder, super drawn9, super drawn9\n2026-06-12 mill\nh3 bottom full, bottom 30% capped, top full, top 20% capped\n",
      {"h3 leave-on: leave the bottom super and the top super on", "h3 leave-on: the top super: capped"}, {}},
+    {"no flow, no foundation drawn: the excluder is not the matter", "A. Wade, Canberra Beekeepers: not drawn after the main flow", "2026-07-28",
+     mill_bare + "2026-07-20 mill\n+super h3 foundation10\n2026-07-26 mill\nflow over\n", {}, {"h3 foundation-over-excluder"}},
 };
 
 }  // namespace
