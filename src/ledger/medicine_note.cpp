@@ -1,6 +1,8 @@
 #include "ledger/medicine_note.hpp"
 
+#include <algorithm>
 #include <array>
+#include <string>
 #include <utility>
 
 #include "ledger/lots.hpp"
@@ -39,14 +41,25 @@ void read_part(std::string_view part, MedicineNote& note) {
     if (!part.empty()) note.product += (note.product.empty() ? "" : ", ") + std::string{part};
 }
 
+/// Where the next part begins in a text: behind a comma or semicolon, or at a name that follows another part without one.
+std::size_t end_of_part(std::string_view text) {
+    std::size_t end = std::min(text.find_first_of(",;"), text.size());
+    const std::string lower = folded(text.substr(0, end));
+    for (const std::string_view name : {" bought from ", " from ", " supplier ", " withdrawal ", " batch "}) {
+        const auto at = lower.find(name);
+        if (at != std::string::npos && at > 0 && !lower.substr(0, at).ends_with("bought")) end = std::min(end, at);
+    }
+    return end;
+}
+
 }  // namespace
 
 MedicineNote medicine_note(std::string_view text) {
     MedicineNote note;
     while (!text.empty()) {
-        const auto end = text.find_first_of(",;");
+        const std::size_t end = end_of_part(text);
         read_part(trimmed(text.substr(0, end)), note);
-        text = end == std::string_view::npos ? std::string_view{} : text.substr(end + 1);
+        text = end == text.size() ? std::string_view{} : text.substr(end + 1);
     }
     return note;
 }

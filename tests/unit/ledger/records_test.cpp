@@ -61,6 +61,12 @@ TEST_CASE("words beside a treatment", "[ledger]") {
     CHECK(medicine_note("Batch: 17A; supplier the vet").batch == "17A");
     CHECK(medicine_note("withdrawal period 14 days").withdrawal == "14 days");
     CHECK(medicine_note("batches").batch.empty());
+    const MedicineNote run_on = medicine_note("batch 77B from Bee Supplies Ltd withdrawal 0 days");
+    CHECK(run_on.batch == "77B");
+    CHECK(run_on.supplier == "Bee Supplies Ltd");
+    CHECK(run_on.withdrawal == "0 days");
+    CHECK(medicine_note("17A bought from the vet").supplier == "the vet");
+    CHECK(medicine_note("17A bought from the vet").product == "17A");
 }
 
 TEST_CASE("feeds of a day and kind are one record", "[ledger]") {
