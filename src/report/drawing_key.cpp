@@ -40,9 +40,8 @@ std::string drawing_key() {
            "hatched, honey; cross-hatched, capped; brackets, ranges; crosses, as written; thick line, room in the supers; "
            "thin line in hatching, estimated; dashes in dots, foreseen; dashed upright, next visits; upright, today\">" + out +
            "</svg>\n<figcaption>Boxes are drawn to scale of their depth, frames by their number. Ranges hold in 8 cases of 10. "
-           "Crosses add up the supers that were read, estimates all that are on. Each estimate is made from "
-           "what was noted by its day. Letters below a chart: + super on, \u2212 super off, s swarm or split, "
-           "c queen cells, f fed, t treated.</figcaption></figure>\n";
+           "Crosses add up the supers that were read, estimates all that are on. "
+           "Letters below a chart: + super on, \u2212 super off, s swarm or split, c queen cells, f fed, t treated.</figcaption></figure>\n";
 }
 
 }  // namespace waxtab
