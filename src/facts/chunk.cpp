@@ -114,8 +114,17 @@ void jars(Items& items) {
     }
 }
 
-/// `1st of 3`, `2nd of three`: which of a course it was.
+/// `1st of 3`, `2nd of three`, after a medicine `2 of 3`: which of a course it was.
 void courses(Items& items) {
+    const bool given = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::substance) || i.is("treated"); });
+    for (std::size_t i = 0; given && i + 2 < items.size(); ++i) {
+        const bool of = is_count(items[i]) && items[i + 1].is("of") && is_count(items[i + 2]) && items[i + 2].value.unit == Unit::piece && items[i].value.unit == Unit::piece;
+        if (!of || items[i].value.amount > items[i + 2].value.amount || items[i + 2].value.amount > 9'000) continue;
+        items[i].text = "nth";
+        items[i].count = static_cast<int>(items[i].value.amount / 1000);
+        items[i].value = items[i + 2].value;
+        absorb(items, i, i + 1, 2);
+    }
     for (std::size_t i = 0; i + 2 < items.size(); ++i) {
         const grammar::Word* w = items[i].word(Class::which);
         const int nth = items[i].text == "ordinal" ? items[i].count : w ? w->number : 0;

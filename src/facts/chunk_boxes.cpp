@@ -80,6 +80,7 @@ void kinds_as_supers(Items& items) {
 }
 
 void boxes(Items& items) {
+    const bool of_brood = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("brood") || i.is("egg") || i.is("brood in all stages"); });
     for (std::size_t i = 0; i + 1 < items.size(); ++i) {
         if (!picks(items[i])) continue;
         const auto choice = choice_of(items[i]);
@@ -106,7 +107,7 @@ void boxes(Items& items) {
             continue;
         }
         while (next + 1 < items.size() && (items[next].has(Class::filler) || (items[next].has(Class::box_kind) && (is_super(items[next + 1]) )))) ++next;
-        if (is_super(items[next])) {
+        if (is_super(items[next]) && !(of_brood && !items[next].is("super"))) {
             make_box(items[i], *choice);
             absorb(items, i, i + 1, next - i);
         } else if (items[next].is("brood box")) {

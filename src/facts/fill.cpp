@@ -18,7 +18,7 @@ std::string_view fixed(std::string_view term) {
         "good", "poor", "calm", "lively", "defensive", "plenty", "fair", "light", "coming in", "not seen", "right", "absent", "virgin",
         "laying", "not laying", "new", "failing", "drone layer", "laying workers", "emerged", "superseded", "charged", "dry", "open",
         "sealed", "torn down", "shook out"};
-    static constexpr std::array<std::string_view, 33> more = {
+    static constexpr std::array<std::string_view, 34> more = {"comb", 
         "swarm", "supersedure", "emergency", "cast", "prime", "yes", "no", "before", "after", "net", "suspected", "confirmed", "heavy",
         "medium", "on", "starting", "ending", "over", "start", "peak", "bud", "end", "sold", "given", "own use", "spoiled", "excluder",
         "escape board", "shed", "old queen", "empty", "gain", "loss"};
@@ -249,9 +249,11 @@ void finish(Candidate& c, const std::vector<Item>& items) {
     }
     if (f.kind == Kind::combs_packed || f.manner == "comb")
         f.comb = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("piece"); }) ? Comb::cut_comb : Comb::sections;
+    if (f.kind == Kind::comb_year && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("brood box"); })) f.box = {BoxChoice::By::sole, Role::brood, 0, {}};
     if (f.kind == Kind::super_count || f.kind == Kind::brood_box_count) f.box = {};
     for (const Item& i : items) {
         if (i.is("to shed") && (f.kind == Kind::super_off || f.kind == Kind::hive_ended)) f.detail = f.kind == Kind::super_off ? "shed" : f.detail;
+        if (i.is("business") && f.kind == Kind::gone_out) f.manner = "business";
         if (i.is("old queen")) f.detail = "old queen";
     }
     if (f.kind == Kind::boxes_swapped && std::pair{f.box2.by, f.box2.number} < std::pair{f.box.by, f.box.number}) std::swap(f.box, f.box2);
@@ -261,6 +263,8 @@ void finish(Candidate& c, const std::vector<Item>& items) {
     if (f.value.of == -1 && f.value.dimension == Dimension::count) f.value.unit = Unit::frame;
     if (f.kind == Kind::moisture && f.value.dimension == Dimension::count)
         f.value = {Dimension::share, Unit::percent, f.value.amount / 100, f.value.low / 100, f.value.high / 100, 0, f.value.about};
+    // About 18 %: a refractometer is read to half a point (common practice, no source).
+    if (f.kind == Kind::moisture && f.value.about) f.value.low = f.value.amount - 5, f.value.high = f.value.amount + 5;
     if (f.kind == Kind::honey_index && f.value.dimension == Dimension::count)
         f.value = {Dimension::index, Unit::refractive_index, f.value.amount * 100, f.value.low * 100, f.value.high * 100, 0, false};
 }

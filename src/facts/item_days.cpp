@@ -82,7 +82,7 @@ bool Itemiser::day() {
     };
     if (t->type == Token::Type::date) found = day_from_iso(t->text), length = 1;
     else if (small(next) && month_word(next + 1)) found = near(small(next), month_word(next + 1)), length = 2;
-    else if (month_word(next) && small(next + 1) && t->text != "may") found = near(small(next + 1), month_word(next)), length = 2;
+    else if (month_word(next) && small(next + 1) && (t->text != "may" || after_preposition)) found = near(small(next + 1), month_word(next)), length = 2;
     else if (after_preposition && t->type == Token::Type::ordinal) found = latest_of_month(static_cast<unsigned>(t->n), noted), length = 1;
     else if (after_preposition && t->type == Token::Type::slash && !t->value.said() && context_.settings->date_order != DateOrder::unset) {
         const bool dm = context_.settings->date_order == DateOrder::day_month;

@@ -79,7 +79,7 @@ bool Itemiser::colour_of_queen(std::size_t ahead, std::size_t length) const {
     const bool colour = std::any_of(meaning.words.begin(), meaning.words.end(), [](const grammar::Word* w) { return w->klass == Class::colour; });
     if (!colour) return false;
     const bool before = ahead == 0 && !items_.empty() && (items_.back().is("marked") || items_.back().is("queen") || items_.back().is("requeened"));
-    static constexpr std::array<std::string_view, 8> after = {"queen", "dot", "spot", "disc", "marked", "q", "paint", "pollen"};
+    static constexpr std::array<std::string_view, 10> after = {"sky", "skies", "queen", "dot", "spot", "disc", "marked", "q", "paint", "pollen"};
     return before || std::any_of(after.begin(), after.end(), [&](std::string_view w) { return word(ahead + 1, w); });
 }
 
@@ -97,7 +97,8 @@ bool Itemiser::hive() {
         else item.unknown_hives.push_back(said);
     };
     // h3's super, said of another hive: it comes from there
-    if (!items_.empty() && tokens_[at_ + length - 1].text.ends_with("'s")) item.role = Item::Role::from;
+    const bool inside = !items_.empty() && items_.back().what != What::stop;
+    if (inside && tokens_[at_ + length - 1].text.ends_with("'s")) item.role = Item::Role::from;
     if (const auto dash = name.find('-'); generic && dash != name.npos && id == no_hive) {
         item.hives = hive_range(*context_.lexicon, name.substr(0, dash), name.substr(dash + 1), item.unknown_hives);
         if (item.hives.empty() && item.unknown_hives.empty()) item.unknown_hives = {name};
@@ -108,7 +109,7 @@ bool Itemiser::hive() {
     std::string last = name;
     // hive 2's super
     if (symbol(length, "'") && word(length + 1, "s") && !tokens_[at_ + length].space_after) {
-        if (!items_.empty()) item.role = Item::Role::from;
+        if (inside) item.role = Item::Role::from;
         length += 2;
     }
     std::size_t next = length;

@@ -28,8 +28,8 @@ bool Item::idle() const {
 namespace {
 
 /// Words after which a full stop ends nothing.
-constexpr std::array<std::string_view, 22> abbreviations = {
-    "no", "c", "ca", "approx", "nr", "fr", "frs", "lb", "lbs", "oz", "vs", "st", "rd", "ave", "q", "mr", "mrs", "dr", "est", "incl", "exc", "found"};
+constexpr std::array<std::string_view, 21> abbreviations = {
+    "no", "c", "ca", "approx", "nr", "fr", "frs", "lb", "lbs", "oz", "vs", "st", "rd", "ave", "q", "mr", "mrs", "dr", "est", "incl", "exc"};
 
 bool abbreviated(std::string_view word) {
     return std::find(abbreviations.begin(), abbreviations.end(), word) != abbreviations.end();
@@ -59,8 +59,13 @@ bool Itemiser::lot() {
             name += written(++next);
         names.push_back(name);
         ++next;
-        if (!several) break;
         std::size_t skip = next;
+        if (!several) {   // lot A and lot B
+            const bool more = (symbol(skip, "&") || word(skip, "and")) && word(skip + 1, "lot") && name_token(skip + 2);
+            if (!more) break;
+            next = skip + 2;
+            continue;
+        }
         while (symbol(skip, ",") || symbol(skip, "&") || word(skip, "and")) ++skip;
         if (skip == next || !name_token(skip)) break;
         next = skip;
@@ -85,6 +90,11 @@ bool Itemiser::phrase() {
     if (word(0, "w") && symbol(1, "/")) {
         const bool without = word(2, "o") && !tokens_[at_ + 1].space_after;
         push(What::term, without ? 3 : 2).words = {without ? table_row(Class::negation, "not") : table_row(Class::link, "with")};
+        return true;
+    }
+    const std::string_view first = tokens_[at_].text;
+    if (tokens_[at_].type == Token::Type::word && first.size() > 2 && (first.starts_with("\xC2\xA3") || first.starts_with("\xE2\x82\xAC"))) {
+        push(What::term, 1).words = {table_row(Class::filler, "price")};
         return true;
     }
     if ((symbol(0, "$") || word(0, "\xC2\xA3") || word(0, "\xE2\x82\xAC")) && number(1)) {
@@ -219,6 +229,10 @@ bool Itemiser::other() {
     if (t.type == Token::Type::symbol) {
         if (t.text == "-" && !t.space_before && !t.space_after) return false;   // half-full
         const bool leads = items_.empty() || items_.back().what == What::hives || items_.back().what == What::stop;
+        if (t.text == "->" && symbol(1, "+")) {
+            push(What::stop, 1).text = ",";
+            return true;
+        }
         if (t.text == "->") {
             Item& item = push(What::term, 1);
             item.words = {table_row(Class::preposition, "into")};

@@ -28,7 +28,7 @@ const grammar::TwoMeanings* meanings_of(const Item& i) {
 
 bool smells_of_data(const Item& i, const Lexicon& lexicon) {
     if (i.what == What::value || i.what == What::slash || i.what == What::ratio || i.what == What::sign || i.what == What::jars || i.what == What::day || i.what == What::lot) return true;
-    if (i.counted) return true;
+    if (i.counted || i.is("same as")) return true;
     if (i.what == What::unknown && i.text.find_first_of("0123456789") != std::string::npos) return true;
     if (const grammar::Word* w = i.word(Class::count); w && w->number > 1) return true;
     return i.what == What::unknown && !lexicon.nearest(i.text).empty();
@@ -54,7 +54,7 @@ bool strange_thing_done(const std::vector<Item>& items) {
 bool tells_of_a_deed(const std::vector<Item>& items) {
     static constexpr std::array<std::string_view, 12> things = {"super", "brood box", "excluder", "frame", "frames of brood", "frames of stores", "queen", "queen cell", "escape board", "feeder", "upper entrance", "swarm"};
     const auto deed = [](const Item& i) { return i.what == What::sign || (i.has(Class::done) && !i.is("on") && !i.is("off") && !i.is("in") && !i.is("out") && !i.is("left")); };
-    const auto thing = [](const Item& i) { return i.what == What::box || i.is("wet") || std::any_of(things.begin(), things.end(), [&](std::string_view t) { return i.is(t); }); };
+    const auto thing = [](const Item& i) { return i.what == What::box || i.is("wet") || i.has(Class::which) || std::any_of(things.begin(), things.end(), [&](std::string_view t) { return i.is(t); }); };
     static constexpr std::array<std::string_view, 11> lives = {"treated", "split", "united", "swarmed", "requeened", "bought", "hived", "nuc made", "shook out", "renamed", "supered"};
     const auto life = [](const Item& i) { return std::any_of(lives.begin(), lives.end(), [&](std::string_view t) { return i.is(t); }); };
     if (std::any_of(items.begin(), items.end(), life)) return true;

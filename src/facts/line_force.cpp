@@ -23,7 +23,22 @@ bool wishful(std::string_view surface) {
     return std::find(words.begin(), words.end(), surface) != words.end();
 }
 
+/// `when I hefted them`: what had been done by then, no condition.
+bool when_done(const std::vector<Item>& items, const Item& when) {
+    for (const Item* next = &when + 1; next < items.data() + items.size(); ++next) {
+        if (next->has(Class::filler)) continue;
+        return next->is("weighed") || next->is("inspected") || next->is("opened") || (next->what == What::unknown && next->text.ends_with("ed"));
+    }
+    return false;
+}
+
 }  // namespace
+
+/// `in May`, `when I hefted them`: a month and a moment are neither plan nor condition.
+bool LineReader::tells_when(const std::vector<Item>& items, const Item& i, std::string_view surface) const {
+    const bool month = surface == "may" && &i != items.data() && journal_.sources.text({file_, i.begin, i.end}).front() == 'M';
+    return month || (i.is("when") && surface != "until" && when_done(items, i));
+}
 
 /// The plan, condition or bare imperative that governs a clause, if any.
 bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::size_t at, std::string& because, bool& todo) const {
@@ -35,6 +50,7 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
         // they needed room, so added a super
         const bool met = surface == "needed" && std::any_of(clauses.begin() + static_cast<std::ptrdiff_t>(at), clauses.end(), [](const std::vector<Item>& c) { return std::any_of(c.begin(), c.end(), [](const Item& k) { return k.is("added") || k.is("taken off"); }); });
         if (met) return false;
+        if (tells_when(items, i, surface)) continue;
         if (i.has(Class::plan) || i.has(Class::condition)) {
             because = surface;
             const bool negated = std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::negation); });

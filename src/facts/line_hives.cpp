@@ -1,6 +1,7 @@
 #include "facts/line_reader.hpp"
 
 #include <algorithm>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -206,8 +207,10 @@ std::vector<LineReader::Solution> LineReader::about_the_named(const std::vector<
         else demoted.push_back(i);
     }
     if (!from.said()) return {};
-    subject_ = from;
-    return solve(demoted);
+    const Subject before = std::exchange(subject_, from);
+    std::vector<Solution> ways = solve(demoted);
+    if (ways.empty()) subject_ = before;
+    return ways;
 }
 
 /// `moved top super to h9`, where there is no h9: said, and the clause kept as written.

@@ -17,14 +17,21 @@ namespace {
 
 bool verb(const Item& i) { return i.what == What::sign || i.has(Class::done); }
 
+/// A verb that goes on to the next part: not on, off, in and out, which belong where they stand.
+bool goes_on_to_the_next(const Item& i) { return verb(i) && !i.is("on") && !i.is("off") && !i.is("in") && !i.is("out"); }
+
 bool any_verb(const std::vector<Item>& items) { return std::any_of(items.begin(), items.end(), verb); }
+
+bool weather(const std::vector<Item>& items) {
+    return std::all_of(items.begin(), items.end(), [](const Item& i) { return i.idle() || i.has(Class::weather); });
+}
 
 bool any_hive(const std::vector<Item>& items) {
     return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });
 }
 
 bool any_method(const std::vector<Item>& items) {
-    return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::method); });
+    return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::method) || i.is("weighed"); });
 }
 
 }  // namespace
@@ -91,6 +98,18 @@ bool LineReader::reads(const std::vector<Item>& part) {
     return !event || any_verb(part);
 }
 
+/// The part after a link with the verb of the part before it, where it has none and reads with that.
+std::vector<Item> LineReader::with_the_verb_of(const std::vector<Item>& left, std::vector<Item> right) {
+    const auto done = std::find_if(left.rbegin(), left.rend(), goes_on_to_the_next);
+    if (done == left.rend() || any_verb(right)) return right;
+    std::vector<Item> with_verb{*done};
+    with_verb.insert(with_verb.end(), right.begin(), right.end());
+    with_verb.front().begin = with_verb.front().end = right.front().begin;
+    if (reads(with_verb)) return with_verb;
+    box_ = any_hive(right) ? BoxChoice{} : box_;   // of the other hive
+    return right;
+}
+
 /// `did a wash on h4 and knocked down 2 cells`: when the whole is not read, the parts on either side of a
 /// link are, each for itself; the verb goes on to a part that has none (`took 2 supers off and 4 frames`).
 /// Not where a negation could reach over the link.
@@ -99,23 +118,29 @@ bool LineReader::parts_at_links(const Clause& c) {
     const auto stops_it = [](const Item& i) { return i.has(Class::negation) || !i.unknown_hives.empty() || i.is("all but"); };
     if (!c.doubt.empty() || std::any_of(all.begin(), all.end(), stops_it)) return false;
     for (std::size_t k = 1; k + 1 < all.size(); ++k) {
-        if (!all[k].is("and") && !all[k].is("with")) continue;
+        if (!all[k].is("and") && !all[k].is("with") && lower(journal_.sources.text({file_, all[k].begin, all[k].end})) != "so") continue;
         const std::vector<Item> left(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(k));
         std::vector<Item> right(all.begin() + static_cast<std::ptrdiff_t>(k) + 1, all.end());
-        if (const auto done = std::find_if(left.rbegin(), left.rend(), verb); done != left.rend() && !any_verb(right)) {
-            std::vector<Item> with_verb{*done};
-            with_verb.insert(with_verb.end(), right.begin(), right.end());
-            with_verb.front().begin = with_verb.front().end = right.front().begin;
-            if (reads(with_verb)) right = std::move(with_verb);
-        }
-        if (!reads(left) && !reads(right)) continue;
-        if (c.own.said() && !c.before.said()) subject_ = c.own;
+        // Of a part that is not read, what stands beside it may be a detail; not where it has its own verb.
+        const bool own = all[k].is("and") && (any_verb(right) || weather(right));
+        if (!reads(left) && !(own && reads(right))) continue;
+        if (c.own.said() && !c.before.said()) subject_ = any_hive(left) ? c.before : c.own;
         clause(left);
-        if (!c.before.said() && any_hive(right)) subject_ = c.before, box_ = {};
-        clause(std::move(right));
+        if (!c.before.said() && any_hive(right)) subject_ = c.before;
+        for (const Item& i : left)
+            if (!subject_.said() && !any_hive(right) && i.what == What::hives) subject_.hives = i.hives;
+        clause(with_the_verb_of(left, std::move(right)));
         return true;
     }
     return false;
+}
+
+/// After a clause that was not read: the hives it began with are what the line is about now, and the box
+/// spoken of before it may be another one.
+void LineReader::spoke_of_others(const Clause& c) {
+    const auto first = std::find_if(c.written.begin(), c.written.end(), [](const Item& i) { return !i.idle() && !i.has(Class::link); });
+    if (c.own.said() && first != c.written.end() && first->what == What::hives) subject_ = c.own;
+    if (std::any_of(c.written.begin(), c.written.end(), [](const Item& i) { return i.is("super") || i.is("box") || i.what == What::box || i.has(Class::which); })) box_ = {};
 }
 
 /// `hives 4 and 6 are both calm`: said of the hives, so it picks no box.
@@ -154,13 +179,36 @@ void LineReader::method_for_all(std::vector<std::vector<Item>>& clauses) const {
     std::erase_if(first, [](const Item& i) { return stop(i, ":"); });
     for (std::size_t c = 1; c < clauses.size(); ++c) {
         const bool bare = any_hive(clauses[c]) && !any_method(clauses[c]) && std::all_of(clauses[c].begin(), clauses[c].end(), [](const Item& i) {
-            return i.idle() || i.what == What::hives || i.what == What::value || i.what == What::slash || i.is("mite") || i.is("in") || i.is("per") || i.is("of") || i.is("bees") || i.is("added") || i.is("none");
+            return i.idle() || i.what == What::hives || i.what == What::value || i.what == What::slash || i.is("mite") || i.is("in") || i.is("per") || i.is("of") || i.is("bees") || i.is("added") || i.is("none") || i.is("per day");
         });
         if (!bare) continue;
         std::vector<Item> said = header;
         for (Item& i : said) i.begin = i.end = clauses[c].front().begin;
         clauses[c].insert(clauses[c].begin(), said.begin(), said.end());
     }
+}
+
+/// `put a super on h2 and h3 has 4 cells`: no list of hives, but a clause about each.
+void LineReader::another_hive_begins(std::vector<std::vector<Item>>& clauses) const {
+    for (std::size_t c = 0; c < clauses.size(); ++c)
+        for (std::size_t i = 1; i + 2 < clauses[c].size(); ++i) {
+            const Item& list = clauses[c][i];
+            if (list.what != What::hives || list.hives.size() < 2 || !list.unknown_hives.empty()) continue;
+            const auto surface = [&](const Item& k) { return lower(journal_.sources.text({file_, k.begin, k.end})); };
+            const std::string verb = surface(clauses[c][i + 1]), said = surface(list);
+            const bool singular = verb == "has" || verb == "is" || verb == "was" || verb == "had" || verb == "got" || verb == "looks" || verb == "needs";
+            const std::size_t link = std::min(said.rfind(" and "), said.rfind(" & "));
+            if (!singular || link == said.npos || !any_verb({clauses[c].begin(), clauses[c].begin() + static_cast<std::ptrdiff_t>(i)})) continue;
+            std::vector<Item> next(clauses[c].begin() + static_cast<std::ptrdiff_t>(i), clauses[c].end());
+            next.front().hives = {list.hives.back()};
+            next.front().role = Item::Role::none;
+            next.front().begin = list.begin + static_cast<std::uint32_t>(said.find(' ', link + 1)) + 1;
+            clauses[c].resize(i + 1);
+            clauses[c][i].hives.pop_back();
+            clauses[c][i].end = list.begin + static_cast<std::uint32_t>(link);
+            clauses.insert(clauses.begin() + static_cast<std::ptrdiff_t>(c) + 1, std::move(next));
+            break;
+        }
 }
 
 /// Remembers the hives that clauses name at their end; one at the beginning is what the line goes on about.

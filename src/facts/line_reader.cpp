@@ -18,6 +18,16 @@ bool clause_end(const Item& i) { return i.what == What::stop && (i.text == "," |
 
 bool sentence_end(const Item& i) { return i.what == What::stop && (i.text == "." || i.text == ";" || i.text == "!"); }
 
+/// `first super (drawn) on h1`: brackets around what a box holds, where more follows, are passed over.
+void without_brackets(std::vector<Item>& items) {
+    const auto says_box = [](const Item& i) { return i.has(Class::combing) || !i.box_kind.empty() || i.is("thin foundation"); };
+    for (std::size_t i = 1; i + 3 < items.size(); ++i)
+        if (stop(items[i], "(") && says_box(items[i + 1]) && stop(items[i + 2], ")") && items[i + 3].what != What::stop) {
+            items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 2);
+            items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+        }
+}
+
 }  // namespace
 
 void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, LineContext& context, const std::vector<RawFact>& visit, std::vector<RawFact>& out) {
@@ -48,16 +58,20 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
 void LineReader::sentence(std::vector<Item> items) {
     last_ = {};
     shed_.clear();
+    without_brackets(items);
     std::vector<std::vector<Item>> clauses(1);
     for (Item& item : items) {
         if (clause_end(item) || gives_reason(items, static_cast<std::size_t>(&item - items.data()))) {
             if (!clauses.back().empty()) clauses.emplace_back();
             continue;
         }
+        const bool asked = stop(item, "?") && &item != &items.back() && !stop(*(&item + 1), "?") && !clauses.back().empty();
         clauses.back().push_back(std::move(item));
+        if (asked) clauses.emplace_back();   // queenless? no eggs seen
     }
     if (clauses.back().empty()) clauses.pop_back();
     if (tail_.size() > 1) subject_ = {};   // which of the hives named before?
+    another_hive_begins(clauses);
     hives_at_the_end(clauses);
     method_for_all(clauses);
     doubts_join_what_they_doubt(clauses);
@@ -140,7 +154,13 @@ std::vector<LineReader::Solution> LineReader::plain_ways(Clause& c) {
     subject_ = c.own;
     const BoxChoice box = std::exchange(box_, BoxChoice{});   // spoken of at the other hive
     ways = solve(c.without);
-    if (ways.empty()) subject_ = c.before, box_ = box;
+    const auto off = [](const Candidate& k) { return k.fact.kind == Kind::super_off; };
+    if (ways.empty()) {   // took super off h2, both off h3
+        box_ = box;
+        ways = solve(c.without);
+        if (ways.size() != 1 || !std::all_of(ways.front().candidates.begin(), ways.front().candidates.end(), off)) ways.clear();
+    }
+    if (ways.empty()) subject_ = c.before;
     return ways;
 }
 
@@ -167,6 +187,8 @@ void LineReader::clause(std::vector<Item> items) {
     while (!items.empty() && items.front().what == What::stop) items.erase(items.begin());
     // #3 & #8 same: super 3/4
     if (items.size() > 2 && items[0].is("same as") && stop(items[1], ":")) items.erase(items.begin(), items.begin() + 2);
+    // supers: bottom 90% capped
+    if (items.size() > 2 && items[0].is("super") && stop(items[1], ":") && items[2].has(Class::which)) items.erase(items.begin(), items.begin() + 2);
     if (items.empty() || no_sentence(items)) return;
     Clause c;
     c.written = c.spoken = items;
@@ -210,7 +232,14 @@ void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
     if (one) return take(ways.front(), c.happened);
     if (names_lot(c.written) || for_each_box(c)) return;
     last_.set = false;
-    if (!parts_at_links(c)) last_.set = true, unread(c.written);
+    if (parts_at_links(c)) return;
+    last_.set = true;
+    spoke_of_others(c);
+    const Subject before = subject_;
+    for (const Item& i : c.written)
+        if (!subject_.said() && i.what == What::hives) subject_.hives = i.hives;   // words are kept with the hive they name
+    unread(c.written);
+    subject_ = before;
 }
 
 }  // namespace waxtab

@@ -80,6 +80,7 @@ private:
     void two_ways(const std::vector<Item>& items, const std::vector<Solution>& ways);
     bool gives_reason(const std::vector<Item>& items, std::size_t at) const;
     bool governed(const std::vector<std::vector<Item>>& clauses, std::size_t at, std::string& because, bool& todo) const;
+    bool tells_when(const std::vector<Item>& items, const Item& i, std::string_view surface) const;
     std::string words_kept(const std::vector<Item>& items, Span where) const;
     void keep_words(const std::vector<Item>& items, Kind kind, Reading::Outcome outcome, std::string because);
     bool join_last(const std::vector<Item>& items);
@@ -100,13 +101,18 @@ private:
     void one_of_yard_and_hive(std::vector<Candidate>& found) const;
     std::vector<Solution> solve(const std::vector<Item>& items);
     void take(const Solution& solution, std::optional<Day> happened);
+    bool of_brood_boxes(const Fact& fact, Span where) const;
+    void unread_box(Span where);
     void honey_from_before(Fact& fact, const Candidate& c);
     bool names_lot(const std::vector<Item>& items);
     bool parts_at_links(const Clause& c);
     bool for_each_box(const Clause& c);
+    void spoke_of_others(const Clause& c);
     void both_of_them(std::vector<Item>& items) const;
+    std::vector<Item> with_the_verb_of(const std::vector<Item>& left, std::vector<Item> right);
     bool reads(const std::vector<Item>& part);
     void method_for_all(std::vector<std::vector<Item>>& clauses) const;
+    void another_hive_begins(std::vector<std::vector<Item>>& clauses) const;
     void note_tail(const Clause& c);
     void put(RawFact raw, Reading reading);
     bool take_all(std::vector<Item>& items, bool at_head);

@@ -64,10 +64,15 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
             }
             std::vector<Candidate> found = matcher_.read(part, text(), context);
             one_of_yard_and_hive(found);
+            const auto no_year = [&](const Candidate& c) { return c.fact.kind == Kind::comb_year && (c.fact.count < 1990 || c.fact.count > static_cast<int>(date::year_month_day{context_->noted}.year())); };
+            std::erase_if(found, no_year);
             const bool of_cells = cells && std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.after_cells; });
             if (of_cells) std::erase_if(found, [](const Candidate& c) { return !c.after_cells; });
             if (!brood) std::erase_if(found, [](const Candidate& c) { return c.after_brood; });
             if (!cells) std::erase_if(found, [](const Candidate& c) { return c.after_cells; });
+            // top super full, weighs 21 kg: of the super where one was spoken of last
+            const bool of_box = last_.set && last_.out < out_->size() && out_->back().fact.box.by != BoxChoice::By::unsaid;
+            if (found.size() > 1) std::erase_if(found, [&](const Candidate& c) { return of_box ? c.fact.kind == Kind::hive_weight : c.carries_box && c.fact.kind == Kind::box_weight; });
             // super full, capped: but not after 3 queen cells
             const bool box_last = out_->size() > first_of_line_ && out_->back().fact.box.by != BoxChoice::By::unsaid;
             if (!box_last) std::erase_if(found, [](const Candidate& c) { return c.carries_box && c.fact.kind == Kind::capped; });
@@ -119,6 +124,26 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
     return best[n].pieces == 99 ? std::vector<Solution>{} : best[n].ways;
 }
 
+/// `reversed the deeps, the bottom one was bare`: after brood boxes, a box that is not called a super is none.
+bool LineReader::of_brood_boxes(const Fact& fact, Span where) const {
+    if (out_->size() <= first_of_line_ || fact.box.by == BoxChoice::By::unsaid || fact.box.role != Role::super) return false;
+    const Kind before = out_->back().fact.kind;
+    const bool brood = before == Kind::brood_reversed || before == Kind::brood_box_on || before == Kind::brood_box_off;
+    return brood && lower(journal_.sources.text(where)).find("super") == std::string::npos;
+}
+
+/// Keeps words about a box that cannot be told, and says so.
+void LineReader::unread_box(Span where) {
+    RawFact raw;
+    raw.fact.detail = "flagged";
+    raw.fact.span = where;
+    raw.fact.text = std::string(journal_.sources.text(where));
+    raw.hives = subject_.hives;
+    put(std::move(raw), Reading{});
+    journal_.diagnostics.push_back({"not-understood", Severity::warning, where, fmt::format("not understood: '{}'", journal_.sources.text(where)), "of which box?",
+                                    "say `super` or `brood box`, or put it in quotes if it is only a remark", {}});
+}
+
 /// `extracted 36 kg lot B, 18.2%`: what follows is of that lot; `filled 60 x 454 g, gave away 4`: of those jars.
 void LineReader::honey_from_before(Fact& fact, const Candidate& c) {
     const bool of_lot = fact.kind == Kind::moisture || fact.kind == Kind::honey_index || fact.kind == Kind::drained || fact.kind == Kind::jars;
@@ -166,6 +191,10 @@ void LineReader::take(const Solution& solution, std::optional<Day> happened) {
         cells_said_ = cells_said_ || raw.fact.kind == Kind::queen_cells || raw.fact.kind == Kind::cells_removed || raw.fact.kind == Kind::cells_left;
         if (raw.fact.box.by != BoxChoice::By::unsaid && raw.fact.box.role == Role::super && raw.fact.kind != Kind::super_on) box_ = raw.fact.box;
         else if (takes_box_from_before(raw.fact.kind) || (c.carries_box && raw.fact.kind != Kind::super_on)) raw.fact.box = box_;
+        if (of_brood_boxes(raw.fact, solution.spans[k])) {
+            unread_box(solution.spans[k]);
+            continue;
+        }
         honey_from_before(raw.fact, c);
         if (raw.fact.kind == Kind::super_count && raw.fact.count == 1) box_ = {BoxChoice::By::sole, Role::super, 0, {}};
         if (c.hive_named && raw.fact.hive != no_hive) {
@@ -177,6 +206,14 @@ void LineReader::take(const Solution& solution, std::optional<Day> happened) {
             raw.fact.other = subject_.hives.size() == 1 && subject_.hives.front() != raw.hives.front() ? subject_.hives.front() : no_hive;
         } else if (needs_hive(c) || c.about_honey) {
             raw.hives = subject_.hives, raw.all = subject_.all, raw.but = subject_.but, raw.rest = subject_.rest, raw.both = subject_.both, raw.all_count = subject_.count;
+        }
+        if (raw.fact.kind == Kind::pollen && !subject_.said()) {   // of the yard: kept in its words
+            raw.fact = Fact{};
+            raw.fact.kind = Kind::remark;
+            raw.fact.span = solution.spans[k];
+            raw.fact.text = std::string(journal_.sources.text(raw.fact.span));
+            put(std::move(raw), Reading{});
+            continue;
         }
         if (needs_hive(c) && !c.hive_named && !subject_.said()) {
             const Span where = solution.spans[k];

@@ -59,7 +59,7 @@ std::string feed_words(const Fact& f) {
     if (f.value.said()) w((f.assumed & assumed_unit) ? number_text(f.value) + (f.value.unit == Unit::us_pint || f.value.unit == Unit::imperial_pint ? " pt" : " gal") : text_of(f.value));
     if (f.detail == "syrup 3:2") w("syrup")("3:2");
     else w(f.detail);
-    return std::move(w(f.manner)).text();
+    return std::move(w(f.manner)(free_words("from", f.text))).text();
 }
 
 std::string cells_words(const Fact& f) {
@@ -114,8 +114,10 @@ std::string bloom_words(const Fact& f) {
     return f.text;
 }
 
+std::string amount(const Fact& f, std::string_view noun) { return fmt::format("{} {}", number_text(f.value), noun); }
+
 std::string stores_words(const Fact& f) {
-    if (f.value.said()) return f.value.dimension == Dimension::mass ? "stores " + text_of(f.value) : number_text(f.value) + " frames of stores";
+    if (f.value.said()) return f.value.dimension == Dimension::mass ? "stores " + text_of(f.value) : amount(f, f.value.amount == 1000 ? "frame of stores" : "frames of stores");
     if (f.detail == "none") return "starving";
     if (f.detail == "plenty") return "plenty of stores";
     return "stores " + std::string(f.detail);
@@ -146,8 +148,6 @@ std::string treatment_words(const Fact& f, std::string_view way) {
     w(free_words("batch", f.text));
     return std::move(w).text();
 }
-
-std::string amount(const Fact& f, std::string_view noun) { return fmt::format("{} {}", number_text(f.value), noun); }
 
 /// `eggs on 3 frames`
 std::string on_frames(const Fact& f, std::string_view what) {
@@ -194,8 +194,8 @@ std::string said_of_lives(const Journal& j, const Fact& f) {
         case Kind::hive_ended: return "shook out";
         case Kind::hive_united: return words("united with", other);
         case Kind::hive_split: return words("split into", other, f.count > 0 ? plural(f.count, "frame") : "", f.detail == "old queen" ? "old queen" : "");
-        case Kind::nuc_made: return words("made a nuc into", other, f.count > 0 ? plural(f.count, "frame") : "");
-        case Kind::swarm_hived: return words("swarm hived as", hive_words(j, f.hive), f.value.said() ? text_of(f.value) : "");
+        case Kind::nuc_made: return words("made a nuc into", other, f.count > 0 ? plural(f.count, "frame") : "", f.detail == "old queen" ? "old queen" : "");
+        case Kind::swarm_hived: return words("swarm hived as", hive_words(j, f.hive), f.value.said() ? text_of(f.value) : "", free_words("in", f.text));
         case Kind::hive_bought: return words("bought hive", j.hive_name(f.hive), free_words("from", f.text));
         case Kind::swarmed: return f.detail == "cast" ? "cast swarmed" : "swarmed";
         default: return {};
@@ -308,7 +308,7 @@ std::string said_of_honey(const Journal& j, const Fact& f) {
         case Kind::combs_packed: return words(plural(f.count, comb_noun(f)), "packed", f.value.said() ? text_of(f.value) : "", lot_words(f));
         case Kind::gone_out: {
             const std::string_view verb = f.detail == "given" ? "gave away" : f.detail == "own use" ? "kept" : f.detail == "spoiled" ? "spoiled" : "sold";
-            return words(verb, f.manner == "comb" ? plural(f.count, comb_noun(f)) : jars_words(f), lot_words(f), free_words("to", f.text));
+            return words(verb, f.manner == "comb" ? plural(f.count, comb_noun(f)) : jars_words(f), lot_words(f), free_words("to", f.text), f.manner == "business" ? "business" : "");
         }
         case Kind::come_back: return words("returned", jars_words(f), lot_words(f), free_words("from", f.text));
         case Kind::stocktake: return words("stocktake", jars_words(f), lot_words(f));

@@ -84,6 +84,11 @@ public:
         }
         if (hives.empty()) return push(raw.fact, raw.reading);
         const bool several = hives.size() > 1;
+        if (several && raw.fact.kind >= Kind::opening_stock && raw.fact.kind <= Kind::sections_done) {
+            Fact once = raw.fact;   // extracted from them together, not from each
+            if (!raw.all && once.kind == Kind::extracted && once.hives.empty()) once.hives = hives;
+            return push(std::move(once), raw.reading);
+        }
         for (const HiveId h : hives) {
             Fact f = raw.fact;
             f.hive = h;

@@ -24,7 +24,7 @@ std::string plural(int n, std::string_view noun) { return n < 0 ? std::string(no
 std::string box_words(const BoxChoice& b) {
     switch (b.by) {
         case BoxChoice::By::unsaid: return {};
-        case BoxChoice::By::sole: return "super";
+        case BoxChoice::By::sole: return b.role == Role::brood ? "brood box" : "super";
         case BoxChoice::By::top: return "top super";
         case BoxChoice::By::bottom: return "bottom super";
         case BoxChoice::By::middle: return "middle super";

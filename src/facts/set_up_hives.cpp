@@ -106,7 +106,8 @@ void SetUpLine::part(std::size_t from, std::size_t to, HiveDecl& hive) {
         else if (item.is("feeder")) out.what = StackPart::What::feeder;
         else if (item.is("upper entrance")) out.what = StackPart::What::upper_entrance;
         else if (item.is("super")) super = box = true;
-        else if (item.is("brood box")) brood = box = true;
+        else if (item.is("double brood")) brood = box = true, count = 2;
+        else if (item.is("brood box") || item.is("single brood")) brood = box = true;
         else if (item.has(Class::combing)) {
             box = true;
             out.comb = comb_of(item);

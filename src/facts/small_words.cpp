@@ -83,7 +83,7 @@ void roles(Items& items) {
             if (i + 1 >= items.size()) break;
         }
         Item& next = items[i + 1];
-        if (next.what == What::lot && (items[i].is("from") || items[i].is("calling it"))) {
+        if (next.what == What::lot && (items[i].is("from") || items[i].is("to") || items[i].is("in") || items[i].is("calling it"))) {
             absorb(items, i + 1, i, 1);
             continue;
         }
@@ -94,6 +94,10 @@ void roles(Items& items) {
         }
         const bool place = next.what == What::hives || next.what == What::yard || next.what == What::new_name;
         if (!place) continue;
+        if (items[i].is("from") && items[i].has(Class::done) && !has_done(i)) {   // strips out of h3
+            std::erase_if(items[i].words, [](const grammar::Word* w) { return w->klass != Class::done; });
+            continue;
+        }
         if (items[i].is("from")) next.role = Item::Role::from;
         else if (items[i].is("into") || items[i].is("calling it")) next.role = Item::Role::into;
         else if (items[i].is("to")) next.role = Item::Role::to;
@@ -101,7 +105,8 @@ void roles(Items& items) {
         else if (items[i].is("new") && next.what == What::hives) next.role = Item::Role::into;
         else {
             const bool nothing_put = (items[i].is("in") || items[i].is("on")) && std::none_of(items.begin(), items.end(), goes_on_or_in);
-            if (drops_before_hives(items[i]) && (has_done(i) || looked_at(items) || nothing_put)) items[i].loose = true;
+            const bool seen_there = looked_at(items) && !items[i].is("off");   // full super off h1: it came off
+            if (drops_before_hives(items[i]) && (has_done(i) || seen_there || nothing_put)) items[i].loose = true;
             continue;
         }
         next.begin = items[i].begin;

@@ -46,9 +46,11 @@ std::vector<Token> amounts_in_words(const std::vector<Token>& tokens) {
     std::vector<Token> out;
     for (std::size_t i = 0; i < tokens.size(); ++i) {
         std::string digits;
-        const std::size_t used = number_at(tokens, i, digits);
+        std::size_t used = number_at(tokens, i, digits);
+        const bool bare = used == 0 && is_unit(tokens, i) && is_word(tokens, i + 1, "of") && (i == 0 || tokens[i - 1].type == Token::Type::symbol);
+        if (bare) digits = "1";   // pint of thin syrup
         const std::size_t unit = used && is_hyphen(tokens, i + used) ? i + used + 1 : i + used;
-        if (used == 0 || !is_unit(tokens, unit)) {
+        if ((used == 0 && !bare) || !is_unit(tokens, unit)) {
             out.push_back(tokens[i]);
             continue;
         }

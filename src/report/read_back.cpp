@@ -62,6 +62,7 @@ std::string heading_words(const Journal& journal, const Reading& heading) {
             continue;
         }
         const Fact& fact = journal.facts[below.facts.front()];
+        if (fact.kind == Kind::hive_moved) continue;   // its yard is the new one
         const std::string yard = fact.yard == no_yard ? std::string{} : " at " + printable(journal.yard_name(fact.yard));
         return fmt::format("day: {} {}{}", days[date::weekday{fact.noted}.c_encoding()], iso(fact.noted), yard);
     }

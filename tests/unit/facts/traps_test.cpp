@@ -27,7 +27,7 @@ TEST_CASE("words with two meanings are each decided", "[facts]") {
         {R"(h3 3 cells)", R"(?h3 "3 cells" | !not-understood)"},
         {R"(h3 queen gone)", R"(?h3 "queen gone" | !two-readings)"},
         {R"(h3 no queen)", R"(?h3 "no queen" | !two-readings)"},
-        {R"(h3 eggs so queen)", R"(?h3 "eggs so queen" | !not-understood)"},
+        {R"(h3 eggs so queen)", R"(h3 eggs seen | h3 "queen")"},
         {R"(h3 new queen)", R"(?h3 "new queen" | !two-readings)"},
         {R"(h3 hatched)", R"(h3 "hatched")"},
         {R"(h3 queen hatched)", R"(h3 queen emerged)"},
