@@ -5,23 +5,9 @@
 
 namespace waxtab {
 
-namespace {
-
-/// What was estimated on earlier visits of the season, from what was noted by then.
-std::vector<Estimates> look_back(const Journal& journal, const History& history, Progress& progress) {
-    std::vector<Estimates> past;
-    const std::vector<Day> days = days_to_look_back(journal, history);
-    for (const Day day : days) {
-        progress.step("looking back", past.size(), days.size());
-        past.push_back(estimate(journal, replay(journal, day)));
-    }
-    return past;
-}
-
-}  // namespace
-
 std::string write_report(const Options& options, const Whole& w, Progress& progress) {
-    const std::vector<Estimates> past = look_back(w.journal, w.history, progress);
+    progress.step("looking back");
+    const std::vector<Estimates> past = smoothed_past(w.journal, w.history, days_to_look_back(w.journal, w.history));
     progress.step("drawing");
     const std::vector<Advice> advice = advise(w.journal, w.history, w.estimates, w.ledger);
     const Day until = w.history.on + date::days{w.journal.settings.visit_interval_days};

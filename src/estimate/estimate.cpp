@@ -8,6 +8,7 @@
 #include "estimate/learn.hpp"
 #include "estimate/outlook.hpp"
 #include "estimate/pass.hpp"
+#include "estimate/ranges.hpp"
 
 namespace waxtab {
 namespace {
@@ -15,35 +16,6 @@ namespace {
 constexpr double never = std::numeric_limits<double>::infinity();
 
 double sq(double x) { return x * x; }
-double to_thousandth(double x) { return std::isfinite(x) ? std::round(1000 * x) / 1000 : x; }
-
-/// The 80 % range of a normal cut to [low, high], its middle the mean after cutting.
-Range cut_range(Moments x, double low, double high) {
-    const Rectified top = capped_at(x, high);
-    const Moments under{top.slope * x.mean + top.offset, top.slope * top.slope * x.var + top.rest};
-    const Rectified bottom = floored_at(under, low);
-    const double sd = std::sqrt(std::max(x.var, 0.0));
-    Range r;
-    r.value = std::clamp(bottom.slope * under.mean + bottom.offset, low, high);
-    r.low = std::min(std::clamp(x.mean - z80 * sd, low, high), r.value);
-    r.high = std::max(std::clamp(x.mean + z80 * sd, low, high), r.value);
-    return r;
-}
-
-Range scaled(Range r, double by) { return {r.low * by, r.value * by, r.high * by}; }
-Range rounded(Range r) { return {to_thousandth(r.low), to_thousandth(r.value), to_thousandth(r.high)}; }
-Range normal_range(double mean, double sd) { return {mean - z80 * sd, mean, mean + z80 * sd}; }
-
-/// Kilograms of honey from what a super holds by the keeper's full.
-Range kilograms(Moments held, double capacity, const Keeper& keeper) {
-    const Range nominal = cut_range(held, 0, capacity);
-    const double f = keeper.full();
-    const double rest = sq(nominal.value) * (sq(keeper.full_sd()) + sq(box_scatter * f));
-    const auto side = [&](double half) { return std::sqrt(sq(half * f) + sq(z80) * rest); };
-    const double kg = f * nominal.value;
-    return {std::max(0.0, kg - side(nominal.value - nominal.low)), kg, kg + side(nominal.high - nominal.value)};
-}
-
 std::vector<FactId> latest(std::vector<FactId> facts, std::size_t count) {
     std::sort(facts.begin(), facts.end());
     facts.erase(std::unique(facts.begin(), facts.end()), facts.end());
@@ -90,7 +62,7 @@ private:
         const double sd = std::sqrt(sq(flow_sd(p, journal_.settings, history_.on)) + sq(p.hive_sd) + sq(p.level_sd));
         HiveEstimate e;
         e.hive = history.hive;
-        e.kg_per_day = rounded(normal_range(normal_flow(p, journal_.settings, history_.on), sd));
+        e.kg_per_day = rounded(rate_range({normal_flow(p, journal_.settings, history_.on), sq(sd)}, 1));
         e.days_of_room = {never, never, never};
         out_.hives.push_back(e);
     }
@@ -112,7 +84,7 @@ private:
         const int a = shared_size + at_strength;
         const double rate = local.mean(at_flow) + local.mean(a);
         const double var = local.cov(at_flow, at_flow) + local.cov(a, a) + 2 * local.cov(at_flow, a);
-        e.kg_per_day = rounded(scaled(normal_range(rate, std::sqrt(std::max(var, 0.0))), f));
+        e.kg_per_day = rounded(rate_range({rate, std::max(var, 0.0)}, f));
         double room = 0;
         e.no_room = !hive.supers.empty();
         for (const SuperTrack& s : hive.supers) {
@@ -163,7 +135,7 @@ private:
         const SuperTrack& s = hive.supers[k];
         const int at = shared_size + first_super + static_cast<int>(k);
         const Moments held{local.mean(at), local.cov(at, at)};
-        const double cap = s.capacity.kg, f = pass_.keeper().full();
+        const double cap = s.capacity.kg;
         SuperEstimate e;
         e.box = s.box;
         e.hive = id;
@@ -171,13 +143,14 @@ private:
         e.full = rounded(scaled(cut_range(held, 0, cap), 1 / cap));
         const Moments capped = s.capping.share(pass_.lag());
         e.capped = rounded(cut_range(capped, 0, 1));
-        e.capped.value = std::min(e.capped.value, e.full.high);
+        e.capped.value = std::min(e.capped.value, e.full.value);
         e.capped.high = std::min(e.capped.high, std::max(e.full.high, e.capped.value));
         e.capped.low = std::min(e.capped.low, e.capped.value);
         const double undrawn = s.drawn >= 1 ? 0 : 0.08;
         e.drawn = rounded(cut_range({s.drawn, sq(undrawn)}, 0, 1));
         e.kg = rounded(kilograms(held, cap, pass_.keeper()));
-        e.capacity_kg = rounded(scaled(normal_range(f, std::sqrt(sq(pass_.keeper().full_sd()) + sq(box_scatter * f))), cap));
+        e.capacity_kg = rounded(full_kilograms(cap, pass_.keeper()));
+        e.fell_from = s.fell_from;
         e.last_seen = s.last_seen;
         e.because = latest(s.because, 6);
         ripe(e, hive, k, local, gains, capped);
@@ -270,8 +243,8 @@ private:
             const double f = pass_.keeper().full(), usual = normal_flow(p, journal_.settings, history_.on) + g.mean(at_level);
             YardEstimate e;
             e.yard = static_cast<YardId>(y);
-            e.kg_per_day = rounded(scaled(normal_range(g.mean(at_flow), std::sqrt(g.cov(at_flow, at_flow))), f));
-            e.usual_kg_per_day = rounded(scaled(normal_range(usual, std::sqrt(g.cov(at_level, at_level))), f));
+            e.kg_per_day = rounded(rate_range({g.mean(at_flow), g.cov(at_flow, at_flow)}, f));
+            e.usual_kg_per_day = rounded(rate_range({usual, g.cov(at_level, at_level)}, f));
             e.because = latest(yard->because, 6);
             out_.yards.push_back(std::move(e));
         }

@@ -24,6 +24,9 @@ struct SuperEstimate {
     Range capacity_kg;          ///< honey when full, kilograms
     std::optional<Day> last_seen;   ///< day of the last reading of any kind; none: never looked at
     std::vector<FactId> because;    ///< the readings it rests on
+    /// Share it was seen filled before a last look that found less than bees can have left, 0..1: something was taken
+    /// unnoted, or one of the two looks was wrong. The later look is believed, and says nothing of the flow.
+    std::optional<double> fell_from;
     /// Fit to take, by capping alone: the first day, likely, late; none when not foreseen.
     std::optional<Day> ripe_early, ripe_likely, ripe_late;
 };
@@ -97,5 +100,10 @@ struct Estimates {
 
 /// Estimates as of `history.on`, from what was noted by then. Pure; same input, same bits.
 Estimates estimate(const Journal& journal, const History& history);
+
+/// What stood on the hives on past days, ascending, in the light of everything noted by `history.on`: the forward pass,
+/// then a smoother. Of supers the box, hive, share, kilograms and capacity are given, of hives the room; the rest is
+/// left out. In yards of more than 25 hives it is what was known by each day instead.
+std::vector<Estimates> smoothed_past(const Journal& journal, const History& history, const std::vector<Day>& days);
 
 }  // namespace waxtab

@@ -24,4 +24,10 @@ void Field::observe_side(int hive, const Eigen::VectorXd& z, double bound, doubl
     counting_ = counting;
 }
 
+int Field::mark(int hive, int k) {
+    Eigen::VectorXd z = Eigen::VectorXd::Zero(local(hive).mean.size());
+    z(shared_size + k) = 1;
+    return mark(hive, z);
+}
+
 }  // namespace waxtab

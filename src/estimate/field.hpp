@@ -37,8 +37,10 @@ public:
     virtual Gaussian local(int hive) const = 0;
     virtual Gaussian shared() const = 0;
 
-    /// Remembers quantity `k` of a hive as it is now, for `smoothed`; -1 where nothing is remembered.
-    virtual int mark(int hive, int k) = 0;
+    /// Remembers z . local as it is now, for `smoothed`; -1 where nothing is remembered.
+    virtual int mark(int hive, const Eigen::VectorXd& z) = 0;
+    /// The same of quantity `k` of a hive's own state.
+    int mark(int hive, int k);
     /// The marked quantities in the light of everything taken in since, by mark.
     virtual std::vector<Moments> smoothed() const = 0;
 

@@ -14,7 +14,7 @@ using Slots = std::vector<int>;
 struct Mapped { Slots to, from; MatrixXd T; };      ///< rows `to` became T times rows `from`
 struct Renewed { int slot; };                       ///< a slot got a quantity independent of the past
 struct Read { Slots at; VectorXd z, gain; double error, var; };
-struct Marked { int slot; VectorXd row; double mean; };
+struct Marked { VectorXd row; double mean, var; };   ///< covariance with everything, and own moments
 using Deed = std::variant<Mapped, Renewed, Read, Marked>;
 
 /// Runs the log backward: r and N of the Bryson-Frazier form of the fixed-interval smoother
@@ -61,7 +61,7 @@ public:
     }
     void operator()(const Marked& m) {
         const int n = static_cast<int>(m.row.size());
-        const double var = m.row(m.slot) - m.row.dot(N_.topLeftCorner(n, n) * m.row);
+        const double var = m.var - m.row.dot(N_.topLeftCorner(n, n) * m.row);
         found.push_back({m.mean + m.row.dot(r_.head(n)), var});
     }
 
@@ -80,6 +80,7 @@ private:
 /// All covariances of a yard in one matrix; a hive owns some of its rows.
 class JointField final : public Field {
 public:
+    using Field::mark;
     explicit JointField(const Gaussian& shared) : mean_(shared.mean), cov_(shared.cov) {}
 
     int insert(const Gaussian& own) override {
@@ -126,9 +127,16 @@ public:
     Gaussian local(int hive) const override { return part(local_slots(hive)); }
     Gaussian shared() const override { return part({0, 1, 2}); }
 
-    int mark(int hive, int k) override {
-        const int slot = hives_[at(hive)][at(k)];
-        log_.push_back(Marked{slot, cov_.row(slot), mean_(slot)});
+    int mark(int hive, const VectorXd& z) override {
+        const Slots slots = local_slots(hive);
+        Marked marked{VectorXd::Zero(mean_.size()), 0, 0};
+        for (int i = 0; i < z.size(); ++i) {
+            if (z(i) == 0) continue;
+            marked.row += z(i) * cov_.col(slots[at(i)]);
+            marked.mean += z(i) * mean_(slots[at(i)]);
+        }
+        for (int i = 0; i < z.size(); ++i) marked.var += z(i) * marked.row(slots[at(i)]);
+        log_.push_back(std::move(marked));
         return marks_++;
     }
 

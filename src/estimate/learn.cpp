@@ -28,7 +28,7 @@ std::vector<Candidate> grid() {
     std::vector<Candidate> out;
     for (double flow : {0.25, 0.6, 1.2})
         for (double peak : {-0.1, 0.2, 0.5})
-            for (double hive : {0.15, 0.35}) {
+            for (double hive : {0.06, 0.15, 0.35}) {
                 Candidate c;
                 c.p.flow_sd = flow;
                 c.p.normal_peak = peak;

@@ -81,10 +81,13 @@ void Pass::run() {
         at = e.what == What::arrive ? e.yard : no_yard - 1;
         if (e.what == What::arrive) most_hives_[at] = std::max(most_hives_[at], ++now[at]);
     }
+    auto back = options_.look_back.begin();
     for (std::size_t i = 0; i < tape.size(); ++i) {
+        for (; back != options_.look_back.end() && *back < tape[i].day; ++back) remember(*back);
         take(tape[i]);
         if (i + 1 == tape.size() || tape[i + 1].day != tape[i].day) close_day();
     }
+    for (; back != options_.look_back.end() && *back <= history_.on; ++back) remember(*back);
     for (auto& [id, yard] : yards_) advance(yard, history_.on);
 }
 
@@ -171,6 +174,28 @@ void Pass::close_day() {
         if (track(id).number >= 0) last_visit_[static_cast<std::size_t>(id)] = yards_.at(track(id).yard).at;
     touched_.clear();
     today_.clear();
+}
+
+void Pass::remember(Day day) {
+    for (auto& [id, yard] : yards_) {
+        advance(yard, day);
+        for (HiveId hive : yard.hives) remember(yard, id, hive);
+    }
+}
+
+void Pass::remember(YardTrack& yard, YardId id, HiveId hive) {
+    const HiveTrack& t = track(hive);
+    const Gaussian local = yard.field->local(t.number);
+    PastTrack past{hive, id, yard.at, {}, {}, -1};
+    VectorXd all = VectorXd::Zero(local.mean.size());
+    for (std::size_t k = 0; k < t.supers.size(); ++k) {
+        const int own = first_super + static_cast<int>(k), at = shared_size + own;
+        past.supers.push_back({t.supers[k].box, t.supers[k].capacity.kg, {local.mean(at), local.cov(at, at)}, yard.field->mark(t.number, own)});
+        all(at) = 1;
+    }
+    past.held = {all.dot(local.mean), all.dot(local.cov * all)};
+    past.mark = yard.field->mark(t.number, all);
+    past_.push_back(std::move(past));
 }
 
 void Pass::rectify(HiveTrack& hive) {

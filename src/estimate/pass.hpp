@@ -29,6 +29,9 @@ struct SuperTrack {
     bool said_full = false;         ///< by its last reading
     int readings = 0;
     std::optional<Day> last_seen;
+    std::optional<Moments> read;    ///< kilograms it was taken to hold after its last reading
+    Day read_on{};
+    std::optional<double> fell_from;///< share it held at the reading before, where bees cannot have used up the difference
     std::vector<FactId> because;
 
     SuperSlot slot() const { return {capacity.kg, capacity.appeal}; }
@@ -40,6 +43,7 @@ struct HiveTrack {
     int number = -1;                ///< in the yard's field; -1 while it is in none
     bool weighed = false;           ///< some hive weight is noted, so that its base is followed
     std::vector<SuperTrack> supers; ///< in the order of the field's own state
+    std::optional<Day> weighed_on;  ///< day of the last hive weight
     std::optional<Day> gain_seen;   ///< last reading that told something of its gain
     std::vector<FactId> because;    ///< facts about the hive itself that were taken in
 
@@ -84,12 +88,24 @@ struct VisitTrack {
     double full_factor = 1;                 ///< the keeper's, as known that day
 };
 
+/// A hive on a day that is looked back to.
+struct PastTrack {
+    struct Super { BoxId box = no_box; double capacity = 0; Moments held; int mark = -1; };
+    HiveId hive = no_hive;
+    YardId yard = no_yard;
+    Day day{};
+    std::vector<Super> supers;
+    Moments held;                   ///< kilograms in all supers by the keeper's full, as known that day
+    int mark = -1;                  ///< the same in the yard's field
+};
+
 /// One walk through a history in date order, yard by yard.
 class Pass {
 public:
     struct Options {
         bool keep_visits = false;
         bool keep_likelihood = false;
+        std::vector<Day> look_back{};   ///< ascending; hives are remembered as they stood on these evenings
     };
 
     Pass(const Journal& journal, const History& history, Schedule schedule, Options options);
@@ -104,6 +120,7 @@ public:
     const std::map<std::size_t, TakenTrack>& taken() const { return taken_; }
     const std::vector<VisitTrack>& visits() const { return visits_; }
     const Parameters& parameters(Day day) const;
+    const std::vector<PastTrack>& past() const { return past_; }
     /// Log likelihood of all readings by the end of each day with any, in day order.
     const std::vector<std::pair<Day, double>>& likelihood() const { return likelihood_; }
 
@@ -117,6 +134,8 @@ private:
     void step_hive(YardTrack& yard, HiveId id, const Parameters& p, double days);
     void take(const TapeEntry& entry);
     void close_day();
+    void remember(Day day);
+    void remember(YardTrack& yard, YardId id, HiveId hive);
 
     void arrive(const TapeEntry& e);
     void leave(HiveId id);
@@ -138,6 +157,11 @@ private:
     void weight_change(HiveTrack& hive, const Fact& fact, Day day);
     void shift_strength(HiveTrack& hive, double by, double sd);
     void shift_base(HiveTrack& hive, double by, double sd);
+    void shift_own(HiveTrack& hive, int k, double by, double sd);
+    void fed(HiveTrack& hive, const Fact& fact);
+    bool allow_for_loss(HiveTrack& hive, std::size_t k, double share, double sd, Day day);
+    void allow_for_change(HiveTrack& hive, const Eigen::VectorXd& z, double kg, Day day);
+    void keep_reading(HiveTrack& hive, std::size_t k, double sd, Day day);
     void rectify(HiveTrack& hive);
 
     Field& field_of(const HiveTrack& hive) { return *yards_.at(hive.yard).field; }
@@ -161,6 +185,7 @@ private:
     std::vector<HiveId> touched_;
     std::vector<VisitTrack> today_;
     std::vector<VisitTrack> visits_;
+    std::vector<PastTrack> past_;
     std::vector<std::pair<Day, double>> likelihood_;
     std::vector<std::optional<Day>> last_visit_;
 };

@@ -72,6 +72,7 @@ void Pass::share_seen(HiveTrack& hive, std::size_t k, const BoxSighting& s) {
         if (&track(visit.hive) == &hive) visit.readings.push_back({super.box, r, s.fact});
     r.share = keeper_.straightened(r.share);
     const double cap = super.capacity.kg;
+    if (r.side != Side::at_least) allow_for_loss(hive, k, r.share, r.sd, s.day);
     if (r.says_full) {
         full_seen(hive, k, r, s);
     } else if (r.side != Side::about) {
@@ -83,6 +84,7 @@ void Pass::share_seen(HiveTrack& hive, std::size_t k, const BoxSighting& s) {
     super.said_full = r.says_full;
     super.drawn = std::max(super.drawn, std::min(1.0, r.share));
     ++super.readings;
+    keep_reading(hive, k, r.sd, s.day);
 }
 
 void Pass::full_seen(HiveTrack& hive, std::size_t k, const ShareReading& r, const BoxSighting& s) {
@@ -113,9 +115,12 @@ void Pass::gross_seen(HiveTrack& hive, std::size_t k, const BoxSighting& s) {
     const SuperTrack& super = hive.supers[k];
     const double f = keeper_.full(), honey = static_cast<double>(s.amount) * 1e-12 - super.capacity.tare_kg;
     const double var = sq(0.3) + sq(super.capacity.tare_sd) + sq(honey * keeper_.full_sd() / f) + sq(box_scatter * honey);
+    const double cap = super.capacity.kg;
+    allow_for_loss(hive, k, honey / f / cap, std::sqrt(var) / f / cap, s.day);
     field_of(hive).observe(hive.number, on_super(hive, k), honey / f, var / (f * f));
     if (super.readings > 0 || super.start_known) hive.gain_seen = s.day;
     ++hive.supers[k].readings;
+    keep_reading(hive, k, std::sqrt(var) / f / cap, s.day);
 }
 
 /// A super looked at after it came off tells what it held.
@@ -161,7 +166,8 @@ void Pass::hive_fact(const TapeEntry& e) {
     if (fact.kind == Kind::hive_weight) hive_weight(hive, fact), note();
     if (fact.kind == Kind::weight_change) weight_change(hive, fact, e.day), note();
     // Half the bees gone, or twice as many: what that does to the rate is a guess, wide enough to be corrected.
-    if (fact.kind == Kind::swarmed) shift_strength(hive, -0.3, 0.25), note();
+    if (fact.kind == Kind::swarmed) shift_strength(hive, -0.3, 0.25), shift_base(hive, -2.5, 1.5), note();
+    if (fact.kind == Kind::feed) fed(hive, fact);
     if (fact.kind == Kind::hive_split || fact.kind == Kind::nuc_made) shift_strength(hive, e.hive == fact.hive ? -0.15 : -0.3, 0.25), note();
     if (fact.kind == Kind::hive_united && e.hive == fact.other) shift_strength(hive, 0.15, 0.25), note();
     if (fact.kind == Kind::brood_box_on) shift_base(hive, 9, 2);
@@ -189,8 +195,9 @@ void Pass::hive_weight(HiveTrack& hive, const Fact& fact) {
         z(shared_size + first_super + static_cast<int>(k)) = keeper_.full();
         kg -= hive.supers[k].capacity.tare_kg;
     }
+    allow_for_change(hive, z, kg, fact.happened);
     field_of(hive).observe(hive.number, z, kg, sq(0.3));
-    hive.gain_seen = fact.happened;
+    hive.gain_seen = hive.weighed_on = fact.happened;
 }
 
 void Pass::weight_change(HiveTrack& hive, const Fact& fact, Day day) {
@@ -202,25 +209,6 @@ void Pass::weight_change(HiveTrack& hive, const Fact& fact, Day day) {
     const double kg = static_cast<double>(fact.value.amount) * 1e-12 * (fact.detail == "loss" ? -1 : 1);
     // The mean rate since the last look stands in for today's: wrong by about a third of what it may change.
     field_of(hive).observe(hive.number, z, kg / keeper_.full() / days, sq(0.5 / days) + sq(0.3));
-}
-
-void Pass::shift_strength(HiveTrack& hive, double by, double sd) {
-    const int own = first_super + static_cast<int>(hive.supers.size());
-    Step step{Eigen::MatrixXd::Zero(own, shared_size + own), VectorXd::Zero(own), Eigen::MatrixXd::Zero(own, own)};
-    for (int r = 0; r < own; ++r) step.T(r, shared_size + r) = 1;
-    step.c(at_strength) = by;
-    step.Q(at_strength, at_strength) = sq(sd);
-    field_of(hive).step_hive(hive.number, step);
-}
-
-void Pass::shift_base(HiveTrack& hive, double by, double sd) {
-    if (!hive.weighed) return;
-    const int own = first_super + static_cast<int>(hive.supers.size());
-    Step step{Eigen::MatrixXd::Zero(own, shared_size + own), VectorXd::Zero(own), Eigen::MatrixXd::Zero(own, own)};
-    for (int r = 0; r < own; ++r) step.T(r, shared_size + r) = 1;
-    step.c(at_base) = by;
-    step.Q(at_base, at_base) = sq(sd);
-    field_of(hive).step_hive(hive.number, step);
 }
 
 }  // namespace waxtab

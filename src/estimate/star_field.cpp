@@ -17,6 +17,7 @@ struct Given {
 /// over the last step, what the hives' gains have in common is kept; only what older steps left is not.
 class StarField final : public Field {
 public:
+    using Field::mark;
     explicit StarField(const Gaussian& shared) : shared_(shared) {}
 
     int insert(const Gaussian& own) override {
@@ -116,7 +117,7 @@ public:
     }
 
     Gaussian shared() const override { return shared_; }
-    int mark(int, int) override { return -1; }
+    int mark(int, const VectorXd&) override { return -1; }
     std::vector<Moments> smoothed() const override { return {}; }
 
 private:

@@ -94,7 +94,7 @@ private:
         switch (kind) {
             case Kind::hive_weight: case Kind::weight_change: case Kind::strength: case Kind::flow:
             case Kind::swarmed: case Kind::hive_split: case Kind::nuc_made: case Kind::hive_united:
-            case Kind::frames_moved: case Kind::brood_box_on: case Kind::brood_box_off:
+            case Kind::frames_moved: case Kind::feed: case Kind::brood_box_on: case Kind::brood_box_off:
                 return true;
             default: return false;
         }

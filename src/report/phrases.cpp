@@ -66,8 +66,8 @@ std::string share_text(const Range& share) {
 }
 
 std::string days_text(const Range& days) {
-    // Beyond this a day count says nothing a keeper acts on: flows end before.
-    constexpr double far = 99.0;
+    // Further ahead nothing is foreseen: flows end before.
+    constexpr double far = forecast_days;
     const auto whole = [](double x) { return static_cast<long>(std::floor(std::max(x, 0.0))); };
     if (days.low > far) return fmt::format("more than {:.0f} days", far);
     if (days.value > far) return fmt::format("likely to outlast the flow ({} or more)", counted(whole(days.low), "day"));

@@ -67,6 +67,16 @@ std::string ripe_line(const std::vector<const SuperEstimate*>& supers, Day on) {
     return paragraph(fmt::format("fit to take, by the capping: {}", fmt::join(parts, "; ")), "  ", "    ");
 }
 
+/// Looks that do not go together, and which was believed.
+std::string fell_line(const std::vector<const SuperEstimate*>& supers) {
+    std::vector<std::string> parts;
+    for (const SuperEstimate* s : supers)
+        if (s->fell_from)
+            parts.push_back(fmt::format("super {} was about {:.0f}% full at the look before: bees do not use up so much, so something was taken "
+                                        "unnoted or one look was wrong; the last look is believed", s->place, 100 * *s->fell_from));
+    return parts.empty() ? std::string{} : paragraph(fmt::format("{}", fmt::join(parts, "; ")), "  ", "    ");
+}
+
 std::string because_line(const Journal& journal, const HiveEstimate* hive,
                          const std::vector<const SuperEstimate*>& supers, const Style& style) {
     if (!style.refs) return {};
@@ -108,7 +118,7 @@ std::string hive_text(const Journal& journal, const History& history, const Esti
     if (supers.empty())
         return out + (history.supers_on(id).empty() ? "  no super on\n" : "  nothing noted of it yet: no estimate of its supers\n");
     out += supers_table(history, supers, style);
-    return out + ripe_line(supers, estimates.on) + because_line(journal, hive, supers, style) + assumed_line(history, supers);
+    return out + ripe_line(supers, estimates.on) + fell_line(supers) + because_line(journal, hive, supers, style) + assumed_line(history, supers);
 }
 
 /// Living hives that are listed and stand in `yard` now.

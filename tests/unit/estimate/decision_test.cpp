@@ -81,9 +81,9 @@ std::vector<Outcome> fixed_rules(int seasons, bool print) {
         rules.push_back(outcome(seasons, policy));
         if (print) std::printf("%-28s %6.2f spare %7.2f kg lost\n", name.c_str(), rules.back().spare, rules.back().lost);
     };
-    for (int percent : {10, 20, 30, 40, 50, 60, 70, 80, 90})
+    for (int percent : {10, 20, 30, 40, 50, 60, 70, 80, 90, 100})
         take("add at " + std::to_string(percent) + " %", [=](std::uint64_t) { return add_at(percent / 100.0); });
-    for (int n : {1, 2, 3, 4, 6}) take("one every " + std::to_string(n) + " visits", [=](std::uint64_t) { return every(n); });
+    for (int n : {1, 2, 3, 4, 6, 8}) take("one every " + std::to_string(n) + " visits", [=](std::uint64_t) { return every(n); });
     for (int percent : {50, 70, 90})
         take("two at " + std::to_string(percent) + " %", [=](std::uint64_t) { return two_at(percent / 100.0); });
     return rules;

@@ -90,8 +90,47 @@ void look(Notebook& book, Hive& hive, Day day, season::Dice& dice) {
     hive.supers.push_back(more);
 }
 
+/// Forecasts that held, less eight in ten of all, by fortnight: what they share makes them fewer than are counted.
+class Fortnights {
+public:
+    void add(const std::string& yard, Day read, bool held) {
+        sums_[{yard, static_cast<int>(read.time_since_epoch().count()) / 14}].push_back(held ? 1 : 0);
+        ++n_, held_ += held ? 1 : 0;
+    }
+
+    /// How many independent forecasts would make the share that held as uncertain as it is: the variance of its mean from sums
+    /// over all forecasts and hives of a fortnight and yard, and their correlation with the next fortnight
+    /// (Newey & West, Econometrica 55, 1987, one lag).
+    double independent() const {
+        const double share = held_ / n_;
+        const auto excess = [&](const std::vector<int>& x) {
+            double sum = 0;
+            for (int v : x) sum += v - share;
+            return sum;
+        };
+        double var = 0;
+        for (const auto& [key, x] : sums_) {
+            var += excess(x) * excess(x);
+            const auto next = sums_.find({key.first, key.second + 1});
+            if (next != sums_.end()) var += excess(x) * excess(next->second);
+        }
+        return share * (1 - share) * n_ * n_ / var;
+    }
+
+private:
+    std::map<std::pair<std::string, int>, std::vector<int>> sums_;
+    double n_ = 0, held_ = 0;
+};
+
+/// In one pass over the hives: looking again at the same days with another throw of the eye adds nothing about bees.
+double independent_in(const std::vector<Fortnights>& passes) {
+    double sum = 0;
+    for (const Fortnights& pass : passes) sum += pass.independent();
+    return sum / static_cast<double>(passes.size());
+}
+
 /// The yard looked at every `gap` days from day `start` on, by one throw of the eye's error.
-void judge(const Yard& yard, int gap, int start, std::uint64_t seed, ForecastScore& score, season::Dice& pit) {
+void judge(const Yard& yard, int gap, int start, std::uint64_t seed, ForecastScore& score, season::Dice& pit, Fortnights& fortnights) {
     season::Dice dice(seed);
     Notebook book(full_kg);
     const YardId at = book.yard("yard");
@@ -116,7 +155,11 @@ void judge(const Yard& yard, int gap, int start, std::uint64_t seed, ForecastSco
     options.keep_visits = true;
     Pass pass(book.journal, book.history, learn(book.journal, book.history).schedule, options);
     pass.run();
-    for (const Judged& j : judged_forecasts(pass, book.journal)) score.add(j, pit);
+    for (const Judged& j : judged_forecasts(pass, book.journal)) {
+        const double before = score.in_80;
+        score.add(j, pit);
+        fortnights.add(yard.begin()->first, j.made + date::days{j.horizon()}, score.in_80 > before);
+    }
 }
 
 std::optional<std::string> folder() {
@@ -128,10 +171,10 @@ std::optional<std::string> folder() {
 /// Half the width of the range in which 99 % of observed shares of `n` independent forecasts fall.
 double binomial_99(double n) { return 2.5758 * std::sqrt(0.8 * 0.2 / n); }
 
-void show(const std::string& name, const ForecastScore& s) {
-    std::printf("%-24s %6d forecasts, 80 %% range %.1f %%, error %.3f of a super, %.2f of the line's, %.2f of no change, "
+void show(const std::string& name, const ForecastScore& s, double independent) {
+    std::printf("%-24s %6d forecasts worth %.0f independent, 80 %% range %.1f %%, error %.3f of a super, %.2f of the line's, %.2f of no change, "
                 "interval score %.3f (line %.3f, no change %.3f)\n",
-                name.c_str(), s.n, 100 * s.cover_80(), s.error / s.n, s.to_line(), s.to_no_change(), s.interval_mean(),
+                name.c_str(), s.n, independent, 100 * s.cover_80(), s.error / s.n, s.to_line(), s.to_no_change(), s.interval_mean(),
                 ForecastScore::best_constant(s.off_line), ForecastScore::best_constant(s.off_no_change));
 }
 
@@ -145,24 +188,34 @@ void run(int throws, bool print) {
         {"Santa Rita", gains_of(*data + "/usda_santarita_2014_daily.csv", *data + "/usda_santarita_2014_daynotes.csv", {})},
         {"Flakkebjerg", gains_of(*data + "/efsa_mustb_flakkebjerg_daily.csv", "", day_from_iso("2019-10-15"))}};
     ForecastScore all;
+    std::vector<Fortnights> passes(static_cast<std::size_t>(throws));
     season::Dice pit(5);
     for (const auto& [name, yard] : yards)
         for (const int gap : {7, 10, 14}) {
             ForecastScore here;
-            for (int i = 0; i < throws; ++i) judge(yard, gap, 3 * i, static_cast<std::uint64_t>(100 * gap + i), here, pit);
-            if (print) show(name + ", " + std::to_string(gap) + " days", here);
-            for (int i = 0; i < throws; ++i) judge(yard, gap, 3 * i, static_cast<std::uint64_t>(100 * gap + i), all, pit);
+            std::vector<Fortnights> apart(passes.size());
+            for (int i = 0; i < throws; ++i) {
+                const auto judge_into = [&](ForecastScore& score, std::vector<Fortnights>& by_pass) {
+                    judge(yard, gap, 3 * i, static_cast<std::uint64_t>(100 * gap + i), score, pit, by_pass[static_cast<std::size_t>(i)]);
+                };
+                judge_into(here, apart);
+                judge_into(all, passes);
+            }
+            if (print) show(name + ", " + std::to_string(gap) + " days", here, independent_in(apart));
         }
-    if (print) show("pooled", all);
+    const double independent = independent_in(passes);
+    if (print) show("pooled", all, independent);
     CHECK(all.to_line() <= 0.85);
     CHECK(all.to_no_change() <= 1.05);
     CHECK(all.interval_mean() < ForecastScore::best_constant(all.off_line));
     CHECK(all.interval_mean() < ForecastScore::best_constant(all.off_no_change));
-    // Hives of a yard share its weather and the same days are looked at again and again: of the forecasts about one
-    // visit of one yard in each counts as independent.
-    const double independent = 2 * (31 + 21 + 15);
-    INFO("80 % range held in " << all.cover_80());
-    CHECK(std::abs(all.cover_80() - 0.8) <= binomial_99(independent));
+    INFO("80 % range held in " << all.cover_80() << " of " << all.n << " forecasts worth " << independent << " independent ones");
+    CHECK(independent > 2 * (31 + 21 + 15));
+    CHECK(independent < all.n / throws);
+    // Ranges that hold too seldom mislead, by however many looks. These hives stood in a dearth for most of the time, which
+    // the ranges are too wide for: on that side the bound is that of the 134 visits to a yard, not of all that was read there.
+    CHECK(all.cover_80() >= 0.8 - binomial_99(independent));
+    CHECK(all.cover_80() <= 0.8 + binomial_99(2 * (31 + 21 + 15)));
 }
 
 }  // namespace

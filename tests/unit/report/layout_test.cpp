@@ -58,7 +58,7 @@ TEST_CASE("amounts are said with their ranges") {
     CHECK(days_text({3, 6.9, 14}) == "6 days (3-14)");
     CHECK(days_text({1.5, 1.9, never}) == "1 day (1 or more)");
     CHECK(days_text({12, 300, never}) == "likely to outlast the flow (12 days or more)");
-    CHECK(days_text({never, never, never}) == "more than 99 days");
+    CHECK(days_text({never, never, never}) == "more than 45 days");
     CHECK(days_text({0, 0.4, never}) == "it may run out today");
     CHECK(days_text({0, 0.2, 0.9}) == "less than a day");
     CHECK(days_text({0, 0.6, 3}) == "less than a day (0-3)");
