@@ -41,6 +41,7 @@ std::string drawing_key() {
            "thin line in hatching, estimated; dashes in dots, foreseen; dashed upright, next visits; upright, today\">" + out +
            "</svg>\n<figcaption>Boxes are drawn to scale of their depth, frames by their number. Ranges hold in 8 cases of 10. "
            "Crosses add up the supers that were read, estimates all that are on. "
+           "Past days are drawn in the light of all that was noted since, in yards of more than 25 hives of what was known by then. "
            "Letters below a chart: + super on, \u2212 super off, s swarm or split, c queen cells, f fed, t treated.</figcaption></figure>\n";
 }
 
