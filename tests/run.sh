@@ -4,7 +4,7 @@
 # failed, 1 otherwise, 2 when the machine lacks something.
 #   default  Release build: unit tests, whole-program tests, expected messages; then the same with the
 #            address and undefined-behaviour sanitizers
-#   --all    also: clang build with its warnings, clang-tidy, whole-program tests without fused
+#   --all    also: the long tables of forecasts, decisions and cost, clang build with its warnings, clang-tidy, whole-program tests without fused
 #            multiply-add in the C library, the report in a headless browser
 set -u
 root=$(cd "$(dirname "$0")/.." && pwd)
@@ -80,6 +80,11 @@ tidy() {
     run-clang-tidy -quiet -p "$root/build/clang" "$root/src/.*" >"$log" 2>/dev/null || { tail -n 60 "$log" >&2; false; }
 }
 
+# The tests that are too long for every day, at their full size; what they print goes into the manual.
+tables() {
+    "$root/build/release/tests/waxtab_unit" "[.slow]~[facts]" >"$root/build/tables.txt" 2>&1 || { tail -n 60 "$root/build/tables.txt" >&2; false; }
+}
+
 # Open measurements that some tests check against, where they are at hand.
 if [ -z "${WAXTAB_OPEN_DATA-}" ] && [ -d "$root/../shared/data" ]; then
     WAXTAB_OPEN_DATA=$(cd "$root/../shared/data" && pwd)
@@ -100,6 +105,7 @@ journals sanitize
 unset UBSAN_OPTIONS
 
 if [ -n "$all" ]; then
+    step tables tables
     ensure clang clang-tidy
     build clang -DCMAKE_BUILD_TYPE=Release -DCMAKE_CXX_COMPILER=clang++ -DCMAKE_EXPORT_COMPILE_COMMANDS=ON
     unit clang
