@@ -91,7 +91,7 @@ std::vector<Day> visit_days_this_season(const History& history) {
 }
 
 std::vector<Day> days_to_look_back(const Journal& journal, const History& history) {
-    // A look back reads every fact again; so many readings take about ten seconds.
+    // Every day looked back to remembers every super of every hive: so much is kept for the smoother, and no more.
     constexpr std::size_t readings = 2'000'000, most_days = 30;
     const std::size_t most = std::min(most_days, readings / std::max<std::size_t>(journal.facts.size(), 1));
     std::vector<Day> days = visit_days_this_season(history);

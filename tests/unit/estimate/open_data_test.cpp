@@ -190,18 +190,18 @@ void run(int throws, bool print) {
     ForecastScore all;
     std::vector<Fortnights> passes(static_cast<std::size_t>(throws));
     season::Dice pit(5);
-    for (const auto& [name, yard] : yards)
+    for (const auto& named : yards)
         for (const int gap : {7, 10, 14}) {
             ForecastScore here;
             std::vector<Fortnights> apart(passes.size());
             for (int i = 0; i < throws; ++i) {
                 const auto judge_into = [&](ForecastScore& score, std::vector<Fortnights>& by_pass) {
-                    judge(yard, gap, 3 * i, static_cast<std::uint64_t>(100 * gap + i), score, pit, by_pass[static_cast<std::size_t>(i)]);
+                    judge(named.second, gap, 3 * i, static_cast<std::uint64_t>(100 * gap + i), score, pit, by_pass[static_cast<std::size_t>(i)]);
                 };
                 judge_into(here, apart);
                 judge_into(all, passes);
             }
-            if (print) show(name + ", " + std::to_string(gap) + " days", here, independent_in(apart));
+            if (print) show(named.first + ", " + std::to_string(gap) + " days", here, independent_in(apart));
         }
     const double independent = independent_in(passes);
     if (print) show("pooled", all, independent);
