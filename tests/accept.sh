@@ -20,6 +20,7 @@ for file in "$@"; do
         rm -rf "$work"
         ;;
     *.hive) sh "$root/tests/errors/compare.sh" --accept "$file" ;;
-    *) "$cram" -i -y --shell=/bin/sh "$file" ;;
+    # patch takes no absolute file name
+    *) (cd "$(dirname "$file")" && "$cram" -i -y --shell=/bin/sh "$(basename "$file")") ;;
     esac
 done

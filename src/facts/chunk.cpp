@@ -29,7 +29,8 @@ void widen(Measure& m) {
 }
 
 void bind_about(Items& items, std::size_t i) {
-    const bool least = items[i].is("at least");
+    const bool compares = items[i].is("more than");   // `more than h4` says nothing of what stands before it
+    const bool least = items[i].is("at least") || compares;
     const auto apply = [&](Item& item) {
         item.about = !least;
         if (item.what != What::value) return;
@@ -40,8 +41,8 @@ void bind_about(Items& items, std::size_t i) {
         return item.what == What::value || item.what == What::slash || item.has(Class::amount) || item.has(Class::count);
     };
     if (i + 1 < items.size() && takes(items[i + 1])) apply(items[i + 1]);
-    else if (i > 0 && takes(items[i - 1])) apply(items[i - 1]);
-    else { items[i].loose = true; return; }
+    else if (i > 0 && takes(items[i - 1]) && !compares) apply(items[i - 1]);
+    else { items[i].loose = !compares; return; }
     items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
 }
 
@@ -68,6 +69,7 @@ void shares_of_frames(Items& items) {
         std::size_t m = i + 2;
         if (m < items.size() && items[m].idle() && m + 1 < items.size()) ++m;
         if (!is_count(items[m]) || items[m].value.amount % 1000 != 0) continue;
+        if (m + 1 < items.size() && is_super(items[m + 1])) continue;   // 2 of the 3 supers
         const auto of = static_cast<int>(items[m].value.amount / 1000);
         if (of <= 0) continue;
         const Measure n = items[i].value;
@@ -162,7 +164,7 @@ void prices(Items& items) {
 
 /// `6 mites in 300`, `6 mites per 300 bees`: 6/300; after a wash or a roll, `6 in 300`.
 void samples(Items& items) {
-    const bool method = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("wash") || i.is("sugar roll"); });
+    const bool method = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("wash") || i.is("sugar roll") || (i.is("mite") && !i.counted); });
     for (std::size_t i = 0; method && i + 2 < items.size(); ++i) {
         const bool of = items[i + 1].is("in") || items[i + 1].is("per") || items[i + 1].is("from") || items[i + 1].is("of");
         const bool sample = of && is_count(items[i]) && is_count(items[i + 2]) && items[i].value.amount % 1000 == 0;
@@ -279,7 +281,7 @@ bool countable(const Item& item) {
     return std::any_of(nouns.begin(), nouns.end(), [&](std::string_view n) { return item.is(n); });
 }
 
-void chunk(std::vector<Item>& items, const ItemContext&) {
+void chunk(std::vector<Item>& items, const ItemContext& context) {
     about_words(items);
     number_words(items);
     courses(items);
@@ -288,7 +290,7 @@ void chunk(std::vector<Item>& items, const ItemContext&) {
     thirds(items);
     kinds_as_supers(items);
     boxes(items);
-    boxes_without_noun(items);
+    if (!context.of_other_things) boxes_without_noun(items);
     counts(items);
     samples(items);
     prices(items);

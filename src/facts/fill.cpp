@@ -254,7 +254,7 @@ void finish(Candidate& c, const std::vector<Item>& items) {
     for (const Item& i : items) {
         if (i.is("to shed") && (f.kind == Kind::super_off || f.kind == Kind::hive_ended)) f.detail = f.kind == Kind::super_off ? "shed" : f.detail;
         if (i.is("business") && f.kind == Kind::gone_out) f.manner = "business";
-        if (i.is("old queen")) f.detail = "old queen";
+        if (i.is("old queen") && (f.kind == Kind::hive_split || f.kind == Kind::nuc_made)) f.detail = "old queen";
     }
     if (f.kind == Kind::boxes_swapped && std::pair{f.box2.by, f.box2.number} < std::pair{f.box.by, f.box.number}) std::swap(f.box, f.box2);
     if (f.value.of == -1)

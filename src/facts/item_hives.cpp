@@ -146,7 +146,7 @@ bool Itemiser::hive() {
         if (more == 0) break;
         if (ranged) {
             // "moved h3 to h5" is no range: only numbers with a dash, or names after "hives".
-            if (!symbol(next, "-") && !generic) break;
+            if (!symbol(next, "-") && !generic && at_ > 0) break;
             const auto range = hive_range(*context_.lexicon, last, said, item.unknown_hives);
             if (range.empty()) break;
             item.hives.insert(item.hives.end(), range.begin() + 1, range.end());

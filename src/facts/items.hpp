@@ -70,6 +70,8 @@ struct ItemContext {
     const Lexicon* lexicon = nullptr;
     const Settings* settings = nullptr;
     Day noted{};
+    /// The line speaks of cells or brood, so that `both sealed` is of no super.
+    bool of_other_things = false;
 };
 
 /// Turns the tokens of one clause into items: longest phrases first, numbers bound to what they count.

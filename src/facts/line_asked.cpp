@@ -28,7 +28,7 @@ const grammar::TwoMeanings* meanings_of(const Item& i) {
 
 bool smells_of_data(const Item& i, const Lexicon& lexicon) {
     if (i.what == What::value || i.what == What::slash || i.what == What::ratio || i.what == What::sign || i.what == What::jars || i.what == What::day || i.what == What::lot) return true;
-    if (i.counted || i.is("same as")) return true;
+    if (i.counted || i.is("same as") || i.is("calling it")) return true;
     if (i.what == What::unknown && i.text.find_first_of("0123456789") != std::string::npos) return true;
     if (const grammar::Word* w = i.word(Class::count); w && w->number > 1) return true;
     return i.what == What::unknown && !lexicon.nearest(i.text).empty();
@@ -60,7 +60,8 @@ bool tells_of_a_deed(const std::vector<Item>& items) {
     if (std::any_of(items.begin(), items.end(), life)) return true;
     const auto strange = [](const Item& i) { return i.what == What::unknown; };
     const auto plainly = [&](const Item& i) { return deed(i) && !i.is("gained") && !i.is("lost weight"); };
-    return (std::any_of(items.begin(), items.end(), deed) && std::any_of(items.begin(), items.end(), thing)) ||
+    const bool one = std::any_of(items.begin(), items.end(), plainly) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::count); });
+    return one || (std::any_of(items.begin(), items.end(), deed) && std::any_of(items.begin(), items.end(), thing)) ||
            (std::any_of(items.begin(), items.end(), plainly) && std::any_of(items.begin(), items.end(), strange));
 }
 
@@ -169,7 +170,8 @@ bool LineReader::each_or_together(const Solution& solution, const std::vector<It
     const bool several = subject_.hives.size() > 1 || subject_.all || subject_.rest || subject_.both;
     const bool counted = f.kind == Kind::super_off && f.count > 0;
     const bool weighed = f.kind == Kind::super_off && f.value.said();
-    if (!several || !(counted || weighed)) return false;
+    const bool swapped = f.kind == Kind::boxes_swapped && std::none_of(items.begin(), items.end(), [](const Item& i) { return i.is("top") || i.is("bottom"); });
+    if (!several || !(counted || weighed || swapped)) return false;
     for (const Item& i : items) {
         const std::string surface = lower(journal_.sources.text({file_, i.begin, i.end}));
         if (i.what == What::sign || surface == "each" || surface == "apiece" || surface == "each of them") return false;
@@ -177,8 +179,8 @@ bool LineReader::each_or_together(const Solution& solution, const std::vector<It
     keep_words(items, Kind::remark, Reading::Outcome::ambiguous, "");
     out_->back().fact.detail = "flagged";
     const std::string said(journal_.sources.text(span(items)));
-    journal_.diagnostics.push_back({"each-or-together", Severity::error, span(items), fmt::format("'{}': from each of the hives, or together?", said), "which one?",
-                                    "add `each`, or write a line for each hive", {}});
+    journal_.diagnostics.push_back({"each-or-together", Severity::error, span(items), fmt::format("'{}': {}", said, swapped ? "within each of the hives, or between them?" : "from each of the hives, or together?"), "which one?",
+                                    swapped ? "write `moved top super from h3 to h4`, or a line for each hive" : "add `each`, or write a line for each hive", {}});
     return true;
 }
 

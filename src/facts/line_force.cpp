@@ -23,6 +23,11 @@ bool wishful(std::string_view surface) {
     return std::find(words.begin(), words.end(), surface) != words.end();
 }
 
+bool begins_with_plan(std::vector<Item>::const_iterator from, std::vector<Item>::const_iterator to) {
+    const auto first = std::find_if(from, to, [](const Item& i) { return !i.has(Class::filler); });
+    return first != to && first->has(Class::plan);
+}
+
 /// `when I hefted them`: what had been done by then, no condition.
 bool when_done(const std::vector<Item>& items, const Item& when) {
     for (const Item* next = &when + 1; next < items.data() + items.size(); ++next) {
@@ -77,6 +82,23 @@ bool LineReader::gives_reason(const std::vector<Item>& items, std::size_t at) co
     const Item& next = items[at + 1];
     const bool amount = next.what == What::value || next.what == What::hives || next.has(Class::count) || next.is("outside frames") || next.is("the") ;
     return !(surface == "but" && amount) && std::find(words.begin(), words.end(), surface) != words.end();
+}
+
+/// `gave it a frame of eggs from h7 and will check for cells`: the deed before the plan was done.
+void LineReader::plans_after_deeds(std::vector<std::vector<Item>>& clauses) const {
+    const auto out_of_force = [](const Item& i) { return i.has(Class::plan) || i.has(Class::condition) || i.has(Class::order) || i.has(Class::doubt) || i.has(Class::negation); };
+    for (std::size_t c = 0; c < clauses.size(); ++c)
+        for (std::size_t k = 1; k + 1 < clauses[c].size(); ++k) {
+            std::vector<Item>& items = clauses[c];
+            const auto link = items.begin() + static_cast<std::ptrdiff_t>(k);
+            const bool plan = items[k].is("and") && begins_with_plan(link + 1, items.end());
+            const bool deed = std::any_of(items.begin(), link, [](const Item& i) { return i.has(Class::done); }) && std::none_of(items.begin(), link, out_of_force);
+            if (!plan || !deed) continue;
+            std::vector<Item> rest(link + 1, items.end());
+            items.resize(k);
+            clauses.insert(clauses.begin() + static_cast<std::ptrdiff_t>(c) + 1, std::move(rest));
+            break;
+        }
 }
 
 /// `super added, I think`: a doubt after a comma is about what was said before it, one before it about what follows.

@@ -149,7 +149,7 @@ void LineReader::both_of_them(std::vector<Item>& items) const {
     for (const Item& i : items)
         if (i.what == What::hives && i.role == Item::Role::none) named = std::max(named, i.hives.size());
     for (Item& i : items)
-        if (i.what == What::term && ((i.is("both") && named == 2) || (i.is("all") && (named > 2 || subject_.all)))) i.loose = true;
+        if (i.what == What::term && ((i.is("both") && named == 2) || (i.is("all") && (named > 1 || subject_.all) && !i.has(Class::order)))) i.loose = true;
 }
 
 /// `supers 1 and 2 full`: a fact for each.

@@ -57,6 +57,8 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
 
 void LineReader::sentence(std::vector<Item> items) {
     last_ = {};
+    first_of_sentence_ = out_->size();
+    divided_ = false, nuc_frames_ = no_hive;
     shed_.clear();
     without_brackets(items);
     std::vector<std::vector<Item>> clauses(1);
@@ -72,6 +74,7 @@ void LineReader::sentence(std::vector<Item> items) {
     if (clauses.back().empty()) clauses.pop_back();
     if (tail_.size() > 1) subject_ = {};   // which of the hives named before?
     another_hive_begins(clauses);
+    plans_after_deeds(clauses);
     hives_at_the_end(clauses);
     method_for_all(clauses);
     doubts_join_what_they_doubt(clauses);
@@ -239,6 +242,7 @@ void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
     for (const Item& i : c.written)
         if (!subject_.said() && i.what == What::hives) subject_.hives = i.hives;   // words are kept with the hive they name
     unread(c.written);
+    divided_ = divided_ || std::any_of(c.written.begin(), c.written.end(), [](const Item& i) { return i.is("nuc made") || i.is("split") || i.text == "nuc'd"; });
     subject_ = before;
 }
 

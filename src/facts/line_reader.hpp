@@ -102,7 +102,7 @@ private:
     std::vector<Solution> solve(const std::vector<Item>& items);
     void take(const Solution& solution, std::optional<Day> happened);
     bool of_brood_boxes(const Fact& fact, Span where) const;
-    void unread_box(Span where);
+    void keep_asked(Span where, const char* question, const char* hint);
     void honey_from_before(Fact& fact, const Candidate& c);
     bool names_lot(const std::vector<Item>& items);
     bool parts_at_links(const Clause& c);
@@ -113,6 +113,7 @@ private:
     bool reads(const std::vector<Item>& part);
     void method_for_all(std::vector<std::vector<Item>>& clauses) const;
     void another_hive_begins(std::vector<std::vector<Item>>& clauses) const;
+    void plans_after_deeds(std::vector<std::vector<Item>>& clauses) const;
     void note_tail(const Clause& c);
     void put(RawFact raw, Reading reading);
     bool take_all(std::vector<Item>& items, bool at_head);
@@ -122,7 +123,7 @@ private:
     void complain_about(const Subject& subject, const std::vector<Item>& items);
     Span span(const std::vector<Item>& items) const;
     std::string_view text() const { return journal_.sources[file_].text(); }
-    ItemContext item_context() const { return {&lexicon_, &journal_.settings, context_->noted}; }
+    ItemContext item_context() const { return {&lexicon_, &journal_.settings, context_->noted, cells_said_ || (brood_said_ && box_.by == BoxChoice::By::unsaid)}; }
 
     Journal& journal_;
     const Lexicon& lexicon_;
@@ -140,7 +141,9 @@ private:
     bool complained_ = false;
     bool brood_said_ = false;      ///< the line spoke of brood
     bool cells_said_ = false;      ///< the line spoke of queen cells
-    std::size_t first_of_line_ = 0;
+    HiveId nuc_frames_ = no_hive;  ///< the hive just made, whose frames are being told
+    bool divided_ = false;         ///< a clause of this sentence told of a split or a nuc and was not read
+    std::size_t first_of_line_ = 0, first_of_sentence_ = 0;
     /// The last clause of this sentence that was read, for details that follow after a comma.
     struct Last {
         std::vector<Item> items;

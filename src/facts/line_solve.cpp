@@ -132,16 +132,15 @@ bool LineReader::of_brood_boxes(const Fact& fact, Span where) const {
     return brood && lower(journal_.sources.text(where)).find("super") == std::string::npos;
 }
 
-/// Keeps words about a box that cannot be told, and says so.
-void LineReader::unread_box(Span where) {
+/// Keeps words of which it cannot be told what they are about, and asks.
+void LineReader::keep_asked(Span where, const char* question, const char* hint) {
     RawFact raw;
     raw.fact.detail = "flagged";
     raw.fact.span = where;
     raw.fact.text = std::string(journal_.sources.text(where));
     raw.hives = subject_.hives;
     put(std::move(raw), Reading{});
-    journal_.diagnostics.push_back({"not-understood", Severity::warning, where, fmt::format("not understood: '{}'", journal_.sources.text(where)), "of which box?",
-                                    "say `super` or `brood box`, or put it in quotes if it is only a remark", {}});
+    journal_.diagnostics.push_back({"not-understood", Severity::warning, where, fmt::format("not understood: '{}'", journal_.sources.text(where)), question, hint, {}});
 }
 
 /// `extracted 36 kg lot B, 18.2%`: what follows is of that lot; `filled 60 x 454 g, gave away 4`: of those jars.
@@ -192,7 +191,12 @@ void LineReader::take(const Solution& solution, std::optional<Day> happened) {
         if (raw.fact.box.by != BoxChoice::By::unsaid && raw.fact.box.role == Role::super && raw.fact.kind != Kind::super_on) box_ = raw.fact.box;
         else if (takes_box_from_before(raw.fact.kind) || (c.carries_box && raw.fact.kind != Kind::super_on)) raw.fact.box = box_;
         if (of_brood_boxes(raw.fact, solution.spans[k])) {
-            unread_box(solution.spans[k]);
+            keep_asked(solution.spans[k], "of which box?", "say `super` or `brood box`, or put it in quotes if it is only a remark");
+            continue;
+        }
+        const bool frames = (raw.fact.kind == Kind::brood || raw.fact.kind == Kind::stores || raw.fact.kind == Kind::bees) && raw.fact.value.said();
+        if (frames && divided_) {
+            keep_asked(solution.spans[k], "at which hive?", "write a line for the hive they are in");
             continue;
         }
         honey_from_before(raw.fact, c);
@@ -230,6 +234,15 @@ void LineReader::take(const Solution& solution, std::optional<Day> happened) {
             raw.fact.text = std::string(journal_.sources.text(raw.fact.span));
             put(std::move(raw), Reading{});
             continue;
+        }
+        // made a nuc into n1, 3 frames of brood: they are the nuc's
+        if (frames && out_->size() > first_of_sentence_) {
+            const Fact& born = out_->back().fact;
+            const bool nuc = born.kind == Kind::nuc_made || born.kind == Kind::hive_split;
+            const HiveId young = nuc ? born.other : no_hive;
+            const bool goes_on_so = born.kind == Kind::brood || born.kind == Kind::stores || born.kind == Kind::bees;
+            nuc_frames_ = young != no_hive ? young : goes_on_so ? nuc_frames_ : no_hive;
+            if (nuc_frames_ != no_hive) raw.hives = {nuc_frames_}, raw.all = raw.rest = raw.both = false;
         }
         Reading reading;
         reading.outcome = raw.fact.kind == Kind::remark ? Reading::Outcome::remark : Reading::Outcome::facts;

@@ -245,7 +245,7 @@ std::string said_of_queen(const Journal& j, const Fact& f) {
     const std::string other = f.other == no_hive ? std::string{} : hive_words(j, f.other);
     switch (f.kind) {
         case Kind::queen: return queen_words(f);
-        case Kind::queen_marked: return words("queen marked", f.detail);
+        case Kind::queen_marked: return words("queen marked", f.detail, f.count > 0 ? std::to_string(f.count) : "");
         case Kind::queen_clipped: return "queen clipped";
         case Kind::queen_introduced: return words("requeened", f.detail, f.manner, free_words("from", f.text));
         case Kind::queen_mother: return words("mother", other);

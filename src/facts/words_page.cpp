@@ -35,7 +35,8 @@ constexpr Area areas[] = {
     {"Shed", Kind::shed, Kind::comb_year},
 };
 
-constexpr std::string_view opening = R"(A journal is plain text in files named *.hive. Set-up lines come first:
+constexpr std::string_view opening = R"(A journal is plain text in files named *.hive. Set-up lines come first, each
+on a line of its own (here two stand side by side):
 
   units kg                      default super medium     visit every 10 days
   hive h3 at mill: deep, excluder, super drawn9          (from the floor up)

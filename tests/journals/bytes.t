@@ -51,8 +51,8 @@ Control characters of a journal never reach the terminal raw.
   a.hive:6:4: warning: not understood: 'top \x1B[31m700% full' [not-understood]
       6 | h3 top \x1B[31m700% full
         |    ^^^^^^^^^^^^^^^^^^^^^ kept as a remark
-        = hint: say it in the words of `waxtab words`, or put it in quotes if it
-                is only a remark
+        = hint: say it as in `h3 top super half full` (more in `waxtab words`), or
+                put it in quotes if it is only a remark
   0 errors, 1 warning in 1 file
   $ waxtab timeline --on 2026-06-03 control
   h3 at mill
