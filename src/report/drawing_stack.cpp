@@ -91,8 +91,30 @@ std::string days_on(const Page& page, const Standing& standing) {
     return standing.since ? counted(days_between(*standing.since, page.in.history.on), "day") : std::string{};
 }
 
-std::string standing_html(Page& page, const HiveHistory& hive, const Standing& standing, std::size_t number) {
-    std::string out = fmt::format("<li>{}. {}", number, bdi(standing_text(page.in.journal, page.in.history, standing)));
+const Box* box_of(const Page& page, const Standing& standing) {
+    return standing.box == no_box ? nullptr : &page.in.history.boxes[static_cast<std::size_t>(standing.box)];
+}
+
+/// `super 2`, counted from the brood up as the notation counts; `brood box 1` is the one on the floor.
+std::string numbered(const Page& page, const HiveHistory& hive, std::size_t at) {
+    const Box* box = box_of(page, hive.stack[at]);
+    if (!box) return standing_text(page.in.journal, page.in.history, hive.stack[at]);
+    std::size_t number = 0;
+    for (std::size_t i = 0; i <= at; ++i)
+        if (const Box* below = box_of(page, hive.stack[i])) number += below->role == box->role;
+    return fmt::format("{} {}", box->role == Role::brood ? "brood box" : "super", number);
+}
+
+/// What a part is, with its number: `super 2, medium, 9 frames, drawn`.
+std::string part_text(const Page& page, const HiveHistory& hive, std::size_t at) {
+    const std::string name = numbered(page, hive, at), whole = standing_text(page.in.journal, page.in.history, hive.stack[at]);
+    const std::string role = name.substr(0, name.find_last_of(' '));
+    return whole.starts_with(role) && whole != name ? name + whole.substr(role.size()) : name;
+}
+
+std::string standing_html(Page& page, const HiveHistory& hive, std::size_t at) {
+    const Standing& standing = hive.stack[at];
+    std::string out = "<li>" + bdi(part_text(page, hive, at));
     if (const SuperEstimate* super = standing.box == no_box ? nullptr : page.in.estimates.super(standing.box)) {
         out += fmt::format(": {} full, {} capped, {}", share_text(super->full), share_text(super->capped),
                            kg_text(super->kg, page.in.style));
@@ -104,11 +126,11 @@ std::string standing_html(Page& page, const HiveHistory& hive, const Standing& s
 }
 
 /// What is written beside a part in the drawing: one line, two for a super.
-std::vector<std::string> label(const Page& page, const Standing& standing, std::size_t number) {
+std::vector<std::string> label(const Page& page, const HiveHistory& hive, std::size_t at) {
+    const Standing& standing = hive.stack[at];
     const std::string days = days_on(page, standing);
-    const Box* box = standing.box == no_box ? nullptr : &page.in.history.boxes[static_cast<std::size_t>(standing.box)];
-    std::string what = fmt::format("{}  {}", number, standing_text(page.in.journal, page.in.history, standing));
-    if (box) what = fmt::format("{}  {}", number, box->role == Role::brood ? "brood box" : "super");
+    const Box* box = box_of(page, standing);
+    std::string what = numbered(page, hive, at);
     if (box && !box->label.empty()) what += fmt::format(" \"{}\"", shortened(box->label, 10));
     if (!days.empty()) what += ", " + days;
     const SuperEstimate* super = box && box->role == Role::super ? page.in.estimates.super(box->id) : nullptr;
@@ -123,11 +145,12 @@ class StackPicture {
 public:
     explicit StackPicture(Page& page) : page_(page) { svg_ = shared("roof", 0); }
 
-    void part(const Standing& standing, std::size_t number) {
-        const Box* box = standing.box == no_box ? nullptr : &page_.in.history.boxes[static_cast<std::size_t>(standing.box)];
+    void part(const HiveHistory& hive, std::size_t at) {
+        const Standing& standing = hive.stack[at];
+        const Box* box = box_of(page_, standing);
         const double height = box ? depth_px(page_.in.journal, *box) : gear_px(standing.what);
         svg_ += box ? box_drawing(page_, *box, y_, height) : gear_drawing(standing.what, y_, height);
-        write(label(page_, standing, number), y_ + height / 2);
+        write(label(page_, hive, at), y_ + height / 2);
         y_ += height;
     }
 
@@ -162,9 +185,8 @@ std::string stack_drawing(Page& page, const HiveHistory& hive) {
     StackPicture picture(page);
     std::string told;
     for (std::size_t i = hive.stack.size(); i-- > 0;) {
-        const std::size_t number = hive.stack.size() - i;
-        picture.part(hive.stack[i], number);
-        told += standing_html(page, hive, hive.stack[i], number);
+        picture.part(hive, i);
+        told += standing_html(page, hive, i);
     }
     const std::string drawn = picture.figure(page.in.journal.hive_name(hive.hive));
     return fmt::format("<figure class=\"stack\">{}<ol>\n{}</ol></figure>\n", drawn, told);
