@@ -110,7 +110,7 @@ inline constexpr Word words[] = {
     {"swapped", Class::done, "swapped|switched|exchanged|swapped over|swapped round|changed round"},
     {"reversed", Class::done, "reversed|rev'd"},
     {"moved", Class::done, "moved|shifted|transferred|carried"},
-    {"moved up", Class::done, "moved up|lifted up|put on top"},
+    {"moved up", Class::done, "moved up|lifted up"},
     {"moved down", Class::done, "moved down"},
     {"cleared", Class::done, "cleared"},
     {"returned", Class::done, "returned|put back|back on|went back|gave back|back|came back|come back|brought back"},
@@ -432,6 +432,7 @@ inline constexpr Word words[] = {
     {"calling it", Class::preposition, "calling it|called it|named it"},
     {"business", Class::state, "business|a business|trade customer|wholesale|trade"},
     {"still in", Class::state, "still in|still in place|still in there"},
+    {"other", Class::state, "other|the other"},
     {"paint", Class::thing, "paint|paint dot|dab of paint"},
     {"drone comb", Class::thing, "drone|drone comb|drone frame"},
     {"inspector", Class::thing, "inspector|bee inspector"},
@@ -443,7 +444,7 @@ inline constexpr Word words[] = {
     {"comb year", Class::thing, "comb drawn in|combs drawn in|comb from|combs from|comb built in|comb is from|drawn comb from"},
 
     // Said, and meaning nothing to a reading
-    {"the", Class::filler, "the|a|an|another|its|it|it's|is|are|was|were|been|be|being|has|have|had|i|we|they|them|their|theirs|she|her|he|his|this|that|these|those|there|here|my|our|us|you|do|did|young|tiny|this week|last week's|nuc|nucleus|running about|running around|running round|wandering about|on the bottom of the frames|along the bottom of the frames|at the bottom of the frames|on the bottom bars|along the bottom bars|for extracting|for extraction|to extract|went ahead and|neighbour's|neighbor's|today's|tho|gosh|lovely day|don't know why|sure enough|right away|by now|somehow|in fact|i'm|we're|there's|that's|both of which|whole|entire|little|on it now|on now|going on|by the way|mated|round|quick check|says|said|reads|read|def|definitely|deffo|correction|note|nb|ps|fyi|em|at all|bit of|feels|felt|feeling|running|on the comb|on comb|came to|came out at|came back at|came in at|showed|up top|in either|in either of them|in any of them|on the bars|on the top bars|for cleanup|for clean up|for cleaning|for drying|to clean|to clean up|for cleaning out|for us|all by itself|as expected|mated and|other|the other|on last week|since last week|since last visit|since the last visit|on last time|since last time|on the last visit"},
+    {"the", Class::filler, "the|a|an|another|its|it|it's|is|are|was|were|been|be|being|has|have|had|i|we|they|them|their|theirs|she|her|he|his|this|that|these|those|there|here|my|our|us|you|do|did|young|tiny|this week|last week's|nuc|nucleus|running about|running around|running round|wandering about|on the bottom of the frames|along the bottom of the frames|at the bottom of the frames|on the bottom bars|along the bottom bars|for extracting|for extraction|to extract|went ahead and|neighbour's|neighbor's|today's|tho|gosh|lovely day|don't know why|sure enough|right away|by now|somehow|in fact|i'm|we're|there's|that's|both of which|whole|entire|little|on it now|on now|going on|by the way|mated|round|quick check|says|said|reads|read|def|definitely|deffo|correction|note|nb|ps|fyi|em|at all|bit of|feels|felt|feeling|running|on the comb|on comb|came to|came out at|came back at|came in at|showed|up top|in either|in either of them|in any of them|on the bars|on the top bars|for cleanup|for clean up|for cleaning|for drying|to clean|to clean up|for cleaning out|for us|all by itself|as expected|mated and|on last week|since last week|since last visit|since the last visit|on last time|since last time|on the last visit"},
     {"very", Class::filler, "very|quite|looks|looking|just|now|today|still|again|already|also|too|only|really|otherwise|this time|so|her own|by then|as well|too fast|meanwhile|rather|pretty|nicely|well|fine again|all round|at last|finally|altogether|in total|total|all told|this morning|this afternoon|this evening|morning|afternoon|evening|early|yet|both of them|each of them|apiece|old|fresh|big one|up there|up here|in there|inside|in it|on it|on her|of it|on them|in them|to them|of them|on there|some|nice and|lot of|a lot of|a lot|so far|ones|one's|quickly|quick|straight away|carefully|properly|girls|bees on it|super duper|i'd|we'd|they've|i've|we've|she's|they're|who|which|much|bit more|such|even|up now|filling up|around the|for winter|for the winter|for now|through the glove|through glove|thru glove|through the veil|thru veil|plus some|colony|hive|colonies|hives|stock|good going|ready|as bait"},
 };
 

@@ -25,6 +25,10 @@ bool goes_on(Kind kind) {
     }
 }
 
+bool comes_of_hives(Kind kind) {
+    return kind == Kind::extracted || kind == Kind::moisture || kind == Kind::honey_index || kind == Kind::drained || kind == Kind::combs_packed || kind == Kind::sections_done;
+}
+
 bool still_on(const Fact& fact) { return fact.kind == Kind::remark && fact.box.by != BoxChoice::By::unsaid; }
 
 bool holds_number(const Item& i) {

@@ -15,6 +15,8 @@ bool eventful(const std::vector<Item>& items);
 bool goes_on(Kind kind);
 /// `super still on`, kept as words, of which more may follow: `no change`.
 bool still_on(const Fact& fact);
+/// Honey facts that tell of the hives a line is about; jars filled and sold are of no hive.
+bool comes_of_hives(Kind kind);
 /// Says a number in some way.
 bool holds_number(const Item& i);
 /// A share or a strength may be said with a maybe; an event may not.

@@ -83,7 +83,11 @@ void LineReader::unread(const std::vector<Item>& items) {
     const Span where = span(items);
     const bool negated = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation); });
     const bool doubted = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::doubt) || stop(i, "?"); });
-    const bool flagged = std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
+    const auto with_digits = [&](const Item& i) {
+        return i.what != What::hives && i.what != What::quoted && journal_.sources.text({file_, i.begin, i.end}).find_first_of("0123456789") != std::string_view::npos;
+    };
+    const bool number = !negated && std::any_of(items.begin(), items.end(), with_digits);   // none is passed over in silence
+    const bool flagged = number || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
                          (!negated && (tells_of_a_deed(items) || strange_thing_done(items) || (!doubted && std::any_of(items.begin(), items.end(), speaks_of_data))));
     keep_words(items, Kind::remark, negated && eventful(items) ? Reading::Outcome::put_out : Reading::Outcome::remark, negated && eventful(items) ? "not" : "");
     if (!flagged) return;

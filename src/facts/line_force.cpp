@@ -91,7 +91,8 @@ void LineReader::plans_after_deeds(std::vector<std::vector<Item>>& clauses) cons
         for (std::size_t k = 1; k + 1 < clauses[c].size(); ++k) {
             std::vector<Item>& items = clauses[c];
             const auto link = items.begin() + static_cast<std::ptrdiff_t>(k);
-            const bool plan = items[k].is("and") && begins_with_plan(link + 1, items.end());
+            const bool so = lower(journal_.sources.text({file_, items[k].begin, items[k].end})) == "so";
+            const bool plan = so ? std::any_of(link, items.end(), [](const Item& i) { return i.has(Class::plan); }) : items[k].is("and") && begins_with_plan(link + 1, items.end());
             const bool deed = std::any_of(items.begin(), link, [](const Item& i) { return i.has(Class::done); }) && std::none_of(items.begin(), link, out_of_force);
             if (!plan || !deed) continue;
             std::vector<Item> rest(link + 1, items.end());

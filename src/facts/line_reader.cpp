@@ -217,7 +217,7 @@ void LineReader::clause(std::vector<Item> items) {
 /// Facts when a clause reads in one way, else a detail of the clause before it, a question or a remark.
 void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
     const bool one = ways.size() == 1;
-    if (one && ways.front().candidates.empty()) return keep_words(c.written, Kind::remark, Reading::Outcome::remark, "");
+    if (one && ways.front().candidates.empty()) return unread(c.written);
     const auto any_event = [](const Solution& s) { return std::any_of(s.candidates.begin(), s.candidates.end(), [](const Candidate& k) { return is_event(k.fact.kind); }); };
     if (one && !c.doubt.empty()) {
         std::vector<Candidate>& said = ways.front().candidates;

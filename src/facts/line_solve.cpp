@@ -64,6 +64,9 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
             }
             std::vector<Candidate> found = matcher_.read(part, text(), context);
             one_of_yard_and_hive(found);
+            // two mediums, one drawn: one of them, not a frame
+            const auto one_drawn = [](const Candidate& c) { return c.fact.kind == Kind::drawn && c.fact.value.unit == Unit::frame && c.fact.value.amount == 1000 && c.fact.box.by == BoxChoice::By::unsaid; };
+            if (std::none_of(part.begin(), part.end(), [](const Item& k) { return k.is("frame"); })) std::erase_if(found, one_drawn);
             const auto no_year = [&](const Candidate& c) { return c.fact.kind == Kind::comb_year && (c.fact.count < 1990 || c.fact.count > static_cast<int>(date::year_month_day{context_->noted}.year())); };
             std::erase_if(found, no_year);
             const bool of_cells = cells && std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.after_cells; });
@@ -208,7 +211,7 @@ void LineReader::take(const Solution& solution, std::optional<Day> happened) {
         } else if (c.hive_named) {
             raw.hives = {raw.fact.other};
             raw.fact.other = subject_.hives.size() == 1 && subject_.hives.front() != raw.hives.front() ? subject_.hives.front() : no_hive;
-        } else if (needs_hive(c) || c.about_honey) {
+        } else if (needs_hive(c) || (c.about_honey && comes_of_hives(raw.fact.kind))) {
             raw.hives = subject_.hives, raw.all = subject_.all, raw.but = subject_.but, raw.rest = subject_.rest, raw.both = subject_.both, raw.all_count = subject_.count;
         }
         if (raw.fact.kind == Kind::pollen && !subject_.said()) {   // of the yard: kept in its words

@@ -12,7 +12,7 @@ struct NumberWord {
     std::string_view word, number;
 };
 
-constexpr std::array<NumberWord, 8> number_words = {{{"a", "1"}, {"an", "1"}, {"one", "1"}, {"two", "2"}, {"three", "3"}, {"five", "5"}, {"half", "0.5"}, {"quarter", "0.25"}}};
+constexpr std::array<NumberWord, 9> number_words = {{{"a", "1"}, {"another", "1"}, {"an", "1"}, {"one", "1"}, {"two", "2"}, {"three", "3"}, {"five", "5"}, {"half", "0.5"}, {"quarter", "0.25"}}};
 
 /// Units of weight and volume only: `a day` and `one degree` are no amounts of anything kept here.
 constexpr std::array<std::string_view, 24> unit_words = {"pound", "pounds", "lb", "lbs", "ounce", "ounces", "oz", "kilo", "kilos", "kg", "gram", "grams", "g",

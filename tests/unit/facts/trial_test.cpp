@@ -200,5 +200,12 @@ TEST_CASE("sentences and scribbles that once went wrong", "[facts]") {
         {R"(h3 super full 60% capped)", R"(h3 super full | h3 super 60% capped)"},
         {R"(h3 brood box comb drawn in 2021)", R"(h3 brood box comb drawn in 2021)"},
         {R"(h3 oxalic trickle 30 ml, batch 1234, from the vet, withdrawal 0 days)", R"(h3 treated oxalic acid 30 ml batch "1234, from the vet, withdrawal 0 days")"},
+        {R"(strong flow off the fruit trees)", R"(flow heavy fruit)"},
+        {R"(h4 supered with two mediums, one drawn and one foundation on top)", R"(?h4 "supered with two mediums" | ?h4 "one drawn and one foundation on top" | !not-understood | !not-understood)"},
+        {R"(h6 excluder pulled so the bees will go up)", R"(h6 excluder off | h6 todo "the bees will go up")"},
+        {R"(h1 other super 70% capped so left it)", R"(?h1 "other super 70% capped so left it" | !not-understood)"},
+        {R"(h1 sold 10 jars, $12 each)", R"(sold 10 jars | ?h1 "$12 each" | !not-understood)"},
+        {R"(h3 queenless. Sold 24 x 454 g lot B at the show, kept 4 jars)", R"(h3 queenless | sold 24 x 454 g lot B to "the show" | kept 4 jars)"},
+        {R"(h3 second super put on top, foundation)", R"(h3 +super foundation over)"},
     });
 }
