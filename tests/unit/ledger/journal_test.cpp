@@ -1,6 +1,7 @@
 #include <catch2/catch.hpp>
 
 #include "account_checked.hpp"
+#include "ledger/concerns.hpp"
 #include "ledger/records.hpp"
 #include "ledger/trace.hpp"
 #include "ledger/yields.hpp"
@@ -159,4 +160,23 @@ TEST_CASE("yards in files of their own make the same ledger as one file", "[ledg
     CHECK(one.lots[0].shares.at(0).hive == split.lots[0].shares.at(0).hive);
     CHECK(one.lots[0].bulk == split.lots[0].bulk);
     CHECK(split.waiting.empty());
+}
+
+TEST_CASE("supers off, then fed and treated the same day: no concern of that honey", "[ledger]") {
+    const std::string hive = "units kg\nyard mill\nhive h1 at mill: deep, excluder, super drawn9\n\n2026-07-20 mill\n";
+    const std::string off = "h1 super off 20 kg\n", fed = "h1 fed 2 L syrup 2:1\n", in = "h1 amitraz strips in for 6 weeks\n";
+    const std::string lot = "\n2026-07-21\nextracted 12 kg lot B from h1\n";
+    const Accounted after = account_text(hive + off + fed + in + lot, "2026-08-01");
+    const Concerns none = concerns_of(after.journal, after.history, after.ledger.lots.at(0));
+    CHECK((none.feeds.empty() && none.possible_feeds.empty() && none.treatments.empty()));
+    // The same day the other way round: both were on while the super was.
+    const Accounted before = account_text(hive + fed + in + off + lot, "2026-08-01");
+    const Concerns both = concerns_of(before.journal, before.history, before.ledger.lots.at(0));
+    CHECK((both.feeds.size() == 1 && both.treatments.size() == 1));
+}
+
+TEST_CASE("strips out, then the super on the same day: no concern of its honey", "[ledger]") {
+    const Accounted a = account_text("units kg\nyard mill\nhive h1 at mill: deep, excluder\n\n2026-04-01 mill\nh1 amitraz strips in\n\n2026-05-10 mill\n"
+                                     "h1 amitraz strips out\nh1 +super drawn9\n\n2026-07-20 mill\nh1 super off 20 kg\n\n2026-07-21\nextracted 12 kg lot B from h1\n", "2026-08-01");
+    CHECK(concerns_of(a.journal, a.history, a.ledger.lots.at(0)).treatments.empty());
 }
