@@ -1,5 +1,7 @@
 #include "report/lot_parts.hpp"
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include "report/phrases.hpp"
@@ -75,9 +77,15 @@ std::string flows_text(const Lot& lot, const Style& style) {
 
 }  // namespace
 
+std::string weight_text(const Lot& lot, const Style& style) {
+    const bool counted_only = lot.weight.value.ng == 0 && std::any_of(lot.jars.begin(), lot.jars.end(), [](const JarRow& row) { return row.comb; });
+    if (counted_only) return "comb, counted but not weighed";
+    return fmt::format("{}, {}", mass_text(lot.weight, style), lot.weight.weighed ? "weighed" : "estimated");
+}
+
 std::string lot_head(const Journal& journal, const Lot& lot, const Style& style) {
-    std::string text = fmt::format("Lot {}, {} {}: {}, {}", printable(lot.name), origin_text(lot), iso(lot.extracted),
-                                   mass_text(lot.weight, style), lot.weight.weighed ? "weighed" : "estimated");
+    std::string text = fmt::format("Lot {}, {} {}: {}", printable(lot.name), origin_text(lot), iso(lot.extracted),
+                                   weight_text(lot, style));
     if (lot.name_made) text += " (named after its day)";
     if (lot.moisture_permille) text += fmt::format("; moisture {:.1f}%", static_cast<double>(*lot.moisture_permille) / 10.0);
     if (lot.fermenting) text += "; fermenting";
@@ -95,9 +103,8 @@ MassRange honey_of(const History& history, const Estimates& estimates, std::size
 std::string going_text(const Going& going, const Lot* lot, const Style& style) {
     const JarRow* row = lot ? row_of(*lot, going.size) : nullptr;
     const std::string_view thing = row && row->comb ? "piece" : "jar";
-    std::string text = going.jars > 0 ? fmt::format("{} of {} ({})", counted(going.jars, thing), jar_text(going.size),
-                                                    mass_text(going.honey, style))
-                                      : mass_text(going.honey, style) + " in bulk";
+    std::string text = going.jars > 0 ? counted(going.jars, thing) : mass_text(going.honey, style) + " in bulk";
+    if (going.jars > 0) text += going.size.ng > 0 ? fmt::format(" of {} ({})", jar_text(going.size), mass_text(going.honey, style)) : ", not weighed";
     if (!going.how.empty()) text += fmt::format(", {}", going.how);
     if (!going.to.empty()) text += (going.how == "come back" ? " from " : " to ") + printable(going.to);
     if (going.lot_assumed) text += "; lot not said";

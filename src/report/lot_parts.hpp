@@ -6,6 +6,8 @@
 
 namespace waxtab {
 
+/// `13.00 kg, weighed`, or that its comb was only counted.
+std::string weight_text(const Lot& lot, const Style& style);
 /// `A, extracted 2026-07-12: 82.00 kg, weighed; moisture 17.8%`, with its references.
 std::string lot_head(const Journal& journal, const Lot& lot, const Style& style);
 /// A table of hives with their part of the lot.

@@ -106,8 +106,8 @@ std::string lot_page(const ReportInput& input, const Lot& lot) {
     Page page(input);
     const Trace way = trace(input.journal, input.history, input.ledger, lot.name);
     std::string body = fmt::format("<header><p class=\"sub\"><a href=\"../report.html\">the whole report</a></p><h1>Lot {}</h1>\n"
-                                   "<p>{}, {}{}; as of {}.{}</p></header>\n<main>\n",
-                                   bdi(lot.name), mass_text(lot.weight, input.style), lot.weight.weighed ? "weighed" : "estimated",
+                                   "<p>{}{}; as of {}.{}</p></header>\n<main>\n",
+                                   bdi(lot.name), weight_text(lot, input.style),
                                    lot.best_before.empty() ? std::string{} : "; best before " + bdi(lot.best_before), iso(input.history.on),
                                    page.refs(lot.because));
     body += "<h2>Where it came from</h2>\n<ul>\n";
