@@ -32,11 +32,14 @@ first_number() {
     echo "${found:-0}"
 }
 
-# unit BUILD: the unit tests of a build.
+# unit BUILD: the unit tests of a build. What is worked out over many invented journals comes out the same in every
+# build and ten times slower under the sanitizers: the release build shows them.
 unit() {
     out=$root/build/$1/unit.txt
     status=0
-    "$root/build/$1/tests/waxtab_unit" >"$out" 2>&1 || status=$?
+    which='~[.]'
+    [ "$1" = release ] || which='~[.]~[figures]'
+    "$root/build/$1/tests/waxtab_unit" "$which" >"$out" 2>&1 || status=$?
     ok=$(first_number '.*All tests passed (.* in \([0-9]*\) test case.*' "$out")
     if [ "$ok" = 0 ]; then
         ok=$(first_number '^test cases:.*| *\([0-9]*\) passed.*' "$out")

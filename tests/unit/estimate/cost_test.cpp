@@ -51,7 +51,7 @@ double seconds(const Notebook& book) {
 
 }  // namespace
 
-TEST_CASE("estimates cost time in proportion to facts", "[estimate][cost]") {
+TEST_CASE("estimates cost time in proportion to facts", "[estimate][cost][figures]") {
     const Notebook small = made(4, 8, 3), large = made(16, 8, 3), seasons = made(4, 8, 12);
     const double one = seconds(small), yards = seconds(large), years = seconds(seasons);
     INFO("small " << one << " s, four times the yards " << yards << " s, four times the seasons " << years << " s");

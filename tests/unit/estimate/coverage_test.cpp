@@ -57,6 +57,6 @@ void check(const Scores& scores, bool print) {
 
 }  // namespace
 
-TEST_CASE("ranges hold on invented seasons", "[estimate][coverage]") { check(score(60), false); }
+TEST_CASE("ranges hold on invented seasons", "[estimate][coverage][figures]") { check(score(60), false); }
 
 TEST_CASE("the table of coverage over 1000 yard seasons", "[.slow][coverage]") { check(score(1000), true); }

@@ -109,7 +109,7 @@ void compare(int seasons, const std::vector<int>& risks, bool print) {
 
 }  // namespace
 
-TEST_CASE("the advice, followed, loses less honey than fixed rules at equal spare supers", "[estimate][decision]") {
+TEST_CASE("the advice, followed, loses less honey than fixed rules at equal spare supers", "[estimate][decision][figures]") {
     compare(12, {20}, false);
 }
 

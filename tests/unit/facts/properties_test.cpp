@@ -137,6 +137,6 @@ void check_all(unsigned from, unsigned to) {
 
 }  // namespace
 
-TEST_CASE("files, names, words and the order of lines do not change the facts", "[facts]") { check_all(0, 100); }
+TEST_CASE("files, names, words and the order of lines do not change the facts", "[facts][figures]") { check_all(0, 100); }
 
 TEST_CASE("files, names, words and the order of lines, thousands of journals", "[facts][.slow]") { check_all(1000, 4000); }
