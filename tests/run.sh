@@ -57,7 +57,14 @@ unit() {
 # journals BUILD: the whole-program tests with the program of a build.
 journals() {
     out=$root/build/$1/journals.txt
-    PATH=$root/build/$1:$PATH WAXTAB_ROOT=$root "$cram" -v --shell=/bin/sh "$root"/tests/journals/*.t >"$out" 2>&1
+    # Every command with every option is a hundred starts of the program: once, in the release build.
+    built=$1
+    set --
+    for test in "$root"/tests/journals/*.t; do
+        [ "$built" != release ] && [ "${test##*/}" = options.t ] || set -- "$@" "$test"
+    done
+    PATH=$root/build/$built:$PATH WAXTAB_ROOT=$root "$cram" -v --shell=/bin/sh "$@" >"$out" 2>&1
+    set -- "$built"
     ran=$(first_number '^# Ran \([0-9]*\) test.*' "$out")
     skip=$(first_number '^# Ran .* \([0-9]*\) skipped.*' "$out")
     wrong=$(first_number '^# Ran .* \([0-9]*\) failed.*' "$out")
