@@ -162,13 +162,16 @@ void prices(Items& items) {
     }
 }
 
+bool out_of(const Item& i) { return i.is("in") || i.is("per") || i.is("from") || i.is("of"); }
+
+/// As many bees as are washed or rolled at once.
+bool sample_size(const Item& i) { return is_count(i) && i.value.amount >= 50'000 && i.value.amount <= 5'000'000; }
+
 /// `6 mites in 300`, `6 mites per 300 bees`: 6/300; after a wash or a roll, `6 in 300`.
 void samples(Items& items) {
     const bool method = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("wash") || i.is("sugar roll") || (i.is("mite") && !i.counted); });
     for (std::size_t i = 0; method && i + 2 < items.size(); ++i) {
-        const bool of = items[i + 1].is("in") || items[i + 1].is("per") || items[i + 1].is("from") || items[i + 1].is("of");
-        const bool sample = of && is_count(items[i]) && is_count(items[i + 2]) && items[i].value.amount % 1000 == 0;
-        if (!sample || items[i + 2].value.amount < 50'000 || items[i + 2].value.amount > 5'000'000) continue;
+        if (!is_count(items[i]) || items[i].value.amount % 1000 != 0 || !out_of(items[i + 1]) || !sample_size(items[i + 2])) continue;
         items[i].what = What::slash;
         items[i].n = static_cast<int>(items[i].value.amount / 1000);
         items[i].m = static_cast<int>(items[i + 2].value.amount / 1000);
@@ -177,8 +180,7 @@ void samples(Items& items) {
     }
     for (std::size_t i = 0; i + 2 < items.size(); ++i) {
         if (!items[i].is("mite") || !items[i].counted) continue;
-        const bool of = items[i + 1].is("per") || items[i + 1].is("in") || items[i + 1].is("from") || items[i + 1].is("of");
-        if (!of || !is_count(items[i + 2]) || items[i + 2].value.amount < 50'000 || items[i + 2].value.amount > 5'000'000) continue;
+        if (!out_of(items[i + 1]) || !sample_size(items[i + 2])) continue;
         Item& sample = items[i + 2];
         sample.what = What::slash;
         sample.n = items[i].count;

@@ -3,8 +3,8 @@
 #include <algorithm>
 
 #include "facts/chunk.hpp"
+#include "facts/slots.hpp"
 #include "facts/small_words.hpp"
-#include "handbook/boxes.hpp"
 
 // Words that pick a box of the stack: top, second, both, super 2, the medium.
 namespace waxtab {
@@ -44,12 +44,6 @@ bool adds(const Items& items) {
     return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::sign || i.is("added") || i.is("on"); });
 }
 
-bool super_kind(const Item& i) {
-    if (i.what != What::term || i.box_kind.empty() || i.counted) return false;
-    const auto* kind = handbook::box_kind(i.box_kind);
-    return kind && kind->role == handbook::BoxRole::super;
-}
-
 /// Says how full, how far capped or drawn.
 bool tells_state(const Item& i) {
     return (i.what == What::value && i.value.dimension == Dimension::share) || i.what == What::slash || (i.what == What::term && !i.counted && (i.has(Class::amount) || i.is("capped") || i.is("uncapped")));
@@ -69,7 +63,7 @@ void kinds_as_supers(Items& items) {
     const bool noun = std::any_of(items.begin(), items.end(), [](const Item& i) { return is_super(i) || i.what == What::box; });
     const bool adding = adds(items);
     for (std::size_t i = 0; i < items.size(); ++i) {
-        if (!super_kind(items[i])) continue;
+        if (items[i].what != What::term || items[i].counted || !is_super_kind(items[i])) continue;
         if (told && !noun && !adding && (i == 0 || !is_count(items[i - 1]))) {
             if (const grammar::Word* w = table_word("super", Class::thing)) items[i].words = {w}, items[i].box_kind.clear();
         }

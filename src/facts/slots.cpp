@@ -19,12 +19,6 @@ constexpr std::array<std::string_view, slot_count> slot_names = {
 
 bool value_of(const Item& i, Dimension d) { return i.what == What::value && i.value.dimension == d; }
 
-bool is_super_kind(const Item& i) {
-    if (i.box_kind.empty()) return false;
-    const auto* kind = handbook::box_kind(i.box_kind);
-    return kind && kind->role == handbook::BoxRole::super;
-}
-
 bool is_brood_kind(const Item& i) {
     if (i.box_kind.empty()) return false;
     const auto* kind = handbook::box_kind(i.box_kind);
@@ -44,6 +38,12 @@ bool special_comb(const Item& i) {
 int slot_of(std::string_view name) {
     const auto found = std::find(slot_names.begin(), slot_names.end(), name);
     return found == slot_names.end() ? -1 : static_cast<int>(found - slot_names.begin());
+}
+
+bool is_super_kind(const Item& i) {
+    if (i.box_kind.empty()) return false;
+    const auto* kind = handbook::box_kind(i.box_kind);
+    return kind && kind->role == handbook::BoxRole::super;
 }
 
 bool bare_number(const Item& i) { return value_of(i, Dimension::count) && i.value.unit == Unit::piece; }

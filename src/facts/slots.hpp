@@ -22,6 +22,8 @@ bool slot_accepts(int slot, const Item& item);
 bool bare_number(const Item& item);
 /// `7/10`: a share rather than a sample or a ratio.
 bool whole_share(const Item& item);
+/// Names a kind of box that is a super: `medium`.
+bool is_super_kind(const Item& item);
 /// What a word of comb says the frames hold.
 Comb comb_of(const Item& item);
 

@@ -6,12 +6,6 @@ namespace waxtab {
 
 namespace {
 
-Json names_json(const Journal& journal, const std::vector<HiveId>& hives) {
-    Json list = Json::array();
-    for (const HiveId hive : hives) list.push_back(journal.hive_name(hive));
-    return list;
-}
-
 Json stop_json(const Journal& journal, const Stop& stop, const std::vector<Advice>& advice, const Style& style) {
     Json json;
     json["hive"] = journal.hive_name(stop.hive);

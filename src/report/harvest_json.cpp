@@ -20,12 +20,6 @@ Json hive_yield_json(const Journal& journal, const SeasonYield& row, const Style
     return json;
 }
 
-Json names_json(const Journal& journal, const std::vector<HiveId>& hives) {
-    Json json = Json::array();
-    for (const HiveId hive : hives) json.push_back(journal.hive_name(hive));
-    return json;
-}
-
 Json yard_yield_json(const Journal& journal, const YieldRow& row, const Style& style) {
     Json json;
     json["season"] = row.year;

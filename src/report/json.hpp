@@ -62,6 +62,13 @@ inline Json day_json(const std::optional<Day>& day) { return day ? Json(iso(*day
 
 inline Json words_json(std::string_view words) { return words.empty() ? Json(nullptr) : Json(words); }
 
+/// Hives by name, in the order given.
+inline Json names_json(const Journal& journal, const std::vector<HiveId>& hives) {
+    Json json = Json::array();
+    for (const HiveId hive : hives) json.push_back(journal.hive_name(hive));
+    return json;
+}
+
 /// `file:line` of each fact, as a list.
 inline Json at_json(const Journal& journal, const std::vector<FactId>& facts) {
     Json json = Json::array();

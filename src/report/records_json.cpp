@@ -6,12 +6,6 @@ namespace waxtab {
 
 namespace {
 
-Json hives_json(const Journal& journal, const std::vector<HiveId>& hives) {
-    Json json = Json::array();
-    for (const HiveId hive : hives) json.push_back(journal.hive_name(hive));
-    return json;
-}
-
 /// A field that is not noted is null.
 Json field_json(std::string_view words) { return words == not_noted ? Json(nullptr) : words_json(words); }
 
@@ -26,7 +20,7 @@ Json medicine_json(const Journal& journal, const MedicineRecord& r, const std::v
     json["batch"] = field_json(r.batch);
     json["supplier"] = field_json(r.supplier);
     json["withdrawal"] = field_json(r.withdrawal);
-    json["hives"] = hives_json(journal, hives);
+    json["hives"] = names_json(journal, hives);
     json["missing"] = r.missing;
     if (style.refs) json["at"] = at_json(journal, r.facts);
     return json;
@@ -38,7 +32,7 @@ Json feed_json(const Journal& journal, const FeedRecord& r, const std::vector<Hi
     json["what"] = r.what;
     json["amount"] = field_json(r.amount);
     json["origin"] = field_json(r.origin);
-    json["hives"] = hives_json(journal, hives);
+    json["hives"] = names_json(journal, hives);
     json["missing"] = r.missing;
     if (style.refs) json["at"] = at_json(journal, r.facts);
     return json;
@@ -49,7 +43,7 @@ Json disease_json(const Journal& journal, const DiseaseRecord& r, const std::vec
     json["day"] = iso(r.day);
     json["what"] = r.what;
     json["how"] = words_json(r.how);
-    json["hives"] = hives_json(journal, hives);
+    json["hives"] = names_json(journal, hives);
     if (style.refs) json["at"] = at_json(journal, r.facts);
     return json;
 }
