@@ -48,6 +48,8 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
     const auto told = [&](Kind kind) {
         return std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [&](const RawFact& r) { return r.fact.kind == kind; });
     };
+    const bool box_last = out_->size() > first_of_line_ && out_->back().fact.box.by != BoxChoice::By::unsaid;
+    const bool of_box = box_last && last_.set && last_.out < out_->size();   // in this sentence
     const bool extracted = told(Kind::extracted), jarred = told(Kind::jars);
     const bool cells = cells_said_ || std::any_of(items.begin(), items.end(), speaks_of_cells);
     for (std::size_t j = 1; j <= n; ++j) {
@@ -74,10 +76,8 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
             if (!brood) std::erase_if(found, [](const Candidate& c) { return c.after_brood; });
             if (!cells) std::erase_if(found, [](const Candidate& c) { return c.after_cells; });
             // top super full, weighs 21 kg: of the super where one was spoken of last
-            const bool of_box = last_.set && last_.out < out_->size() && out_->back().fact.box.by != BoxChoice::By::unsaid;
             if (found.size() > 1) std::erase_if(found, [&](const Candidate& c) { return of_box ? c.fact.kind == Kind::hive_weight : c.carries_box && c.fact.kind == Kind::box_weight; });
             // super full, capped: but not after 3 queen cells
-            const bool box_last = out_->size() > first_of_line_ && out_->back().fact.box.by != BoxChoice::By::unsaid;
             if (!box_last) std::erase_if(found, [](const Candidate& c) { return c.carries_box && c.fact.kind == Kind::capped; });
             if (!extracted) std::erase_if(found, [](const Candidate& c) { return c.after_lot; });
             if (!jarred) std::erase_if(found, [](const Candidate& c) { return c.after_jars; });
