@@ -36,6 +36,7 @@ public:
         takings();
         yards();
         out_.keeper = pass_.keeper().calibration();
+        out_.keeper.because = latest(pass_.weighed_by(), pass_.weighed_by().size());
         out_.capping_lag_days = to_thousandth(pass_.lag().mean());
         return std::move(out_);
     }

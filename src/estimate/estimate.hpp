@@ -80,6 +80,7 @@ struct KeeperCalibration {
     /// Kilograms a super the keeper calls full has held, against the handbook's figure: 1 is equal.
     Range full_factor{0.85, 1.0, 1.15};
     std::string words;          ///< for the reader; empty when there is nothing to say
+    std::vector<FactId> because;    ///< the weighings it was learned from
 };
 
 struct Estimates {

@@ -116,6 +116,8 @@ public:
     const HiveTrack& hive(HiveId id) const { return hives_[static_cast<std::size_t>(id)]; }
     const YardTrack* yard(YardId id) const;
     const Keeper& keeper() const { return keeper_; }
+    /// The facts by which the keeper's eye was learned, in order of learning.
+    const std::vector<FactId>& weighed_by() const { return weighed_by_; }
     const CappingLag& lag() const { return lag_; }
     const std::map<std::size_t, TakenTrack>& taken() const { return taken_; }
     const std::vector<VisitTrack>& visits() const { return visits_; }
@@ -181,6 +183,7 @@ private:
     std::map<std::size_t, TakenTrack> taken_;
     std::vector<std::vector<std::size_t>> takings_of_;   ///< by box
     Keeper keeper_;
+    std::vector<FactId> weighed_by_;
     CappingLag lag_;
     std::vector<HiveId> touched_;
     std::vector<VisitTrack> today_;

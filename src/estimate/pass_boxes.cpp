@@ -164,6 +164,7 @@ void Pass::weighed(const TapeEntry& e) {
     }
     found->second.in_lot = true;
     keeper_.learn(weighing);
+    weighed_by_.insert(weighed_by_.end(), taking.weighings.begin(), taking.weighings.end());
 }
 
 void Pass::extracted(const TapeEntry& e) {
@@ -186,6 +187,7 @@ void Pass::extracted(const TapeEntry& e) {
     // Extracting leaves some behind in cappings and on the comb.
     weighing.kg = {kg, sq(0.02 * kg + 0.2)};
     keeper_.learn(weighing);
+    weighed_by_.push_back(static_cast<FactId>(e.index));
 }
 
 }  // namespace waxtab
