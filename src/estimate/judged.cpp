@@ -56,7 +56,7 @@ private:
             Judged j;
             j.hive = to.hive, j.box = r.box, j.made = from.day, j.day = to.day, j.fact = r.fact;
             j.share = {then.mean(i) / cap, then.cov(i, i) / (cap * cap)};
-            j.eye_sd = r.reading.sd, j.read = r.reading.share, j.read_full = r.reading.says_full, j.side = r.reading.side;
+            j.eye_sd = r.reading.sd, j.eye_alone = r.reading.eye, j.read = r.reading.share, j.read_full = r.reading.says_full, j.side = r.reading.side;
             j.no_change = points->second.last->second;
             j.line = line_to(points->second, to.day);
             j.capacity_kg = cap * from.full_factor;
@@ -76,7 +76,19 @@ double Judged::expected() const { return std::clamp(share.mean, 0.0, 1.0); }
 
 double Judged::low(double z) const { return std::clamp(share.mean - z * std::sqrt(share.var + eye_sd * eye_sd), 0.0, 1.0); }
 double Judged::high(double z) const { return std::clamp(share.mean + z * std::sqrt(share.var + eye_sd * eye_sd), 0.0, 1.0); }
-double Judged::below(double x) const { return normal_cdf((x - share.mean) / std::sqrt(share.var + eye_sd * eye_sd)); }
+
+double Judged::below(double x) const {
+    const double sd = std::sqrt(std::max(share.var, 1e-12)), eye = std::max(eye_alone, 1e-6);
+    const auto held_below = [&](double h) { return normal_cdf((h - share.mean) / sd); };
+    double sum = held_below(0) * normal_cdf(x / eye) + (1 - held_below(1)) * normal_cdf((x - 1) / eye);
+    // The share between by steps of a two hundredth, far finer than an eye.
+    constexpr int steps = 200;
+    for (int i = 0; i < steps; ++i) {
+        const double from = static_cast<double>(i) / steps, to = static_cast<double>(i + 1) / steps;
+        sum += (held_below(to) - held_below(from)) * normal_cdf((x - 0.5 * (from + to)) / eye);
+    }
+    return sum;
+}
 
 std::vector<Judged> judged_forecasts(const Pass& pass, const Journal& journal) { return Judge(pass, journal).all(); }
 

@@ -13,7 +13,8 @@ struct Judged {
     Day made{}, day{};              ///< the visit it was made at, the visit it was for
     FactId fact = 0;                ///< the reading it is held against
     Moments share;                  ///< of full, before the eye: foretold
-    double eye_sd = 0;              ///< error of the reading it is held against
+    double eye_sd = 0;              ///< error of the reading it is held against, with rounding
+    double eye_alone = 0;           ///< the same before rounding
     double read = 0;                ///< share written
     bool read_full = false;
     ShareReading::Side side = ShareReading::Side::about;
@@ -26,7 +27,8 @@ struct Judged {
     double expected() const;
     double low(double z) const;
     double high(double z) const;
-    /// Distribution function of the reading as foretold, at share x (before rounding and cutting to 0..1).
+    /// Distribution function of what the eye takes the super to hold, as foretold, at share x: a share between
+    /// nothing and full, and the eye's error on top; before rounding and cutting to 0..1.
     double below(double x) const;
 };
 

@@ -13,8 +13,9 @@ namespace waxtab {
 struct Parameters {
     /// Yard flow about its normal: s.d. at the height of the season (kg/day) and days of memory.
     double flow_sd = 0.7, flow_days = 12;
-    /// Share of that s.d. that is left when there is no flow: dearths last, flows come and go.
-    double calm = 0.4;
+    /// Share of that s.d. that is left when there is no flow. Then a yard's gain is what its bees use, 0.1 to 0.3 kg a day
+    /// (see normal_dearth), which moves by about 0.1 kg/day with brood, heat and showers: a fifth at the most.
+    double calm = 0.2;
     /// A hive against its yard: s.d. (kg/day) and days of memory.
     double hive_sd = 0.35, hive_days = 30;
     /// The yard's normal against the usual: s.d. (kg/day) and days of memory.

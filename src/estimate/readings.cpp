@@ -61,6 +61,7 @@ ShareReading share_reading(const Parameters& p, const Journal& journal, const Bo
         else if (sighting.low <= 0 && sighting.high == sighting.amount) r.side = ShareReading::Side::at_most;
         else step = std::max(step, written);
     }
+    r.eye = eye;
     r.sd = std::sqrt(eye * eye + sq(step / sqrt_twelve));
     return r;
 }

@@ -9,6 +9,7 @@ struct ShareReading {
     enum class Side : std::uint8_t { about, at_least, at_most };
     double share = 0;           ///< 0..1
     double sd = 0;              ///< error of the eye and of the rounding, s.d.
+    double eye = 0;             ///< error of the eye alone, s.d.
     Side side = Side::about;
     bool says_full = false;     ///< no room was left: 97 % or more
 };

@@ -23,12 +23,13 @@ public:
         double miss = 0.1;          ///< chance that a hive is passed over at a visit
         double eye = 0.08;
         int most_supers = 8;
+        bool dry = false;           ///< one flow, then a long dearth
     };
 
     KeptSeason(std::uint64_t seed, Settings s) : settings(s), book(s.kind_kg), nature_(seed), keeper_(seed ^ 0x5eedULL), rounds_(seed ^ 0xca1eULL) {
         yard = book.yard("yard");
         first = date::sys_days{date::year{2026} / 4 / 10};
-        gains_ = season::yard_days(nature_, s.days);
+        gains_ = s.dry ? season::dry_yard_days(nature_, s.days) : season::yard_days(nature_, s.days);
         for (int h = 0; h < s.hives; ++h) {
             colonies.emplace_back(nature_, s.full_kg);
             stored_by.emplace_back();

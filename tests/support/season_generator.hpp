@@ -56,6 +56,27 @@ inline std::vector<double> yard_days(Dice& dice, int days) {
     return bloom;
 }
 
+/// A dry country: one flow in spring, seldom a weak one later, and months in between in which hives live on what they have.
+inline std::vector<double> dry_yard_days(Dice& dice, int days) {
+    std::vector<double> bloom(static_cast<std::size_t>(days), 0.0);
+    const auto flow = [&](double from, double length, double peak) {
+        for (int d = 0; d < days; ++d) {
+            const double part = (d - from) / length;
+            if (part > 0 && part < 1) bloom[static_cast<std::size_t>(d)] += peak * std::sin(3.141592653589793 * part);
+        }
+    };
+    flow(dice.between(-10, 15), dice.between(18, 35), dice.between(0.8, 2.5));
+    if (dice.uniform() < 0.35) flow(dice.between(days - 60, days - 15), dice.between(10, 25), dice.between(0.2, 0.8));
+    double used = dice.between(0.05, 0.15);
+    for (double& day : bloom) {
+        // What bees use goes up and down by weeks with brood and heat; a shower brings a little for a few days.
+        used = std::clamp(used + 0.02 * dice.normal(), 0.02, 0.25);
+        if (dice.uniform() < 0.03) flow(static_cast<double>(&day - bloom.data()), dice.between(3, 6), dice.between(0, 0.3));
+        day = day * dice.between(0.5, 1.3) - used;
+    }
+    return bloom;
+}
+
 struct Super {
     double kg = 0;
     double pull = 1;        ///< how much the bees like it
