@@ -62,8 +62,11 @@ std::vector<double> shares_of_loss(double loss, const std::vector<double>& held)
     return shares;
 }
 
-/// How much of the flow's s.d. is about at this flow: `calm` in a dearth, all of it at 0.6 kg/day, more above.
-double liveliness(const Parameters& p, double flow) { return p.calm + (1 - p.calm) * std::clamp(flow / 0.6, 0.0, 1.5); }
+/// How much of the flow's s.d. is about at this flow: `calm` in a dearth, all of it at 0.6 kg/day, up to 1.3 of it above.
+double liveliness(const Parameters& p, double flow) {
+    const double part = std::clamp(flow / 0.6, 0.0, 1.5);
+    return part < 1 ? p.calm + (1 - p.calm) * part : 1 + 0.6 * (part - 1);
+}
 
 }  // namespace
 
