@@ -44,6 +44,15 @@ enum class Act : std::uint8_t {
     todo,           ///< the keeper's own to-do, returned
 };
 
+/// A chance the words of a piece of advice speak of, as a figure.
+struct Chance {
+    std::string that;           ///< `room runs out`
+    double value = 0;           ///< 0..1
+    std::optional<Day> by;      ///< the last day it is about
+    HiveId hive = no_hive;
+    BoxId box = no_box;         ///< the super it is about, if one
+};
+
 /// One piece of advice.
 struct Advice {
     HiveId hive = no_hive;      ///< no_hive: for a yard or the keeper
@@ -54,6 +63,7 @@ struct Advice {
     std::string sureness_words; ///< `likely: 7 in 10 that room runs out before 2026-06-10`
     std::string rule;           ///< stable rule name, such as `room-runs-out`
     std::string source;         ///< the rule's source, or `common practice, no source`
+    std::vector<Chance> chances;        ///< none where there is nothing to base one on
     std::vector<std::string> reasons;   ///< plain sentences with numbers and units
     std::vector<FactId> because;        ///< the journal lines
     std::vector<std::string> over;      ///< advice it outranks, in words

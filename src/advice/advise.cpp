@@ -38,6 +38,7 @@ struct Apply {
     }
     void operator()(WholeRule f) const { give(out, f(context), rule, no_hive, no_yard); }
     void operator()(AmendRule) const {}
+    void operator()(AllRule) const {}
 };
 
 void amend(const Context& context, Advice& a) {
@@ -51,6 +52,14 @@ void amend(const Context& context, Advice& a) {
     a.because.erase(std::unique(a.because.begin(), a.because.end()), a.because.end());
 }
 
+/// Rules that weigh all advice against each other, once it stands.
+void weigh(const Context& context, std::vector<Advice>& all) {
+    for (const Rule& rule : rule_table()) {
+        const AllRule* f = std::get_if<AllRule>(&rule.apply);
+        if (f) give(all, (*f)(context, all), rule, no_hive, no_yard);
+    }
+}
+
 }  // namespace
 
 std::vector<Advice> advise(const Journal& journal, const History& history, const Estimates& estimates, const Ledger& ledger) {
@@ -59,6 +68,7 @@ std::vector<Advice> advise(const Journal& journal, const History& history, const
     for (const Rule& rule : rule_table()) std::visit(Apply{context, rule, all}, rule.apply);
     all = settle(std::move(all));
     for (Advice& a : all) amend(context, a);
+    weigh(context, all);
     sort_by_urgency(all);
     return all;
 }

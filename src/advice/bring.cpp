@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include "advice/disease.hpp"
+#include "advice/shed_share.hpp"
 #include "advice/supers.hpp"
 #include "advice/todo.hpp"
 
@@ -62,6 +63,7 @@ private:
         }
         load_strips(hive);
         if (!super_advised) stop.supers = look_ahead(hive);
+        if (!super_advised && stop.supers > 0) stop.chance_ahead = hive.chance_full(days_to_last());
         if (open || stop.supers > 0) out_.hives.push_back(std::move(stop));
     }
 
@@ -79,8 +81,11 @@ private:
         SuperLoad& load = row(kind, comb);
         load.count += count;
         load.hives.push_back(hive.id);
+        load.claims.push_back(claim_of(hive, count, days_to_last()));
         append(load.because, because);
     }
+
+    int days_to_last() const { return days_between(c_.on, out_.day) + c_.settings().visit_interval_days; }
 
     /// On the round a super has to last until the round after it. One more goes along where only the high end of
     /// the rate would need it.
@@ -88,7 +93,7 @@ private:
         if (standstill_ || hive.supers.empty() || !hive.estimate || flow_refuses_super(hive) || has_act(hive, Act::supers_off) ||
             has_act(hive, Act::stop_feed))
             return 0;
-        const int days = days_between(c_.on, out_.day) + c_.settings().visit_interval_days;
+        const int days = days_to_last();
         const std::string& kind = hive.supers.back().box->kind;
         if (hive.chance_full(days) * 100 > c_.settings().accepted_risk_percent) {
             load_super(hive, kind, Comb::drawn, 1, hive.estimate->because);
@@ -210,20 +215,6 @@ std::optional<Day> due_day(const Context& c, const YardView& yard, const std::ve
     return from;
 }
 
-bool fits(const ShedRow& row, const SuperLoad& load) {
-    if (row.box_kind != load.box_kind) return false;
-    if (load.comb == Comb::drawn) return is_one_of(comb_word(row.comb), {"drawn", "wet", "mixed", ""});
-    return row.comb == load.comb;
-}
-
-/// How many of a kind the shed holds, and the lines that say so.
-int count_in_shed(const History& h, const SuperLoad& load, std::vector<FactId>& because) {
-    int n = 0;
-    for (const ShedRow& row : h.shed)
-        if (fits(row, load)) n += row.count, append(because, row.facts);
-    return std::max(0, n);
-}
-
 void check_supers(Round& round, const History& history) {
     for (const YardRound& y : round.yards)
         for (const SuperLoad& load : y.supers) {
@@ -232,11 +223,12 @@ void check_supers(Round& round, const History& history) {
             if (at == round.shed.end()) {
                 ShedCheck fresh;
                 fresh.what = what;
-                if (history.shed_said) fresh.in_shed = count_in_shed(history, load, fresh.because);
+                if (history.shed_said) fresh.in_shed = supers_in_shed(history, load.box_kind, load.comb, fresh.because);
                 at = round.shed.insert(round.shed.end(), std::move(fresh));
             }
             at->wanted += load.count;
             at->reserve += load.reserve;
+            at->claims.insert(at->claims.end(), load.claims.begin(), load.claims.end());
             append(at->because, load.because);
         }
 }
@@ -271,7 +263,10 @@ Round bring(const Journal& journal, const History& history, const Estimates& est
     check_supers(round, history);
     check_boards(round, history);
     for (ShedCheck& s : round.shed)
-        if (s.in_shed) s.short_by = std::max(0, s.wanted - *s.in_shed);
+        if (s.in_shed) {
+            s.short_by = std::max(0, s.wanted - *s.in_shed);
+            share_out(s.claims, *s.in_shed);
+        }
     for (const Seen& s : open_todos(context))
         if (s.it->hive == no_hive && s.it->yard == no_yard) round.todos.push_back(s.fact);
     return round;

@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include "advice/advice.hpp"
+#include "advice/shed_share.hpp"
 
 namespace waxtab {
 
@@ -13,6 +13,8 @@ struct Stop {
     std::vector<std::size_t> advice;    ///< indices into the advice handed in
     std::optional<Day> by;              ///< the earliest last good day among them
     int supers = 0;                     ///< supers that are to go on here
+    /// Where no advice asks for them: the chance that room runs out before the round after, 0..1.
+    std::optional<double> chance_ahead;
 };
 
 /// Supers of one kind and comb to load.
@@ -23,6 +25,7 @@ struct SuperLoad {
     int reserve = 0;                    ///< more, should the flow run at the high end of the ranges
     std::vector<HiveId> hives;          ///< they are for
     std::vector<HiveId> reserve_hives;
+    std::vector<ShedClaim> claims;      ///< parallel to `hives`
     std::vector<FactId> because;        ///< of the reserve too
 };
 
@@ -65,6 +68,7 @@ struct ShedCheck {
     int reserve = 0;
     std::optional<int> in_shed;         ///< none: the journal does not say
     int short_by = 0;                   ///< of the wanted ones; 0 when enough or unknown
+    std::vector<ShedClaim> claims;      ///< of supers, in the order of being served where the shed is known
     std::vector<FactId> because;        ///< what is wanted for what, and what is in the shed
 };
 

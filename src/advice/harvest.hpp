@@ -20,6 +20,8 @@ struct Ripeness {
     Sureness sureness = Sureness::likely;
     std::string words;
     std::vector<FactId> facts;
+    /// By capping: the chance that it is fit. A reading or a falling drop is no matter of chance.
+    std::optional<double> chance;
 };
 Ripeness ripeness(const HiveView& hive, const SuperView& super);
 

@@ -18,15 +18,18 @@ using YardRule = Advices (*)(const YardView&);
 using WholeRule = Advices (*)(const Context&);
 /// Adds to advice another rule gave; true when it had something to add.
 using AmendRule = bool (*)(const HiveView&, Advice&);
+/// Looks at all advice there is, settled, and adds to it; gives advice of its own.
+using AllRule = Advices (*)(const Context&, Advices&);
 
 /// One line of the table of rules. Rule functions leave name and source to the table.
 struct Rule {
     RuleEntry entry;
-    std::variant<HiveRule, YardRule, WholeRule, AmendRule> apply;
+    std::variant<HiveRule, YardRule, WholeRule, AmendRule, AllRule> apply;
 };
 
 // The table, group by group.
 std::vector<Rule> super_rules();
+std::vector<Rule> room_rules();
 std::vector<Rule> amend_rules();
 std::vector<Rule> foundation_rules();
 std::vector<Rule> harvest_rules();

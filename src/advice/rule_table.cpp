@@ -15,7 +15,7 @@ constexpr RuleEntry breeding_entry{
 
 std::vector<Rule> join_groups() {
     std::vector<Rule> all;
-    for (auto group : {disease_rules, super_rules, amend_rules, foundation_rules, harvest_rules, flow_end_rules, food_rules, treatment_rules,
+    for (auto group : {disease_rules, super_rules, room_rules, amend_rules, foundation_rules, harvest_rules, flow_end_rules, food_rules, treatment_rules,
                        mite_rules, swarm_rules, new_queen_rules, brood_rules, inspection_rules, excluder_rules, winter_rules, shed_rules,
                        lot_rules, word_rules}) {
         std::vector<Rule> rules = group();

@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include "advice/chance.hpp"
 #include "advice/supers.hpp"
 #include "handbook/lifting.hpp"
 
@@ -65,6 +66,7 @@ bool one_falls_short(const HiveView& hive, Advice& a) {
     const double chance = hive.estimate->chance_full_within(days, top->capacity_kg.value);
     if (chance <= hive.settings().accepted_risk_percent / 100.0) return false;
     a.count = 2;
+    keep_chance(a, "room runs out with one more", chance, hive.on() + date::days{days}, hive.id);
     a.reasons.push_back(fmt::format("with one more, still {} that room runs out before {}: two at once", odds(chance),
                                     iso(hive.on() + date::days{days})));
     return true;

@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include "advice/chance.hpp"
 #include "advice/harvest.hpp"
 #include "advice/supers.hpp"
 #include "handbook/flow.hpp"
@@ -24,6 +25,20 @@ std::string stores_first(const HiveView& hive, Advice& a) {
                        iso(stores->day));
 }
 
+/// What is left has to take in what still comes: how likely it does.
+void how_sure_without(Advice& a, const HiveView& hive, const std::vector<const SuperView*>& taken) {
+    if (hive.all->phase() != Phase::during) return how_sure(a, Sureness::likely, "your season is over");
+    if (!room_known(hive)) return how_sure(a, Sureness::likely, "nothing tells how full the others are, so no chance is given");
+    double room_kg = 0;
+    for (const SuperView* s : taken) room_kg += s->estimate->capacity_kg.value - s->estimate->kg.value;
+    const Horizon until = season_horizon(*hive.all);
+    const double lasts = 1 - hive.estimate->chance_full_within(until.days, -room_kg);
+    how_sure(a, sure_of(lasts), fmt::format("{} that the room left without {} lasts until {}", odds(lasts), taken.size() == 1 ? "it" : "them",
+                                       until.words));
+    keep_chance(a, "room lasts without them", lasts, until.day, hive.id);
+    a.reasons.push_back(room_words(hive) + ", all supers counted");
+}
+
 Advices consolidate(const HiveView& hive) {
     if (!hive.all->late() || hive.supers.empty() || hive.all->days_after_season() > 30) return {};
     const bool ending = hive.flow().fading() || hive.all->phase() == Phase::after;
@@ -39,7 +54,7 @@ Advices consolidate(const HiveView& hive) {
                                                                   empty.size() == 1 ? super_name(hive, *empty.front()) + ", untouched,"
                                                                                     : fmt::format("{} untouched supers", empty.size())));
     a.by = hive.next_visit();
-    how_sure(a, Sureness::likely, "");
+    how_sure_without(a, hive, empty);
     a.reasons.push_back("the flow ends and a shrinking colony cannot patrol empty comb against moth and beetle");
     a.reasons.push_back(stores_first(hive, a));
     for (const SuperView* s : empty) {
@@ -67,7 +82,7 @@ Advices sort_unfinished(const YardView& yard) {
 
 Advices gap_not_end(const YardView& yard) {
     const Context& c = *yard.all;
-    if (c.phase() != Phase::during || c.late() || !flow_ended(yard.flow)) return {};
+    if (!in_gap(yard)) return {};
     const bool supers = std::any_of(yard.hives.begin(), yard.hives.end(), [](const HiveView* h) { return !h->supers.empty(); });
     if (!supers) return {};
     Advice a = advise_to(Act::note, Rank::rest, "leave the supers on, look at the stores in the brood boxes: a gap, not the season's end");
@@ -76,8 +91,9 @@ Advices gap_not_end(const YardView& yard) {
     a.reasons.push_back(fmt::format("flow noted as {} on {}", yard.flow.state == Flow::State::over ? "over" : "none", iso(yard.flow.day)));
     if (!c.settings().season_said)
         a.reasons.push_back("your season's dates are not set, the usual ones are taken: write `season 1 April to 31 August` with yours");
-    a.reasons.push_back(fmt::format("full supers do not prove that the brood nest holds stores; without a flow a hive uses {} a day",
-                                    kg_words({0.1, 0.2, 0.3}, c.settings().mass)));
+    a.reasons.push_back(fmt::format("full supers do not prove that the brood nest holds stores; without a flow a hive uses {}",
+                                    kg_words({0.1, 0.2, 0.3}, c.settings().mass, " a day")));
+    say_room_lasts(a, yard);
     because(a, *yard.flow.fact);
     return {a};
 }

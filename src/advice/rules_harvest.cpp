@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "advice/chance.hpp"
 #include "handbook/thresholds.hpp"
 
 namespace waxtab {
@@ -60,6 +61,12 @@ double capped_wanted(const HiveView& hive, const SuperView& super) {
     return super.comb_honey() ? sealed : hive.settings().ripe_at_capped_percent / 100.0;
 }
 
+/// Of a super that is nearly full the mark is of what it holds: empty comb is never capped. One that is less full has
+/// to have as much capped as if it were, so that it is left to fill.
+constexpr double nearly_full = 0.85;
+
+double holding(const SuperView& super) { return super.full() >= nearly_full ? super.full() : 1; }
+
 Ripeness by_capping(const HiveView& hive, const SuperView& super) {
     Ripeness r;
     if (!super.estimate) return r;
@@ -67,11 +74,14 @@ Ripeness by_capping(const HiveView& hive, const SuperView& super) {
     const bool dry = shaken(hive, *super.box, false, r);
     const double wanted = capped_wanted(hive, super);
     const bool between = dry && !super.comb_honey() && super.capped() * 100 >= handbook::ripe_two_thirds.value;
-    r.words = fmt::format("capped {}, mark {:.0f}%{}", share_words(super.estimate->capped), wanted * 100,
-                          dry ? ", no nectar falls when shaken" : "");
-    if (super.capped() < wanted && !between) return r;
+    const double mark = between ? handbook::ripe_two_thirds.value / 100.0 : wanted;
+    const double part = super.comb_honey() ? 1 : holding(super);
+    r.words = fmt::format("capped {}, mark {:.0f}%{}{}", share_words(super.estimate->capped), mark * 100,
+                          part < 0.995 ? fmt::format(" of the {:.0f}% that are full", part * 100) : "", dry ? ", no nectar falls when shaken" : "");
+    r.chance = chance_above(super.estimate->capped, mark * part);
+    if (super.capped() < wanted * part && !between) return r;
     r.verdict = Ripeness::Verdict::ripe;
-    r.sureness = super.estimate->capped.low >= wanted ? Sureness::likely : Sureness::possible;
+    r.sureness = sure_of(*r.chance);
     return r;
 }
 
@@ -129,11 +139,25 @@ Advice take(const HiveView& hive, const SuperView& s, const Ripeness& r) {
     Advice a = advise_to(Act::take_honey, Rank::rest, fmt::format("take {} off for honey", super_name(hive, s)));
     a.boxes.push_back(s.box->id);
     a.by = std::max(hive.next_visit(), hive.on());
-    how_sure(a, r.sureness, r.words);
+    how_sure(a, r.sureness, r.chance ? fmt::format("{} that it is fit, {}", odds(*r.chance), r.words) : r.words);
+    if (r.chance) keep_chance(a, "fit to take", *r.chance, hive.on(), hive.id, s.box->id);
     const MassUnit unit = hive.settings().mass;
-    a.reasons.push_back(fmt::format("{} holds {} of honey", super_name(hive, s), kg_words(s.estimate->kg, unit)));
+    a.reasons.push_back(fmt::format("{} holds {}", super_name(hive, s), kg_words(s.estimate->kg, unit, " of honey")));
     because(a, r.facts);
     return a;
+}
+
+/// Of several supers each says how sure it is, and all of them how sure the least of them is.
+void say_each(Advices& taken) {
+    if (taken.size() < 2) return;
+    const auto chance = [](const Advice& a) { return a.chances.empty() ? 1.0 : a.chances.front().value; };
+    const auto least = std::min_element(taken.begin(), taken.end(), [&](const Advice& a, const Advice& b) { return chance(a) < chance(b); });
+    const Sureness sureness = least->sureness;
+    const std::string words = least->chances.empty() ? "by the readings" : odds(chance(*least)) + " or more at each that it is fit";
+    for (Advice& a : taken) {
+        a.reasons.front() += "; " + a.sureness_words;
+        how_sure(a, sureness, words);
+    }
 }
 
 Advices take_when_ripe(const HiveView& hive) {
@@ -145,6 +169,7 @@ Advices take_when_ripe(const HiveView& hive) {
         out.push_back(take(hive, s, r));
     }
     if (out.empty()) return out;
+    say_each(out);
     out.front().reasons.push_back("several frames, outer ones too, before it is called fit; early in the day, not on a good flow day");
     if (hive.all->late()) out.front().reasons.push_back("look at the stores in the brood box first: full supers do not prove it holds any");
     return out;
@@ -195,10 +220,26 @@ Advices too_wet(const HiveView& hive) {
     return out;
 }
 
-std::string ripe_words(const SuperEstimate& e) {
-    if (!e.ripe_likely) return "no ripe day foreseen yet";
-    return fmt::format("ripe by capping about {} ({} to {})", iso(*e.ripe_likely), e.ripe_early ? iso(*e.ripe_early) : "?",
-                       e.ripe_late ? iso(*e.ripe_late) : "later");
+/// `3 in 10 by 2026-07-17, about 2026-07-20 (2026-07-16 to 2026-07-26)`.
+std::string ripe_words(const HiveView& hive, const SuperView& s, Advice& a) {
+    const SuperEstimate& e = *s.estimate;
+    const Day by = hive.on() + date::days{hive.days_to_next_visit()};
+    const auto chance = chance_ripe_by(e, hive.on(), by);
+    if (!chance) return "no ripe day is foreseen yet, so no chance is given";
+    keep_chance(a, "fit to take", *chance, by, hive.id, s.box->id);
+    return fmt::format("{} that it is by {}; by capping about {} ({} to {})", odds(*chance), iso(by), iso(*e.ripe_likely),
+                       e.ripe_early ? iso(*e.ripe_early) : "?", e.ripe_late ? iso(*e.ripe_late) : "later");
+}
+
+/// How sure it is that it is not fit, and when it will be.
+std::string not_fit_words(const HiveView& hive, const SuperView& s, const Ripeness& r, Advice& a) {
+    const double not_yet = 1 - r.chance.value_or(0);
+    keep_chance(a, "not fit to take", not_yet, hive.on(), hive.id, s.box->id);
+    return fmt::format("{} that it is not fit yet, {}", odds(not_yet), ripe_words(hive, s, a));
+}
+
+bool full_not_capped(const HiveView& hive, const SuperView& s) {
+    return s.estimate && s.full() >= nearly_full && ripeness(hive, s).verdict == Ripeness::Verdict::unripe;
 }
 
 Advices leave_on(const HiveView& hive) {
@@ -207,10 +248,10 @@ Advices leave_on(const HiveView& hive) {
     std::vector<std::string> names;
     std::string words, ripe;
     for (const SuperView& s : hive.supers) {
+        if (!full_not_capped(hive, s)) continue;
         const Ripeness r = ripeness(hive, s);
-        if (r.verdict != Ripeness::Verdict::unripe || !s.estimate || s.full() < 0.85) continue;
         names.push_back(super_name(hive, s));
-        words = r.words, ripe = ripe_words(*s.estimate);
+        words = r.words, ripe = not_fit_words(hive, s, r, a);
         a.boxes.push_back(s.box->id);
         a.reasons.push_back(fmt::format("{}: {}; {}", names.back(), r.words, ripe));
         because(a, r.facts);

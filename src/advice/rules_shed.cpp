@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include "advice/rule.hpp"
+#include "advice/shed_share.hpp"
 #include "handbook/combs.hpp"
 
 namespace waxtab {
@@ -100,6 +101,81 @@ Advices frozen(const Context& c) {
     return {a};
 }
 
+// ---- enough supers ----------------------------------------------------------------------------
+
+/// Supers of one kind and comb that are asked for.
+struct Asked {
+    std::string box_kind;
+    Comb comb = Comb::drawn;
+    int wanted = 0;
+    std::vector<ShedClaim> claims;
+    std::vector<Advice*> pieces;
+};
+
+const HiveView* view_of(const Context& c, HiveId hive) {
+    const auto at = std::find_if(c.hives.begin(), c.hives.end(), [&](const HiveView& h) { return h.id == hive; });
+    return at == c.hives.end() ? nullptr : &*at;
+}
+
+std::vector<Asked> supers_asked(const Context& c, Advices& all) {
+    std::vector<Asked> out;
+    for (Advice& a : all) {
+        const HiveView* hive = a.act == Act::add_super ? view_of(c, a.hive) : nullptr;
+        if (!hive) continue;
+        auto at = std::find_if(out.begin(), out.end(), [&](const Asked& o) { return o.box_kind == a.box_kind && o.comb == a.comb; });
+        if (at == out.end()) at = out.insert(out.end(), Asked{a.box_kind, a.comb, 0, {}, {}});
+        at->wanted += a.count;
+        at->claims.push_back(claim_of(*hive, a.count, hive->days_to_next_visit()));
+        at->pieces.push_back(&a);
+    }
+    return out;
+}
+
+/// `the shed has none`, `the shed has 2 of the 4 asked for`.
+std::string shed_has(const Asked& asked, int in_shed) {
+    if (in_shed == 0) return asked.wanted == 1 ? "the shed has none" : fmt::format("the shed has none of the {} asked for", asked.wanted);
+    return fmt::format("the shed has {} of the {} asked for", in_shed, asked.wanted);
+}
+
+/// Tells those that get fewer than they want.
+void tell_the_short(const Asked& asked, int in_shed) {
+    for (Advice* piece : asked.pieces)
+        for (const ShedClaim& claim : asked.claims) {
+            if (claim.hive != piece->hive || claim.gets == claim.wanted()) continue;
+            piece->also.emplace_back("shed-short");
+            piece->reasons.push_back(shed_has(asked, in_shed) +
+                                     (in_shed == 0 ? "" : claim.gets == 0 ? ": none is left for it" : fmt::format(": {} for it", claim.gets)));
+        }
+}
+
+Advice get_more(const Context& c, const Asked& asked, int in_shed, std::vector<FactId> lines) {
+    Advice a = advise_to(Act::shed, Rank::room, fmt::format("get {} more of {}: {}", asked.wanted - in_shed,
+                                                            box_words(asked.box_kind, asked.comb), shed_has(asked, in_shed)));
+    how_sure(a, Sureness::certain, "by what is noted of the shed");
+    a.reasons.push_back(shared_words(c.journal, asked.claims));
+    if (asked.comb == Comb::drawn)
+        if (const int sheets = supers_in_shed(c.history, asked.box_kind, Comb::foundation, lines))
+            a.reasons.push_back(fmt::format("{} of foundation {} in the shed too", sheets, sheets == 1 ? "is" : "are"));
+    for (const Advice* piece : asked.pieces)
+        if (piece->by && (!a.by || *piece->by < *a.by)) a.by = piece->by;
+    because(a, lines);
+    return a;
+}
+
+Advices shed_short(const Context& c, Advices& all) {
+    if (!c.history.shed_said) return {};
+    Advices out;
+    for (Asked& asked : supers_asked(c, all)) {
+        std::vector<FactId> lines;
+        const int in_shed = supers_in_shed(c.history, asked.box_kind, asked.comb, lines);
+        if (asked.wanted <= in_shed) continue;
+        share_out(asked.claims, in_shed);
+        out.push_back(get_more(c, asked, in_shed, lines));
+        tell_the_short(asked, in_shed);
+    }
+    return out;
+}
+
 // ---- old comb -------------------------------------------------------------------------------
 
 int year_of(Day day) { return static_cast<int>(date::year_month_day{day}.year()); }
@@ -156,6 +232,10 @@ std::vector<Rule> shed_rules() {
         {{"shed-frozen", "Frozen supers are shut tight once thawed and dry; wet ones stay frozen or go to strong colonies.",
           "COLOSS BEEBOOK, wax moth, sec. 5.8.1", "Shed"},
          &frozen},
+        {{"shed-short", "Where more supers are asked for than the shed holds, they go first where room is likeliest to run out; who goes "
+                        "without and how many are short is said.",
+          "the shed as noted; the order is own judgement", "Shed"},
+         &shed_short},
         {{"comb-age", "Comb that held brood is renewed after 3 to 4 years, where its year was noted; honey comb is not asked about.",
           "University of Minnesota Bee Squad (backyardbeekeeping.iamcountryside.com); E. Jaycox as told at beekeep.info", "Shed"},
          &comb_age},

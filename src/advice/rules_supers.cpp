@@ -1,10 +1,11 @@
-// When a super goes on, and when no more do. Room is judged once: by the chance that it runs out, with the
+// When a super goes on. Room is judged once: by the chance that it runs out, with the
 // keeper's accepted risk as the only margin; the rule of thumb stands in where that chance cannot be known.
 #include <algorithm>
 #include <cmath>
 
 #include <fmt/format.h>
 
+#include "advice/chance.hpp"
 #include "advice/harvest.hpp"
 #include "advice/supers.hpp"
 #include "handbook/flow.hpp"
@@ -33,6 +34,22 @@ std::optional<Seen> crowded(const HiveView& hive) {
     if (!seen || !is_one_of(seen->it->detail, {"packed", "backfilled", "crowded"})) return std::nullopt;
     if (hive.super_put_on_since(seen->day)) return std::nullopt;
     return seen;
+}
+
+bool season_closed(const HiveView& hive) { return hive.all->late() && flow_refuses_super(hive); }
+
+bool strips_in(const HiveView& hive) {
+    return std::any_of(hive.history->treatings.begin(), hive.history->treatings.end(), [](const Treating& t) { return !t.to; });
+}
+
+bool ripe_on(const HiveView& hive) {
+    return std::any_of(hive.supers.begin(), hive.supers.end(), [&](const SuperView& s) { return ripeness(hive, s).verdict == Ripeness::Verdict::ripe; });
+}
+
+std::string room_words(const HiveView& hive) {
+    const HiveEstimate& e = *hive.estimate;
+    const MassUnit unit = hive.settings().mass;
+    return fmt::format("room for {}; gaining {}", kg_words(e.room_kg, unit, " of honey"), kg_words(e.kg_per_day, unit, " a day"));
 }
 
 Advice add_super() {
@@ -131,8 +148,6 @@ bool room_above(const HiveView& hive) {
                        [](const SuperView& s) { return s.drawn() >= 0.5 && s.full() < 0.5; });
 }
 
-bool season_closed(const HiveView& hive) { return hive.all->late() && flow_refuses_super(hive); }
-
 Advices crowding(const HiveView& hive) {
     const auto seen = crowded(hive);
     if (!seen || !may_need_super(hive) || room_above(hive) || season_closed(hive)) return {};
@@ -153,12 +168,6 @@ Day last_good_day(const HiveView& hive, int within, double risk) {
     int days = 0;
     while (days < within && hive.chance_full(days + 1) <= risk) ++days;
     return hive.on() + date::days{days};
-}
-
-std::string room_words(const HiveView& hive) {
-    const HiveEstimate& e = *hive.estimate;
-    return fmt::format("room for {} of honey, gaining {} a day", kg_words(e.room_kg, hive.settings().mass),
-                       kg_words(e.kg_per_day, hive.settings().mass));
 }
 
 /// Days after which what is in the supers is a guess, and a look comes first; own judgement.
@@ -191,15 +200,6 @@ Advice look_at_supers(const HiveView& hive) {
     return a;
 }
 
-/// Then the supers come off or the strips do: no word of room.
-bool strips_in(const HiveView& hive) {
-    return std::any_of(hive.history->treatings.begin(), hive.history->treatings.end(), [](const Treating& t) { return !t.to; });
-}
-
-bool ripe_on(const HiveView& hive) {
-    return std::any_of(hive.supers.begin(), hive.supers.end(), [&](const SuperView& s) { return ripeness(hive, s).verdict == Ripeness::Verdict::ripe; });
-}
-
 Advices room_runs_out(const HiveView& hive) {
     if (hive.supers.empty() || !hive.estimate || !may_need_super(hive) || flow_refuses_super(hive) || strips_in(hive)) return {};
     const int days = hive.days_to_next_visit();
@@ -210,9 +210,13 @@ Advices room_runs_out(const HiveView& hive) {
     Advice a = looked ? add_super() : look_at_supers(hive);
     if (looked) a.by = last_good_day(hive, days, risk);
     const Day until = hive.on() + date::days{days};
-    how_sure(a, looked && chance >= 0.5 ? Sureness::likely : Sureness::possible,
-             fmt::format("{} that room runs out before {}", odds(chance), iso(until)));
-    a.reasons.push_back(room_words(hive));
+    if (room_known(hive)) {
+        how_sure(a, looked ? sure_of(chance) : Sureness::possible, fmt::format("{} that room runs out before {}", odds(chance), iso(until)));
+        keep_chance(a, "room runs out", chance, until, hive.id);
+        a.reasons.push_back(room_words(hive));
+    } else {
+        how_sure(a, Sureness::possible, "nothing tells how full they are, so no chance is given");
+    }
     if (!hive.estimate->from_own_visits)
         a.reasons.push_back("its own notes give no rate: neighbours and the usual for the time stand in");
     if (!looked) a.reasons.push_back(not_looked_words(hive));
@@ -228,7 +232,7 @@ Advices fill_mark(const HiveView& hive) {
     if (hive.emptiest_full() < mark) return {};
     Advice a = add_super();
     a.by = hive.next_visit();
-    how_sure(a, Sureness::possible, "a rule of thumb, no rate is known");
+    how_sure(a, Sureness::possible, "a rule of thumb; no rate is known, so no chance is given");
     a.reasons.push_back(fmt::format("every super on is at least {:.0f}% full; the mark is {}% (yours to set)",
                                     hive.emptiest_full() * 100, hive.settings().super_at_full_percent));
     for (const SuperView& s : hive.supers)
@@ -286,41 +290,13 @@ Advices full_is_no_room(const HiveView& hive) {
     return {a};
 }
 
-// ---- no more --------------------------------------------------------------------------------
-
-std::string why_no_more(const HiveView& hive) {
-    const Flow& flow = hive.flow();
-    if (flow.fading()) return "the flow is noted as " + std::string(flow.state == Flow::State::ending ? "ending"
-                                                  : flow.state == Flow::State::over ? "over" : "none") + " on " + iso(flow.day);
-    return fmt::format("{} of your honey season are left and no good flow is noted",
-                       counted(hive.all->season_days_left(), "day"));
-}
-
-/// By room alone one would go on, but the flow refuses it.
-bool held_back(const HiveView& hive) {
-    if (hive.supers.empty() || !flow_refuses_super(hive) || strips_in(hive)) return false;
-    const double risk = hive.settings().accepted_risk_percent / 100.0;
-    const double mark = hive.settings().super_at_full_percent / 100.0;
-    const bool asked = hive.chance_full(hive.days_to_next_visit()) > risk || hive.emptiest_full() >= mark;
-    return asked && (!crowded(hive) || season_closed(hive));
-}
-
-Advices no_more(const YardView& yard) {
-    const Context& c = *yard.all;
-    if (c.phase() != Phase::during) return {};
-    Advice a = advise_to(Act::no_super, Rank::room, "put no more supers on");
-    for (const HiveView* h : yard.hives)
-        if (held_back(*h)) a.hives.push_back(h->id);
-    if (a.hives.empty()) return {};
-    a.what += fmt::format(" at {}", hive_names(yard, a.hives));
-    how_sure(a, Sureness::likely, "");
-    a.reasons.push_back(why_no_more(*yard.hives.front()));
-    a.reasons.push_back("in a weak flow colonies with more empty comb stored less, not more");
-    if (yard.flow.fact) because(a, *yard.flow.fact);
-    return {a};
-}
-
 }  // namespace
+
+bool super_asked(const HiveView& hive) {
+    for (const HiveRule rule : {crowding, room_runs_out, fill_mark, foundation_drawn, full_is_no_room})
+        if (!rule(hive).empty()) return true;
+    return false;
+}
 
 std::vector<Rule> super_rules() {
     return {
@@ -347,11 +323,6 @@ std::vector<Rule> super_rules() {
         {{"full-is-no-room", "No gain on the scale while the supers are full means no room, not that the flow is over.",
           "scale hive of the Warner Nature Center, Minnesota, 2016 (naturesnectar.blogspot.com)", "Supers"},
          &full_is_no_room},
-        {{"no-more-supers", "Nothing is added when the flow is ending, over or none, or late in the season when it is weak, or "
-                            "unknown and not seen in the hive's own supers.",
-          "Mississippi State University Extension P3382; \"Regulated nectar harvesting by the honeybee\" (J. Apic. Res.); "
-          "G. S. Demuth, USDA Farmers' Bulletin 503 (1912)", "Supers"},
-         &no_more},
     };
 }
 

@@ -49,10 +49,20 @@ bool joins(Act act) {
                         Act::leave_shut, Act::entrance});
 }
 
+/// `7 in 10 that room runs out` of `likely: 7 in 10 that room runs out`; empty where nothing follows the word.
+std::string figures_of(const Advice& a) {
+    const std::size_t at = a.sureness_words.find(": ");
+    return at == std::string::npos ? std::string{} : a.sureness_words.substr(at + 2);
+}
+
 void join(Advice& first, const Advice& second) {
     if (first.rule != second.rule) append_new(first.also, {second.rule});
     append_new(first.also, second.also);
+    // What was worked out stays, whichever of the two is surer.
+    const Advice& unsaid = second.sureness < first.sureness ? first : second;
+    if (first.act == Act::add_super && !unsaid.chances.empty()) append_new(first.reasons, {figures_of(unsaid)});
     append_new(first.reasons, second.reasons);
+    first.chances.insert(first.chances.end(), second.chances.begin(), second.chances.end());
     append_new(first.because, second.because);
     append_new(first.over, second.over);
     append_new(first.boxes, second.boxes);

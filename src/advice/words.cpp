@@ -21,9 +21,9 @@ std::string decimal(double value) {
 
 std::string permille_words(std::int64_t permille) { return decimal(static_cast<double>(permille) / 10.0) + "%"; }
 
-std::string kg_words(const Range& kg, MassUnit unit) {
+std::string kg_words(const Range& kg, MassUnit unit, std::string_view of) {
     const auto number = [&](double v) { return number_text(Mass::from_kilograms(v), unit, v < 9.95 ? 1 : 0); };
-    const std::string_view sign = unit == MassUnit::pound ? "lb" : "kg";
+    const std::string sign = fmt::format("{}{}", unit == MassUnit::pound ? "lb" : "kg", of);
     if (number(kg.low) == number(kg.high)) return fmt::format("{} {}", number(kg.value), sign);
     return fmt::format("{} to {} {}, likely {}", number(kg.low), number(kg.high), sign, number(kg.value));
 }

@@ -10,8 +10,8 @@ namespace waxtab {
 
 /// `1 super`, `3 supers`.
 std::string counted(int n, std::string_view noun);
-/// `2 to 5 kg, likely 3`, in the keeper's unit; both bounds alike: `3 kg`.
-std::string kg_words(const Range& kg, MassUnit unit);
+/// `2 to 5 kg of honey, likely 3`, in the keeper's unit, with `of` after the unit; both bounds alike: `3 kg of honey`.
+std::string kg_words(const Range& kg, MassUnit unit, std::string_view of = {});
 /// `70% (60-80%)` of shares 0..1.
 std::string share_words(const Range& share);
 /// `7 in 10`; never more than `19 in 20` nor less than `1 in 20`.

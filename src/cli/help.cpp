@@ -42,11 +42,14 @@ constexpr Teaching teachings[] = {
     {Command::supers,
      "Estimates for every super how full and how capped it is and how much honey is in it, and for every hive how "
      "fast it gains and how many days of room it has. Each figure comes with the range that holds in 8 cases of 10 "
-     "and with the journal lines it rests on.",
+     "and with the journal lines it rests on. In --json shares are percent; 'holds' is the honey in it when full, 'fell_from' how "
+     "full it was at the look before where two looks do not go together, else null, and 'keeper_at' the weighings by which your eye "
+     "was judged.",
      "waxtab supers --yard mill"},
     {Command::advise,
      "Says what to do at which hive, by when, how sure that is, and because of which lines of the journal and which "
-     "rule. The most urgent comes first, your own to-dos and the usual cautions last.",
+     "rule. The most urgent comes first, your own to-dos and the usual cautions last. In --json 'chances' are the odds of the words "
+     "as percent: of what, at which hive, by when.",
      "waxtab advise --yard mill"},
     {Command::bring,
      "Says what to put on the truck for the next round: the hives to open in order and what to do there, supers by kind and comb "

@@ -39,14 +39,31 @@ std::string by_text(Day by, Day on) {
 struct Quoted {
     std::string place;          ///< `file:line`, or the day where there are no references
     std::vector<std::string> words;
+    std::vector<FactId> facts;
 };
 
-void quote(std::vector<Quoted>& lines, const std::string& place, std::string words) {
+void quote(std::vector<Quoted>& lines, const std::string& place, std::string words, FactId fact) {
     if (words.empty()) return;
     auto line = std::find_if(lines.begin(), lines.end(), [&](const Quoted& q) { return q.place == place; });
-    if (line == lines.end()) line = lines.insert(lines.end(), {place, {}});
+    if (line == lines.end()) line = lines.insert(lines.end(), {place, {}, {}});
+    line->facts.push_back(fact);
     if (std::find(line->words.begin(), line->words.end(), words) == line->words.end())
         line->words.push_back(std::move(words));
+}
+
+/// More lines than that are not all quoted: the first two and the last five are, of those between the places are named.
+constexpr std::size_t most_quoted = 8;
+
+/// Leaves one empty line in place of those between; gives the words for them.
+std::string cut_between(const Journal& journal, std::vector<Quoted>& lines, const Style& style) {
+    if (lines.size() <= most_quoted) return {};
+    const auto from = lines.begin() + 2, to = lines.end() - 5;
+    std::vector<FactId> facts;
+    for (auto line = from; line != to; ++line) facts.insert(facts.end(), line->facts.begin(), line->facts.end());
+    const std::string words = fmt::format("and {} lines more: {}", to - from, refs_text(journal, facts, style));
+    *from = Quoted{};
+    lines.erase(from + 1, to);
+    return paragraph(words, "      ", "       ");
 }
 
 /// The journal's own words with their places.
@@ -57,11 +74,13 @@ std::string quoted_lines(const Journal& journal, const Advice& advice, const Sty
                           : advice.hive >= 0 ? journal.hives[static_cast<std::size_t>(advice.hive)].span
                                                : Span{};
         if (!span.known()) continue;
-        quote(lines, ref_text(journal, fact, advice.hive, style), '"' + printable(journal.sources.text(span)) + '"');
+        quote(lines, ref_text(journal, fact, advice.hive, style), '"' + printable(journal.sources.text(span)) + '"', fact);
     }
+    const std::string between = cut_between(journal, lines, style);
     std::string out;
     for (const Quoted& line : lines)
-        out += with_ref(fmt::format("{}", fmt::join(line.words, ", ")), "      ", "       ", line.place);
+        if (line.place.empty()) out += between;
+        else out += with_ref(fmt::format("{}", fmt::join(line.words, ", ")), "      ", "       ", line.place);
     return out;
 }
 
@@ -70,7 +89,7 @@ std::string fact_lines(const Journal& journal, const Advice& advice) {
     std::vector<Quoted> lines;
     for (const FactId fact : advice.because)
         if (fact != set_up_fact)
-            quote(lines, iso(journal.facts[fact].happened), words_of(journal, journal.facts[fact], advice.hive == no_hive));
+            quote(lines, iso(journal.facts[fact].happened), words_of(journal, journal.facts[fact], advice.hive == no_hive), fact);
     std::string out;
     for (const Quoted& line : lines)
         out += paragraph(fmt::format("{}", fmt::join(line.words, ", ")), fmt::format("      {}  ", line.place), "        ");
@@ -151,9 +170,18 @@ std::string once_each(std::string_view title, const std::vector<std::string>& li
     return out.empty() ? out : '\n' + heading(title, style) + '\n' + out;
 }
 
-std::string cautions_text(const Pieces& pieces, const Style& style) {
+/// Each caution once, with the hives it is meant for.
+std::string cautions_text(const Journal& journal, const Pieces& pieces, const Style& style) {
+    std::vector<std::pair<std::string, std::vector<std::string>>> said;
+    for (const Advice* piece : pieces) {
+        if (piece->caution.empty()) continue;
+        auto at = std::find_if(said.begin(), said.end(), [&](const auto& s) { return s.first == piece->caution; });
+        if (at == said.end()) at = said.insert(said.end(), {piece->caution, {}});
+        const std::string hive{journal.hive_name(piece->hive)};
+        if (!hive.empty() && std::find(at->second.begin(), at->second.end(), hive) == at->second.end()) at->second.push_back(hive);
+    }
     std::vector<std::string> lines;
-    for (const Advice* piece : pieces) lines.push_back(piece->caution);
+    for (const auto& [words, hives] : said) lines.push_back(hives.empty() ? words : fmt::format("{}: {}", fmt::join(hives, ", "), words));
     return once_each("Take care", lines, style);
 }
 
@@ -193,7 +221,7 @@ std::string advise_text(const Journal& journal, const History& history, const st
         if (lists(selection, history, piece)) pieces.push_back(&piece);
     if (pieces.empty()) return fmt::format("Nothing to do on {}, as far as the journal tells.\n", iso(history.on));
     return heading("Advice for " + iso(history.on), style) + pieces_text(journal, history, pieces, style) +
-           todos_text(journal, history, pieces, style) + cautions_text(pieces, style) +
+           todos_text(journal, history, pieces, style) + cautions_text(journal, pieces, style) +
            (sources ? sources_text(pieces, style) : '\n' + paragraph(where_sources_are, "", ""));
 }
 

@@ -20,6 +20,19 @@ Json because_json(const Journal& journal, const Advice& advice, const Style& sty
     return list;
 }
 
+Json chances_json(const Journal& journal, const Advice& advice) {
+    Json list = Json::array();
+    for (const Chance& chance : advice.chances) {
+        Json json;
+        json["hive"] = words_json(journal.hive_name(chance.hive));
+        json["that"] = chance.that;
+        json["percent"] = rounded(chance.value * 100, 0);
+        json["by"] = day_json(chance.by);
+        list.push_back(std::move(json));
+    }
+    return list;
+}
+
 Json piece_json(const Journal& journal, const Advice& advice, const Style& style) {
     Json json;
     json["hive"] = words_json(journal.hive_name(advice.hive));
@@ -29,6 +42,7 @@ Json piece_json(const Journal& journal, const Advice& advice, const Style& style
     json["todo"] = advice.act == Act::todo;
     json["sureness"] = name_of(advice.sureness);
     json["sureness_words"] = words_json(advice.sureness_words);
+    json["chances"] = chances_json(journal, advice);
     json["rule"] = words_json(advice.rule);
     json["also"] = advice.also;
     json["source"] = words_json(advice.source);

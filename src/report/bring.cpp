@@ -63,7 +63,7 @@ std::string stop_text(const Journal& journal, const Stop& stop, const std::vecto
     for (const std::size_t i : stop.advice)
         if (advice[i].act != Act::todo)
             out += with_ref(printable(advice[i].what), "      - ", "        ", refs_text(journal, advice[i].because, style));
-    if (only_todos(stop, advice)) out += paragraph("room is likely to run out before the round after", "      - ", "        ");
+    if (const std::string ahead = ahead_words(stop); !ahead.empty()) out += paragraph(ahead, "      - ", "        ");
     return out;
 }
 
@@ -92,7 +92,7 @@ std::string yard_text(const Journal& journal, const YardRound& yard, const std::
     return out + "  your to-dos\n" + todos_text(journal, yard.todos, "    ", style);
 }
 
-std::string shed_text(const Round& round, const Style& style) {
+std::string shed_text(const Journal& journal, const Round& round, const Style& style) {
     Table table;
     table.column("");
     for (const auto head : {"wanted", "in case", "in the shed", "short"}) table.column(head, Table::Align::right);
@@ -100,10 +100,20 @@ std::string shed_text(const Round& round, const Style& style) {
         table.row({printable(row.what), fmt::format("{}", row.wanted), row.reserve > 0 ? fmt::format("{}", row.reserve) : "",
                    row.in_shed ? fmt::format("{}", *row.in_shed) : "not said",
                    row.short_by > 0 ? fmt::format("{}", row.short_by) : ""});
-    return table.empty() ? std::string{} : '\n' + heading("Against the shed", style) + '\n' + table.text(2);
+    if (table.empty()) return {};
+    std::string out = '\n' + heading("Against the shed", style) + '\n' + table.text(2);
+    for (const ShedCheck& row : round.shed)
+        if (const std::string words = short_words(journal, row); !words.empty())
+            out += with_ref(words, "  - ", "    ", refs_text(journal, row.because, style));
+    return out;
 }
 
 }  // namespace
+
+std::string ahead_words(const Stop& stop) {
+    if (!stop.chance_ahead) return {};
+    return fmt::format("put a super on: {} that room runs out before the round after", odds(*stop.chance_ahead));
+}
 
 std::vector<LoadLine> load_lines(const Journal& journal, const YardRound& yard, const Style& style) {
     std::vector<LoadLine> lines;
@@ -113,6 +123,11 @@ std::vector<LoadLine> load_lines(const Journal& journal, const YardRound& yard, 
     for (const StripLoad& strip : yard.strips) lines.push_back(strip_line(journal, strip));
     if (yard.honey.supers > 0) lines.push_back(honey_line(yard.honey, style));
     return lines;
+}
+
+std::string short_words(const Journal& journal, const ShedCheck& row) {
+    if (row.short_by == 0 || row.claims.empty()) return {};
+    return fmt::format("{} short of {}: {}", row.short_by, printable(row.what), printable(shared_words(journal, row.claims)));
 }
 
 std::string todo_words(const Journal& journal, FactId fact) {
@@ -140,7 +155,7 @@ std::string bring_text(const Journal& journal, const Round& whole, const std::ve
     std::string out = heading("What to bring, round of " + days, style);
     for (const YardRound& yard : round.yards) out += yard_text(journal, yard, advice, style);
     if (!selection.hives.empty() || !selection.yards.empty()) return out;
-    out += shed_text(round, style);
+    out += shed_text(journal, round, style);
     if (round.todos.empty()) return out;
     return out + '\n' + heading("Your to-dos, no yard named", style) + '\n' + todos_text(journal, round.todos, "  ", style);
 }

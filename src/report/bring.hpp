@@ -23,8 +23,14 @@ struct LoadLine {
     std::vector<FactId> because;
 };
 
+/// Why supers go on at a stop where no advice asks for them yet; empty where none do.
+std::string ahead_words(const Stop& stop);
+
 /// What a yard's round wants loaded, in words, supers first.
 std::vector<LoadLine> load_lines(const Journal& journal, const YardRound& yard, const Style& style);
+
+/// Who goes first and who without where the shed is short of supers; empty where it is not.
+std::string short_words(const Journal& journal, const ShedCheck& row);
 
 /// A to-do as the keeper wrote it, with its hive.
 std::string todo_words(const Journal& journal, FactId fact);

@@ -97,6 +97,17 @@ Json yard_json(const Journal& journal, const YardRound& yard, const std::vector<
     return json;
 }
 
+/// A hive's share of too few supers, in the order of being served; `percent`: that room runs out without the first.
+Json claim_json(const Journal& journal, const ShedClaim& claim) {
+    Json json;
+    json["hive"] = journal.hive_name(claim.hive);
+    json["wanted"] = claim.wanted();
+    json["gets"] = claim.gets;
+    json["percent"] = claim.known ? rounded(claim.chances.front() * 100, 0) : Json(nullptr);
+    json["crowded"] = claim.crowded;
+    return json;
+}
+
 Json shed_json(const Journal& journal, const ShedCheck& row, const Style& style) {
     Json json;
     json["what"] = row.what;
@@ -104,6 +115,9 @@ Json shed_json(const Journal& journal, const ShedCheck& row, const Style& style)
     json["in_case"] = row.reserve;
     json["in_shed"] = row.in_shed ? Json(*row.in_shed) : Json(nullptr);
     json["short"] = row.short_by;
+    json["shares"] = Json::array();
+    if (row.short_by > 0)
+        for (const ShedClaim& claim : row.claims) json["shares"].push_back(claim_json(journal, claim));
     if (style.refs) json["at"] = at_json(journal, row.because);
     return json;
 }

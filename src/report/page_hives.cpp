@@ -61,6 +61,13 @@ std::string past_words(const Page& page) {
                        "the journal is long.</p>\n", drawn, all);
 }
 
+/// What the scale has shown of the keeper's eye.
+std::string eye_html(Page& page) {
+    const KeeperCalibration& keeper = page.in.estimates.keeper;
+    if (keeper.words.empty()) return {};
+    return fmt::format("<p id=\"eye\">Your eye: {}.{}</p>\n", html(keeper.words), page.refs(keeper.because));
+}
+
 }  // namespace
 
 std::string hives_section(Page& page) {
@@ -75,7 +82,7 @@ std::string hives_section(Page& page) {
     const std::string defs = "<svg width=\"0\" height=\"0\" style=\"position:absolute\" aria-hidden=\"true\" focusable=\"false\"><defs>" +
                              shared_months(page.in) + frame_patterns(page) + "</defs></svg>\n";
     return "<section id=\"hives\" class=\"after-sheets\" aria-labelledby=\"hives-h\"><h2 id=\"hives-h\">Each hive</h2>\n" +
-           drawing_key() + past_words(page) + defs + out + "</section>\n";
+           eye_html(page) + drawing_key() + past_words(page) + defs + out + "</section>\n";
 }
 
 std::string flow_section(Page& page) {

@@ -152,9 +152,9 @@ std::string stop_html(Page& page, const Stop& stop) {
         const Advice& piece = page.in.advice[i];
         if (piece.act != Act::todo) out += "<li>" + bdi(piece.what) + page.refs(piece.because) + "</li>";
     }
-    if (stop.supers > 0 && stop.advice.empty()) {
+    if (const std::string ahead = ahead_words(stop); !ahead.empty()) {
         const HiveEstimate* estimate = page.in.estimates.hive(stop.hive);
-        out += "<li>room is likely to run out before the round after: a super" +
+        out += "<li>" + ahead +
                (estimate ? page.refs(*estimate) : std::string{}) + "</li>";
     }
     const std::string_view line = "<div class=\"write\"></div>";
@@ -188,6 +188,15 @@ std::string yard_sheet(Page& page, const YardRound& yard) {
     return out + "</div></section>\n";
 }
 
+/// Who goes first where the shed is short.
+std::string shares_html(Page& page) {
+    std::string out;
+    for (const ShedCheck& row : page.in.round.shed)
+        if (const std::string words = short_words(page.in.journal, row); !words.empty())
+            out += "<li>" + bdi(words) + page.refs(row.because, most_lines, "#bring") + "</li>\n";
+    return out.empty() ? out : "<ul>\n" + out + "</ul>\n";
+}
+
 std::string shed_html(Page& page) {
     std::string rows;
     for (const ShedCheck& row : page.in.round.shed)
@@ -201,7 +210,7 @@ std::string shed_html(Page& page) {
            "<caption>Against the shed</caption><thead><tr>"
            "<th scope=\"col\">what</th><th scope=\"col\" class=\"n\">wanted</th><th scope=\"col\" class=\"n\">in case</th>"
            "<th scope=\"col\" class=\"n\">in the shed</th><th scope=\"col\" class=\"n\">short</th>"
-           "<th scope=\"col\">lines</th></tr></thead><tbody>\n" + rows + "</tbody></table></div>\n";
+           "<th scope=\"col\">lines</th></tr></thead><tbody>\n" + rows + "</tbody></table></div>\n" + shares_html(page);
 }
 
 }  // namespace

@@ -32,11 +32,10 @@ std::string name_text(const Box& box, int place) {
 
 std::string supers_table(const History& history, const std::vector<const SuperEstimate*>& supers, const Style& style) {
     Table table;
-    for (const auto head : {"super", "full", "capped", "honey in it", "holds", "seen"}) table.column(head);
+    for (const auto head : {"super", "full", "capped", "honey in it", "seen"}) table.column(head);
     for (const SuperEstimate* s : supers) {
-        const std::string holds = text_of(Mass::from_kilograms(s->capacity_kg.value), style.mass);
         table.row({name_text(box_of(history, *s), s->place), share_text(s->full), share_text(s->capped),
-                   kg_text(s->kg, style), holds, s->last_seen ? iso(*s->last_seen) : "never"});
+                   kg_text(s->kg, style), s->last_seen ? iso(*s->last_seen) : "never"});
     }
     return table.text(2);
 }
@@ -95,6 +94,17 @@ void note_place(std::vector<std::pair<std::string, std::vector<int>>>& said, std
     said.push_back({std::move(words), {place}});
 }
 
+/// `when full: 15.2 kg (13.8-16.6)`, with the supers named where they differ.
+std::string holds_line(const std::vector<const SuperEstimate*>& supers, const Style& style) {
+    std::vector<std::pair<std::string, std::vector<int>>> said;
+    for (const SuperEstimate* s : supers) note_place(said, kg_text(s->capacity_kg, style), s->place);
+    if (said.size() == 1) return paragraph(fmt::format("when full{}: {}", supers.size() > 1 ? ", each" : "", said.front().first), "  ", "    ");
+    std::vector<std::string> parts;
+    for (const auto& [words, places] : said)
+        parts.push_back(fmt::format("{} (super{} {})", words, places.size() > 1 ? "s" : "", fmt::join(places, ", ")));
+    return paragraph(fmt::format("when full: {}", fmt::join(parts, "; ")), "  ", "    ");
+}
+
 /// `assumed: medium (supers 2, 1); drawn comb (super 2)`.
 std::string assumed_line(const History& history, const std::vector<const SuperEstimate*>& supers) {
     std::vector<std::pair<std::string, std::vector<int>>> said;
@@ -118,7 +128,7 @@ std::string hive_text(const Journal& journal, const History& history, const Esti
     if (supers.empty())
         return out + (history.supers_on(id).empty() ? "  no super on\n" : "  nothing noted of it yet: no estimate of its supers\n");
     out += supers_table(history, supers, style);
-    return out + ripe_line(supers, estimates.on) + fell_line(supers) + because_line(journal, hive, supers, style) + assumed_line(history, supers);
+    return out + holds_line(supers, style) + ripe_line(supers, estimates.on) + fell_line(supers) + because_line(journal, hive, supers, style) + assumed_line(history, supers);
 }
 
 /// Living hives that are listed and stand in `yard` now.
@@ -148,7 +158,10 @@ std::string supers_text(const Journal& journal, const History& history, const Es
         "Days of room allow for the flow fading.",
         iso(estimates.on));
     out = paragraph(head, "", "") + out;
-    return estimates.keeper.words.empty() ? out : out + '\n' + paragraph("Your eye: " + printable(estimates.keeper.words) + ".", "", "");
+    if (estimates.keeper.words.empty()) return out;
+    const std::string lines = refs_text(journal, estimates.keeper.because, style);
+    return out + '\n' + paragraph("Your eye: " + printable(estimates.keeper.words) + ".", "", "") +
+           (lines.empty() ? lines : paragraph("read from: " + lines, "  ", "    "));
 }
 
 }  // namespace waxtab

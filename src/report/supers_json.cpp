@@ -21,6 +21,7 @@ Json super_json(const Journal& journal, const History& history, const SuperEstim
     json["drawn"] = range_json(s.drawn, 100, 1);
     json["honey"] = range_json(s.kg, units_in_kg(style), 2);
     json["holds"] = range_json(s.capacity_kg, units_in_kg(style), 2);
+    json["fell_from"] = s.fell_from ? rounded(*s.fell_from * 100, 1) : Json(nullptr);
     json["seen"] = day_json(s.last_seen);
     json["ripe_early"] = day_json(s.ripe_early);
     json["ripe_likely"] = day_json(s.ripe_likely);
@@ -59,6 +60,7 @@ std::string supers_json(const Journal& journal, const History& history, const Es
         if (hive.alive && lists(selection, history, hive.hive, estimates.on))
             json["hives"].push_back(hive_json(journal, history, estimates, hive.hive, style));
     json["keeper"] = words_json(estimates.keeper.words);
+    if (style.refs) json["keeper_at"] = at_json(journal, estimates.keeper.because);
     return document(json);
 }
 

@@ -142,13 +142,14 @@ The same journal through the other reports.
   Yard Krankerup, 1 hive
   
   DK_4_1
-    gains 0.3 kg a day (-0.5 to 1.1); too few visits of its own, so judged by
+    gains 0.2 kg a day (-0.5 to 1.0); too few visits of its own, so judged by
       its yard and the time of year
-    room for 43.9 kg (18.4-66.6): likely to outlast the flow (28 days or more)
-    super      full         capped       honey in it         holds    seen
-    3 "CM890"  19% (0-45)   11% (0-22)   4.1 kg (0.0-10.1)   22.2 kg  never
-    2 "CM883"  34% (0-84)   26% (8-44)   7.6 kg (0.0-18.8)   22.2 kg  never
-    1 "CM96"   49% (0-100)  49% (33-69)  10.9 kg (0.0-22.4)  22.2 kg  never
+    room for 44.1 kg (19.0-66.6): likely to outlast the flow (30 days or more)
+    super      full         capped       honey in it         seen
+    3 "CM890"  18% (0-43)   11% (0-21)   3.9 kg (0.0-9.7)    never
+    2 "CM883"  34% (0-83)   26% (7-44)   7.5 kg (0.0-18.4)   never
+    1 "CM96"   49% (0-100)  49% (33-69)  10.9 kg (0.0-22.4)  never
+    when full, each: 22.2 kg (18.2-26.2)
     read from: super 3 denmark.hive:487; super 2 denmark.hive:469; super 1
       denmark.hive:73; gain denmark.hive:73,469,487
     assumed: norwegian (supers 3, 2, 1); drawn comb (supers 3, 2, 1)

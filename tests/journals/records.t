@@ -180,7 +180,7 @@ No line is longer than a page is wide.
 Advice names its rules; where they come from is told when asked.
 
   $ waxtab advise --on 2026-07-11 --hive h3 season | tail -3
-      after a sting is an emergency call
+      emergency call
   
   Where a rule comes from: 'waxtab rules NAME', or here with --sources.
   $ waxtab advise --sources --on 2026-07-11 --hive h3 season | sed -n '/Where the rules/,$p'
@@ -194,7 +194,10 @@ Advice names its rules; where they come from is told when asked.
       Winston via Surrey Bee Club; How to Keep Bees (1905)
     - stings: common practice, no source; UK national health wording on
       anaphylaxis
+    - shed-short: the shed as noted; the order is own judgement
+    - take-when-ripe: Die Honigmacher, course 3 (2/3); C. Collison, Harvesting &
+      Packing Honey (3/4); timing: Die Honigmacher
+    - lifting: HSE guideline filter (25 kg, 16 kg) and NIOSH (23 kg); less when
+      twisting
     - mites-count-due: common practice, no source; a threshold by season:
       Mississippi State University Extension
-    - leave-on: bee-health.extension.org, "Removing Surplus Honey"; Die
-      Honigmacher

@@ -74,7 +74,7 @@ What to bring, against the shed.
   $ waxtab bring --on 2026-06-14 hives 2>/dev/null | sed -n '/^Against/,$p' | head -n 3
   Against the shed
   
-                         wanted  in case  in the shed
+                         wanted  in the shed
 
 Long work shows how far it is on a terminal, and only there.
 

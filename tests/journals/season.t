@@ -23,12 +23,13 @@ A day in mid-flow.
   Yard mill, 1 hive
   
   h3
-    gains 0.6 kg a day (-0.2 to 1.5)
-    room for 6.5 kg (2.4-10.6): 12 days (1 or more)
-    super   full          capped       honey in it          holds    seen
-    2 "M7"  96% (89-100)  74% (67-82)  14.6 kg (12.9-16.1)  15.2 kg  2026-07-05
-    1 "M1"  59% (35-82)   30% (22-38)  8.9 kg (5.3-12.5)    15.2 kg  2026-07-05
-    fit to take, by the capping: super 2 now; super 1 about 2026-07-26
+    gains 0.7 kg a day (-0.3 to 1.6)
+    room for 6.3 kg (1.7-10.8): 11 days (1 or more)
+    super   full          capped       honey in it          seen
+    2 "M7"  96% (89-100)  75% (67-82)  14.6 kg (12.9-16.1)  2026-07-05
+    1 "M1"  59% (34-85)   31% (23-39)  9.0 kg (5.1-13.0)    2026-07-05
+    when full, each: 15.2 kg (13.8-16.6)
+    fit to take, by the capping: super 2 now; super 1 about 2026-07-25
       (2026-07-20 to 2026-07-30)
     read from: super 2 mill.hive:110,120,133; super 1 mill.hive:110,120,133;
       gain mill.hive:110,120,126,133
@@ -36,6 +37,7 @@ A day in mid-flow.
   
   Your eye: a super you call full has held 84 % of the usual figure for its kind
   (79-88 %), one you call half full 47 % of a full one; 10 weighings.
+    read from: mill.hive:60,61,62,63 honey.hive:10,12,13,14,15,16
 
   $ waxtab advise --on 2026-07-11 --hive h3 season
   Advice for 2026-07-11
@@ -45,16 +47,29 @@ A day in mid-flow.
     h3 at mill: put 2 supers on (drawn), on top
       by 2026-07-11, today; likely: crowding alone is enough, whatever the flow
       - brood nest packed on 2026-07-05
-      - the emptiest super is about 58% full
+      - the emptiest super is about 59% full
       - heavy flow on 2026-07-05 and 7 days between visits: two at once; look
         again within 7 days, a medium has filled in 8
       - nothing heavy has to be lifted for it
+      - the shed has 2 of the 5 asked for: 1 for it
         "Grumpy"                                                      mill.hive:83
         "Flow heavy"                                                 mill.hive:126
         "Brood box packed with bees"                                 mill.hive:133
-      rules: crowded, two-at-once, placing, stings
+      rules: crowded, two-at-once, placing, stings, shed-short
   
   Within 7 days
+  
+    h3 at mill: take super "M7" off for honey
+      by 2026-07-12, tomorrow; likely: 6 in 10 that it is fit, capped 75%
+      (67-82%), mark 75% of the 96% that are full
+      - super "M7" holds 13 to 16 kg of honey, likely 15
+      - several frames, outer ones too, before it is called fit; early in the day,
+        not on a good flow day
+        "Grumpy"                                                      mill.hive:83
+        "super 70%", "2 frames capped"                               mill.hive:110
+        "top 90%", "3 of 9 frames capped"                            mill.hive:120
+        "top full", "half capped"                                    mill.hive:133
+      rules: take-when-ripe, lifting, stings
   
     yard mill: count mites
       by 2026-07-12, tomorrow; likely
@@ -62,20 +77,14 @@ A day in mid-flow.
       - the winter bees are raised next
       rule: mites-count-due
   
-  Without a date
-  
-    h3 at mill: leave super "M7" on: full, not capped enough
-      likely: ripe by capping about 2026-07-11 (2026-07-11 to 2026-07-14)
-      - capped 74% (67-82%), mark 75%; a moisture reading would outrank it
-        "super 70%", "2 frames capped"                               mill.hive:110
-        "top 90%", "3 of 9 frames capped"                            mill.hive:120
-        "top full", "half capped"                                    mill.hive:133
-      rule: leave-on
-  
   Take care
   
-    - defensive on 2026-05-31: veil, gloves, smoke, not alone; trouble breathing
-      after a sting is an emergency call
+    - h3: defensive on 2026-05-31: veil, gloves, smoke, not alone; trouble
+      breathing after a sting is an emergency call
+    - h3: super "M7" weighs 18 to 25 kg, likely 21; your lifting limit is 20 kg,
+      less when twisting: two people, or frame by frame; defensive on 2026-05-31:
+      veil, gloves, smoke, not alone; trouble breathing after a sting is an
+      emergency call
   
   Where a rule comes from: 'waxtab rules NAME', or here with --sources.
 

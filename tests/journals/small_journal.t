@@ -89,21 +89,41 @@ The small journal, through every command.
   h3
     gains 0.8 kg a day (0.0-1.6); too few visits of its own, so judged by its
       yard and the time of year
-    room for 21.1 kg (17.7-24.5): likely to outlast the flow (14 days or more)
-    super  full          capped       honey in it          holds    seen
-    2      1% (0-3)      0% (0-1)     0.1 kg (0.0-0.5)     18.2 kg  never
-    1      83% (66-100)  67% (56-77)  15.1 kg (10.6-19.5)  18.2 kg  2026-06-03
+    room for 21.1 kg (17.7-24.5): likely to outlast the flow (13 days or more)
+    super  full          capped       honey in it          seen
+    2      1% (0-3)      0% (0-1)     0.1 kg (0.0-0.5)     never
+    1      83% (66-100)  67% (56-77)  15.1 kg (10.6-19.5)  2026-06-03
+    when full, each: 18.2 kg (14.3-22.0)
     fit to take, by the capping: super 1 now
     read from: super 2 mill.hive:7; super 1 mill.hive:6; gain mill.hive:5,6,7
     assumed: medium (supers 2, 1)
 
   $ waxtab advise --on 2026-06-03
-  Nothing to do on 2026-06-03, as far as the journal tells.
+  Advice for 2026-06-03
+  
+  Without a date
+  
+    h3 at mill: leave its supers as they are: room lasts
+      likely: 19 in 20 that room lasts until 2026-06-10
+      - room for 18 to 24 kg of honey, likely 21; gaining 0.0 to 1.6 kg a day,
+        likely 0.8
+        "+super h3 drawn9"                                             mill.hive:7
+      rule: room-lasts
+  
+  Where a rule comes from: 'waxtab rules NAME', or here with --sources.
 
   $ waxtab bring --on 2026-06-03
   What to bring, round of 2026-06-03 to 2026-06-10
   
   Yard mill, 2026-06-10, 0 hives to open
+    load
+      - 1 x medium super, drawn, in case h3 gains at the high end
+        of the range                                               mill.hive:5,6,7
+  
+  Against the shed
+  
+                         wanted  in case  in the shed
+    medium super, drawn       0        1     not said
 
   $ waxtab hindsight --on 2026-06-03
   Hindsight on 2026-06-03
@@ -145,10 +165,11 @@ In pounds.
   h3
     gains 1.8 lb a day (0.0-3.5); too few visits of its own, so judged by its
       yard and the time of year
-    room for 46.5 lb (39.1-53.9): likely to outlast the flow (14 days or more)
-    super  full          capped       honey in it          holds    seen
-    2      1% (0-3)      0% (0-1)     0.3 lb (0.0-1.0)     40.1 lb  never
-    1      83% (66-100)  67% (56-77)  33.3 lb (23.4-43.1)  40.1 lb  2026-06-03
+    room for 46.5 lb (39.1-53.9): likely to outlast the flow (13 days or more)
+    super  full          capped       honey in it          seen
+    2      1% (0-3)      0% (0-1)     0.3 lb (0.0-1.0)     never
+    1      83% (66-100)  67% (56-77)  33.3 lb (23.4-43.1)  2026-06-03
+    when full, each: 40.1 lb (31.6-48.6)
     fit to take, by the capping: super 1 now
     read from: super 2 mill.hive:7; super 1 mill.hive:6; gain mill.hive:5,6,7
     assumed: medium (supers 2, 1)

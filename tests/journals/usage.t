@@ -104,7 +104,8 @@ Wrong use of the program, and its help.
   
   Says what to do at which hive, by when, how sure that is, and because of which
   lines of the journal and which rule. The most urgent comes first, your own
-  to-dos and the usual cautions last.
+  to-dos and the usual cautions last. In --json 'chances' are the odds of the
+  words as percent: of what, at which hive, by when.
   
   Try:
     waxtab advise --yard mill

@@ -1,4 +1,5 @@
 #include <catch2/catch.hpp>
+#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 #include "report/advise.hpp"
@@ -88,4 +89,40 @@ TEST_CASE("advice json carries rule, source, reasons and lines") {
     CHECK(a["rule"] == "room-runs-out");
     CHECK(a["source"] == "a book, page 4");
     CHECK(a["because"][0]["at"] == "a.hive:6");
+}
+
+TEST_CASE("chances are figures for machines") {
+    const Read r(small_journal, june(3));
+    Advice a = add_a_super(r);
+    a.chances = {{"room runs out", 0.734, june(10), 0, no_box}};
+    const auto json = nlohmann::json::parse(advise_json(r.journal, r.history, {a}, {}, {}));
+    const auto& chance = json["advice"][0]["chances"][0];
+    CHECK(chance["hive"] == "h3");
+    CHECK(chance["that"] == "room runs out");
+    CHECK(chance["percent"] == 73);
+    CHECK(chance["by"] == "2026-06-10");
+}
+
+TEST_CASE("of many lines the first and the latest are quoted, the places of all are named") {
+    std::string journal = "units kg\nhive h3 at mill: deep, excluder, super drawn9\n";
+    for (int day = 1; day <= 20; ++day) journal += fmt::format("\n2026-05-{:02} mill\nh3 top {}% full\n", day, 10 + day);
+    const Read r(journal, june(1));
+    Advice a;
+    a.hive = 0;
+    a.what = "look";
+    for (FactId id = 0; id < r.journal.facts.size(); ++id)
+        if (r.journal.facts[id].hive == 0) a.because.push_back(id);
+    REQUIRE(a.because.size() == 20);
+    const std::string text = advise_text(r.journal, r.history, {a}, {}, {});
+    INFO(text);
+    CHECK(times_in(text, "% full") == 7);
+    CHECK(holds(text, "\"top 11% full\""));
+    CHECK(holds(text, "\"top 30% full\""));
+    CHECK(holds(text, "and 13 lines more: a.hive:11,14,17,20,23,26,29,32,35,38,41,44,47\n"));
+    CHECK(widest_line(text) <= 80);
+}
+
+TEST_CASE("a caution names the hives it is meant for") {
+    const Read r(small_journal, june(3));
+    CHECK(holds(advise_text(r.journal, r.history, {add_a_super(r)}, {}, {}), "  - h3: a full super is heavy\n"));
 }

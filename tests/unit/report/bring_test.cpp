@@ -36,8 +36,8 @@ Round a_round(const Read& r) {
     yard.supers.push_back(load);
     yard.escape_boards = 1;
     round.yards.push_back(yard);
-    round.shed.push_back({"medium super, drawn", 2, 1, 1, 1, {}});
-    round.shed.push_back({"escape board", 1, 0, std::nullopt, 0, {}});
+    round.shed.push_back({"medium super, drawn", 2, 1, 1, 1, {}, {}});
+    round.shed.push_back({"escape board", 1, 0, std::nullopt, 0, {}, {}});
     return round;
 }
 
@@ -100,4 +100,31 @@ TEST_CASE("everything to load names the lines it comes from") {
     }
     REQUIRE_FALSE(round.shed.empty());
     for (const ShedCheck& row : round.shed) CHECK_FALSE(row.because.empty());
+}
+
+TEST_CASE("where the shed is short it is said who goes first and who without") {
+    const Read r(two_hives, june(3));
+    Round round = a_round(r);
+    ShedClaim first, none;
+    first.hive = 0, first.chances = {0.9}, first.gets = 1;
+    none.hive = 1, none.chances = {0.4};
+    round.shed[0].claims = {first, none};
+    const std::string text = bring_text(r.journal, round, the_advice(), {}, {});
+    INFO(text);
+    CHECK(holds(text, "  - 1 short of medium super, drawn: first h3 (9 in 10); none for "));
+    CHECK(holds(text, "(4 in 10)"));
+    const auto json = nlohmann::json::parse(bring_json(r.journal, round, the_advice(), {}, {}));
+    REQUIRE(json["shed"][0]["shares"].size() == 2);
+    CHECK(json["shed"][0]["shares"][0]["gets"] == 1);
+    CHECK(json["shed"][0]["shares"][1]["percent"] == 40);
+    CHECK(json["shed"][1]["shares"].empty());
+}
+
+TEST_CASE("a super that is loaded for the time after the round is among what to do there") {
+    const Read r(two_hives, june(3));
+    Round round = a_round(r);
+    round.yards[0].hives[0].advice = {1};
+    round.yards[0].hives[0].supers = 1;
+    round.yards[0].hives[0].chance_ahead = 0.42;
+    CHECK(holds(bring_text(r.journal, round, the_advice(), {}, {}), "      - put a super on: 4 in 10 that room runs out before the round after\n"));
 }

@@ -120,3 +120,17 @@ TEST_CASE("a hive of which nothing was noted has no estimate, and no figures are
     CHECK(times_in(page, "Nothing noted of it yet") == 1);
     CHECK_FALSE(holds(page, "room for 0.0 kg"));
 }
+
+TEST_CASE("the page says what the scale has shown of the eye, with the lines of the weighings") {
+    const std::string weighed = "units kg\nhive h3 at mill: deep, excluder, super drawn9\n\n2026-06-03 mill\nh3 top full\n"
+                                "h3 top off 16 kg\n\n2026-06-05\nextracted 12.5 kg lot A from h3\n";
+    const Read r(weighed, june(6));
+    REQUIRE(r.estimates.keeper.weighings == 1);
+    const std::string page = files_of(r).front().bytes;
+    const std::size_t at = page.find("<p id=\"eye\">Your eye: a super you call full has held ");
+    REQUIRE(at != page.npos);
+    const std::string words = page.substr(at, page.find("</p>", at) - at);
+    CHECK(holds(words, "1 weighing"));
+    CHECK(holds(words, "href=\"#l0-6\""));
+    CHECK_FALSE(holds(files_of(Read(small_journal, june(3))).front().bytes, "Your eye"));
+}
