@@ -23,11 +23,11 @@ A day in mid-flow.
   Yard mill, 1 hive
   
   h3
-    gains 0.7 kg a day (-0.3 to 1.6)
-    room for 6.3 kg (1.7-10.8): 11 days (1 or more)
+    gains 0.7 kg a day (-0.3 to 1.5)
+    room for 6.4 kg (2.0-10.7): 11 days (1 or more)
     super   full          capped       honey in it          seen
-    2 "M7"  96% (89-100)  75% (67-82)  14.6 kg (12.9-16.1)  2026-07-05
-    1 "M1"  59% (34-85)   31% (23-39)  9.0 kg (5.1-13.0)    2026-07-05
+    2 "M7"  96% (89-100)  75% (67-82)  14.7 kg (12.9-16.1)  2026-07-05
+    1 "M1"  59% (35-84)   31% (23-39)  9.0 kg (5.2-12.8)    2026-07-05
     when full, each: 15.2 kg (13.8-16.6)
     fit to take, by the capping: super 2 now; super 1 about 2026-07-25
       (2026-07-20 to 2026-07-30)

@@ -89,7 +89,7 @@ The small journal, through every command.
   h3
     gains 0.8 kg a day (0.0-1.6); too few visits of its own, so judged by its
       yard and the time of year
-    room for 21.1 kg (17.7-24.5): likely to outlast the flow (13 days or more)
+    room for 21.1 kg (17.7-24.5): likely to outlast the flow (14 days or more)
     super  full          capped       honey in it          seen
     2      1% (0-3)      0% (0-1)     0.1 kg (0.0-0.5)     never
     1      83% (66-100)  67% (56-77)  15.1 kg (10.6-19.5)  2026-06-03
@@ -116,14 +116,6 @@ The small journal, through every command.
   What to bring, round of 2026-06-03 to 2026-06-10
   
   Yard mill, 2026-06-10, 0 hives to open
-    load
-      - 1 x medium super, drawn, in case h3 gains at the high end
-        of the range                                               mill.hive:5,6,7
-  
-  Against the shed
-  
-                         wanted  in case  in the shed
-    medium super, drawn       0        1     not said
 
   $ waxtab hindsight --on 2026-06-03
   Hindsight on 2026-06-03
@@ -165,7 +157,7 @@ In pounds.
   h3
     gains 1.8 lb a day (0.0-3.5); too few visits of its own, so judged by its
       yard and the time of year
-    room for 46.5 lb (39.1-53.9): likely to outlast the flow (13 days or more)
+    room for 46.5 lb (39.1-53.9): likely to outlast the flow (14 days or more)
     super  full          capped       honey in it          seen
     2      1% (0-3)      0% (0-1)     0.3 lb (0.0-1.0)     never
     1      83% (66-100)  67% (56-77)  33.3 lb (23.4-43.1)  2026-06-03
