@@ -67,7 +67,7 @@ struct Advice {
     std::vector<std::string> reasons;   ///< plain sentences with numbers and units
     std::vector<FactId> because;        ///< the journal lines
     std::vector<std::string> over;      ///< advice it outranks, in words
-    std::string caution;        ///< the usual caution, empty when none
+    std::vector<std::string> cautions;  ///< the usual ones, one each
     Rank rank = Rank::rest;
     Act act = Act::note;
     std::vector<std::string> also;      ///< rules that ask for the same and gave reasons to it

@@ -160,11 +160,6 @@ bool after_strips(const HiveView& hive, Advice& a) {
 
 // ---- cautions -----------------------------------------------------------------------------
 
-void add_caution(Advice& a, std::string text) {
-    if (!a.caution.empty()) a.caution += "; ";
-    a.caution += std::move(text);
-}
-
 bool lifts_supers(const Advice& a) {
     return a.act == Act::take_honey || a.act == Act::clear ||
            (a.act == Act::add_super && mentions(a.what, "under"));
@@ -184,7 +179,7 @@ bool lifting(const HiveView& hive, Advice& a) {
     const int limit = hive.settings().lift_limit_kg;
     if (!heaviest || most.high <= limit) return false;
     const MassUnit unit = hive.settings().mass;
-    add_caution(a, fmt::format("{} weighs {}; your lifting limit is {}, less when twisting: two people, or frame by frame",
+    a.cautions.push_back(fmt::format("{} weighs {}; your lifting limit is {}, less when twisting: two people, or frame by frame",
                                super_name(hive, *heaviest), kg_words(most, unit), text_of(Mass::from_kilograms(limit), unit, 0)));
     return true;
 }
@@ -208,7 +203,7 @@ bool stings(const HiveView& hive, Advice& a) {
     if (!opens_hive(a.act)) return false;
     const auto temper = hive.last(60, Kind::temper);
     if (!temper || temper->it->detail != "defensive") return false;
-    add_caution(a, fmt::format("defensive on {}: veil, gloves, smoke, not alone; trouble breathing after a sting is an "
+    a.cautions.push_back(fmt::format("defensive on {}: veil, gloves, smoke, not alone; trouble breathing after a sting is an "
                                "emergency call", iso(temper->day)));
     because(a, temper->fact);
     return true;
@@ -216,7 +211,7 @@ bool stings(const HiveView& hive, Advice& a) {
 
 bool treatment_care(const HiveView&, Advice& a) {
     if (!is_one_of(a.rule, {"mites-above-threshold", "treatment-with-supers", "strips-out", "treatment-too-warm"})) return false;
-    add_caution(a, "the product's label and your law decide; gloves, and what else the label asks for");
+    a.cautions.push_back("the product's label and your law decide; gloves, and what else the label asks for");
     return true;
 }
 

@@ -21,7 +21,7 @@ bool any_left(const Lot& lot) {
 
 Advice about(std::string what) {
     Advice a = advise_to(Act::jar, Rank::law_and_food, std::move(what));
-    a.caution = infants;
+    a.cautions = {std::string(infants)};
     return a;
 }
 
@@ -103,7 +103,7 @@ bool buyer_wanted(const Fact& f) {
 
 Advices to_whom(const Context& c) {
     Advice a = about("note who bought it, if it was a business");
-    a.caution.clear();
+    a.cautions.clear();
     for (const Seen& s : c.facts)
         if (buyer_wanted(*s.it) && days_between(s.day, c.on) <= 365) because(a, s.fact);
     if (a.because.empty()) return {};

@@ -173,13 +173,13 @@ std::string once_each(std::string_view title, const std::vector<std::string>& li
 /// Each caution once, with the hives it is meant for.
 std::string cautions_text(const Journal& journal, const Pieces& pieces, const Style& style) {
     std::vector<std::pair<std::string, std::vector<std::string>>> said;
-    for (const Advice* piece : pieces) {
-        if (piece->caution.empty()) continue;
-        auto at = std::find_if(said.begin(), said.end(), [&](const auto& s) { return s.first == piece->caution; });
-        if (at == said.end()) at = said.insert(said.end(), {piece->caution, {}});
-        const std::string hive{journal.hive_name(piece->hive)};
-        if (!hive.empty() && std::find(at->second.begin(), at->second.end(), hive) == at->second.end()) at->second.push_back(hive);
-    }
+    for (const Advice* piece : pieces)
+        for (const std::string& caution : piece->cautions) {
+            auto at = std::find_if(said.begin(), said.end(), [&](const auto& s) { return s.first == caution; });
+            if (at == said.end()) at = said.insert(said.end(), {caution, {}});
+            const std::string hive{journal.hive_name(piece->hive)};
+            if (!hive.empty() && std::find(at->second.begin(), at->second.end(), hive) == at->second.end()) at->second.push_back(hive);
+        }
     std::vector<std::string> lines;
     for (const auto& [words, hives] : said) lines.push_back(hives.empty() ? words : fmt::format("{}: {}", fmt::join(hives, ", "), words));
     return once_each("Take care", lines, style);

@@ -1,3 +1,5 @@
+#include <fmt/format.h>
+
 #include "report/advise.hpp"
 #include "report/json.hpp"
 #include "report/phrases.hpp"
@@ -49,7 +51,7 @@ Json piece_json(const Journal& journal, const Advice& advice, const Style& style
     json["reasons"] = advice.reasons;
     json["because"] = because_json(journal, advice, style);
     json["over"] = advice.over;
-    json["caution"] = words_json(advice.caution);
+    json["caution"] = words_json(fmt::format("{}", fmt::join(advice.cautions, "; ")));
     if (advice.count > 0) json["supers"] = advice.count;
     if (!advice.box_kind.empty()) json["box_kind"] = advice.box_kind;
     return json;

@@ -27,13 +27,19 @@ std::string sure_words(const Advice& piece) {
     return piece.sureness_words.empty() ? std::string(words[static_cast<std::size_t>(piece.sureness)]) : piece.sureness_words;
 }
 
+/// So many lines stand beside a piece of advice; more would bury what to do, and all of them stand below.
+constexpr std::size_t most_beside = 9;
+
 std::string reasons_html(Page& page, const Advice& piece) {
-    std::string out = "<details><summary>why</summary><ul>";
-    for (const std::string& reason : piece.reasons) out += "<li>" + bdi(reason) + "</li>";
-    for (const std::string& over : piece.over) out += "<li>goes before: " + bdi(over) + "</li>";
-    out += fmt::format("<li>rule {}: {}</li></ul></details>", html(piece.rule), html(piece.source));
-    const std::string refs = page.refs(piece.because);
-    return (refs.empty() ? page.ref(set_up_fact, piece.hive) : refs) + out;
+    const std::string id = fmt::format("why-{}", &piece - page.in.advice.data());
+    const std::string all = page.refs(piece.because), beside = page.refs(piece.because, most_beside, "#" + id);
+    std::string items;
+    for (const std::string& reason : piece.reasons) items += "<li>" + bdi(reason) + "</li>";
+    for (const std::string& over : piece.over) items += "<li>goes before: " + bdi(over) + "</li>";
+    items += fmt::format("<li>rule {}: {}</li>", html(piece.rule), html(piece.source));
+    if (all != beside) items += "<li>all lines:" + all + "</li>";
+    return fmt::format("{}<details{}><summary>why</summary><ul>{}</ul></details>",
+                       beside.empty() ? page.ref(set_up_fact, piece.hive) : beside, all == beside ? "" : fmt::format(" id=\"{}\"", id), items);
 }
 
 std::string piece_html(Page& page, const Advice& piece) {
@@ -111,14 +117,14 @@ struct Cautioned {
 
 std::string cautions_html(Page& page) {
     std::vector<Cautioned> all;
-    for (const Advice& piece : page.in.advice) {
-        if (piece.caution.empty()) continue;
-        auto at = std::find_if(all.begin(), all.end(), [&](const Cautioned& c) { return c.words == piece.caution; });
-        if (at == all.end()) at = all.insert(all.end(), {piece.caution, {}, {}});
-        at->because.insert(at->because.end(), piece.because.begin(), piece.because.end());
-        if (piece.hive != no_hive && std::find(at->hives.begin(), at->hives.end(), piece.hive) == at->hives.end())
-            at->hives.push_back(piece.hive);
-    }
+    for (const Advice& piece : page.in.advice)
+        for (const std::string& caution : piece.cautions) {
+            auto at = std::find_if(all.begin(), all.end(), [&](const Cautioned& c) { return c.words == caution; });
+            if (at == all.end()) at = all.insert(all.end(), {caution, {}, {}});
+            at->because.insert(at->because.end(), piece.because.begin(), piece.because.end());
+            if (piece.hive != no_hive && std::find(at->hives.begin(), at->hives.end(), piece.hive) == at->hives.end())
+                at->hives.push_back(piece.hive);
+        }
     std::string out;
     for (const Cautioned& c : all) {
         std::vector<std::string> names;

@@ -180,7 +180,7 @@ No line is longer than a page is wide.
 Advice names its rules; where they come from is told when asked.
 
   $ waxtab advise --on 2026-07-11 --hive h3 season | tail -3
-      emergency call
+      less when twisting: two people, or frame by frame
   
   Where a rule comes from: 'waxtab rules NAME', or here with --sources.
   $ waxtab advise --sources --on 2026-07-11 --hive h3 season | sed -n '/Where the rules/,$p'

@@ -82,9 +82,7 @@ A day in mid-flow.
     - h3: defensive on 2026-05-31: veil, gloves, smoke, not alone; trouble
       breathing after a sting is an emergency call
     - h3: super "M7" weighs 18 to 25 kg, likely 21; your lifting limit is 20 kg,
-      less when twisting: two people, or frame by frame; defensive on 2026-05-31:
-      veil, gloves, smoke, not alone; trouble breathing after a sting is an
-      emergency call
+      less when twisting: two people, or frame by frame
   
   Where a rule comes from: 'waxtab rules NAME', or here with --sources.
 

@@ -255,7 +255,7 @@ TEST_CASE("more supers asked for than the shed has: who goes first, who without,
     REQUIRE(wanted >= 2);
     const Advice* shed = given_by(a, "shed-short");
     REQUIRE(shed);
-    CHECK(shed->what.rfind("get " + std::to_string(wanted - 1) + " more of medium super, drawn: the shed has 1 of the " + std::to_string(wanted), 0) == 0);
+    CHECK(shed->what.rfind("get " + std::to_string(wanted - 1) + (wanted == 2 ? " super" : " supers") + " more (medium, drawn): the shed has 1 of the " + std::to_string(wanted), 0) == 0);
     // h4 is the fullest.
     CHECK((says(*shed, "first h4 (") || says(*shed, "1 of 2 for h4 (")));
     CHECK(says(*shed, "none for "));

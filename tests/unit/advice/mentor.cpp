@@ -34,7 +34,7 @@ bool gives(const Advice& x, const std::string& rule) {
 }
 
 std::string all_words(const Advice& x) {
-    std::string out = x.what + " | " + x.sureness_words + " | " + x.caution + " | by " + (x.by ? iso(*x.by) : "-");
+    std::string out = x.what + " | " + x.sureness_words + " | " + fmt::format("{}", fmt::join(x.cautions, "; ")) + " | by " + (x.by ? iso(*x.by) : "-");
     for (const std::string& r : x.reasons) out += " | " + r;
     for (const std::string& o : x.over) out += " | over: " + o;
     return out;

@@ -20,7 +20,7 @@ Advice add_a_super(const Read& r) {
     a.reasons = {"room for 3.0 kg (1-5), gaining 1.9 kg a day (0.8-3.0)"};
     for (FactId id = 0; id < r.journal.facts.size(); ++id)
         if (r.journal.facts[id].hive == 0) a.because.push_back(id);
-    a.caution = "a full super is heavy";
+    a.cautions = {"a full super is heavy"};
     a.act = Act::add_super;
     return a;
 }
