@@ -77,6 +77,8 @@ const std::vector<CatalogueEntry> entries = {
      "hive h3 at mill: deep, super, super\n\n2026-07-10 mill\nh3 top off 20 kg\n\n2026-07-12\nextracted 12 kg lot A from h3\n\n"
      "2026-07-20 mill\nh3 super off on 10 July\n",
      "Write it under its own day to count it in that lot."},
+    {"looks-differ", warning, "Two readings of one super on one day are far apart. Both count, so that the estimate lies between them.",
+     H3 "2026-06-03 mill\nh3 top 80%\nh3 top 20%\n", "Correct the one that is wrong, or write what was done to the super in between."},
     {"lot-name-again", warning, "A lot is named like one of an earlier year; both become one lot.",
      "hive h3 at mill: deep, super, super\n\n2025-07-12 mill\nh3 top off 20 kg\nextracted 12 kg lot A from h3\n\n"
      "2026-07-12 mill\nh3 super off 20 kg\nextracted 12 kg lot A from h3\n",

@@ -162,6 +162,7 @@ private:
     void shift_own(HiveTrack& hive, int k, double by, double sd);
     void fed(HiveTrack& hive, const Fact& fact);
     bool allow_for_loss(HiveTrack& hive, std::size_t k, double share, double sd, Day day);
+    double off_from_look_of_day(const HiveTrack& hive, std::size_t k, double share, double sd, Day day);
     void allow_for_change(HiveTrack& hive, const Eigen::VectorXd& z, double kg, Day day);
     void keep_reading(HiveTrack& hive, std::size_t k, double sd, Day day);
     void rectify(HiveTrack& hive);

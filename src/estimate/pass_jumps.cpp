@@ -73,6 +73,16 @@ bool Pass::allow_for_loss(HiveTrack& hive, std::size_t k, double share, double s
     return true;
 }
 
+/// Kilograms by which a second look of the day is off from what the first one left to expect; 0 where the eye's error explains it.
+double Pass::off_from_look_of_day(const HiveTrack& hive, std::size_t k, double share, double sd, Day day) {
+    const SuperTrack& super = hive.supers[k];
+    if (!super.read || super.read_on != day) return 0;
+    const Gaussian local = field_of(hive).local(hive.number);
+    const int at = shared_size + first_super + static_cast<int>(k);
+    const double cap = super.capacity.kg, off = std::abs(share * cap - local.mean(at));
+    return off > sure_fall * std::sqrt(local.cov(at, at) + sq(sd * cap)) ? off : 0;
+}
+
 /// A weight no gain or use explains tells of boxes, feed or robbing that were not noted, not of the flow.
 void Pass::allow_for_change(HiveTrack& hive, const VectorXd& z, double kg, Day day) {
     if (!hive.weighed_on) return;

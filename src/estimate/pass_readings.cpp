@@ -73,6 +73,7 @@ void Pass::share_seen(HiveTrack& hive, std::size_t k, const BoxSighting& s) {
     r.share = keeper_.straightened(r.share);
     const double cap = super.capacity.kg;
     if (r.side != Side::at_least) allow_for_loss(hive, k, r.share, r.sd, s.day);
+    const double off = off_from_look_of_day(hive, k, r.share, r.sd, s.day);
     if (r.says_full) {
         full_seen(hive, k, r, s);
     } else if (r.side != Side::about) {
@@ -81,6 +82,8 @@ void Pass::share_seen(HiveTrack& hive, std::size_t k, const BoxSighting& s) {
         field_of(hive).observe(hive.number, on_super(hive, k), r.share * cap, sq(r.sd * cap));
         if (super.readings > 0 || super.start_known) hive.gain_seen = s.day;
     }
+    // Two looks that cannot both be right: it may hold what either says.
+    if (off > 0) shift_own(hive, first_super + static_cast<int>(k), 0, 0.5 * off);
     super.said_full = r.says_full;
     super.drawn = std::max(super.drawn, std::min(1.0, r.share));
     ++super.readings;

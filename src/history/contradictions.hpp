@@ -34,6 +34,8 @@ void report_already_there(Replay& r, const Step& s, HiveId hive);
 void report_too_many_frames(Replay& r, const Step& s, HiveId hive, BoxId box, const Measure& said);
 void report_frames_differ(Replay& r, const Step& s, HiveId hive, BoxId box, const Measure& said);
 void report_capped_over_full(Replay& r, const Step& s, const BoxSighting& full, const BoxSighting& capped);
+/// Two looks into one super on one day that are too far apart for an eye's error.
+void report_looks_differ(Replay& r, const Step& s, HiveId hive, const BoxSighting& earlier);
 /// So many sections, of a rack of which nobody said how many it has.
 void report_sections_unknown(Replay& r, const Step& s);
 void report_nothing_to_repeat(Replay& r, const Step& s, HiveId hive);

@@ -43,6 +43,13 @@ void report_capped_over_full(Replay& r, const Step& s, const BoxSighting& full, 
            "capped is a share of all the comb of the super, as full is", {cite(r, no_hive, full.fact == s.id ? capped.fact : full.fact, "the other reading is here", {})});
 }
 
+void report_looks_differ(Replay& r, const Step& s, HiveId hive, const BoxSighting& earlier) {
+    const std::string text = fmt::format("{}% was read of it here", (earlier.amount + 5) / 10);
+    report(r, s, Severity::warning, "looks-differ",
+           fmt::format("{} and {} the same day are of the same super: taken as between the two", quoted(r, s.fact), quoted(r, r.journal.facts[earlier.fact])),
+           "correct the one that is wrong; if honey went or came in between, write that: `2 frames of honey off`", {cite(r, hive, earlier.fact, text, text)});
+}
+
 void report_sections_unknown(Replay& r, const Step& s) {
     report(r, s, Severity::warning, "sections-unknown", fmt::format("{} is of how many sections?", quoted(r, s.fact)),
            "write it as n of m: `18 of 32 sections filled`");

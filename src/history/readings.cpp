@@ -117,6 +117,31 @@ void reconcile(Replay& r, const Step& s, BoxId box) {
     sealed->high = std::max(sealed->amount, filled->high * sealed->high / 1000);
 }
 
+/// So far apart, in permille, two looks by one eye on one day are not of the same honey: more than two standard deviations of
+/// the difference of two looks that are wrong by 8 % each, and rounded to tens.
+constexpr std::int64_t far_apart = 250;
+
+/// The box or its frames were handled on that day, so that it may hold something else than before.
+bool handled_on(const Replay& r, HiveId hive, BoxId box, Day day) {
+    const Box& b = r.out.boxes[static_cast<std::size_t>(box)];
+    const auto moved = [&](const BoxStay& stay) { return stay.from == day || stay.to == day; };
+    if (std::any_of(b.stays.begin(), b.stays.end(), moved) || (!b.emptied.empty() && b.emptied.back() == day)) return true;
+    const auto frames = [&](const Event& e) {
+        if (e.day != day || e.fact == set_up_fact) return false;
+        const Kind kind = r.journal.facts[e.fact].kind;
+        return kind == Kind::frames_moved || kind == Kind::frames_off || kind == Kind::hive_split || kind == Kind::nuc_made;
+    };
+    const std::vector<Event>& events = r.out.hives[static_cast<std::size_t>(hive)].events;
+    return std::any_of(events.begin(), events.end(), frames);
+}
+
+/// Of one super looked at twice on one day both readings count; where they cannot both be right, that is said.
+void compare_looks(Replay& r, const Step& s, BoxId box, What what, const Amount& now) {
+    const BoxSighting* earlier = seen_that_day(r, box, what, s.day());
+    if (!earlier || std::max(now.low - earlier->high, earlier->low - now.high) < far_apart) return;
+    if (!handled_on(r, s.fact.hive, box, s.day())) report_looks_differ(r, s, s.fact.hive, *earlier);
+}
+
 /// Seen empty on the day it came off: it was not taken for honey.
 void reconsider_taking(Replay& r, const Step& s, BoxId box, std::int64_t share) {
     const std::int64_t at = r.box_state(box).taking;
@@ -136,6 +161,7 @@ void read_share(Replay& r, Step& s, What what) {
     for (const BoxId box : read_boxes(r, s)) {
         const std::optional<Amount> share = share_said(r, s, box);
         if (!share || named_otherwise(r, s, box, what)) continue;   // of a box that is not there
+        if (what == What::full || what == What::capped) compare_looks(r, s, box, what, *share);
         see(r, s, box, what, *share);
         if (what == What::full || what == What::capped) reconcile(r, s, box);
         if (what == What::full) reconsider_taking(r, s, box, share->amount);

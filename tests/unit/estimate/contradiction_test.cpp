@@ -70,6 +70,15 @@ TEST_CASE("full one day and nearly empty the next", "[estimate][contradiction]")
     CHECK(e.hives.at(0).kg_per_day.value > -0.1);
 }
 
+TEST_CASE("two looks of one day that cannot both be right leave it open", "[estimate][contradiction]") {
+    const std::string day = put_on + "\n2026-06-01 mill\nh1 super 80%\n";
+    const Estimates one = read(day, "2026-06-01"), both = read(day + "h1 super 20%\n", "2026-06-01"), near = read(day + "h1 super 60%\n", "2026-06-01");
+    sane(both);
+    CHECK(both.supers.at(0).full.low < 0.3);
+    CHECK(both.supers.at(0).full.high > 0.7);
+    CHECK(near.supers.at(0).full.high - near.supers.at(0).full.low < one.supers.at(0).full.high - one.supers.at(0).full.low);
+}
+
 TEST_CASE("a flow that stops is no contradiction", "[estimate][contradiction]") {
     const Estimates e = read(put_on + "\n2026-05-20 mill\nh1 super 50%\n\n2026-06-10 mill\nh1 super 40%\n", "2026-06-10");
     sane(e);

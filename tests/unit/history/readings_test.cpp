@@ -93,6 +93,31 @@ TEST_CASE("more capped than full is taken as a share of the honey, and said", "[
     }
 }
 
+TEST_CASE("two looks into one super on one day that cannot both be right are told with both lines", "[history][reading]") {
+    const auto looked_twice = [](int first, int second) {
+        BuildJournal b;
+        const HiveId h = b.hive("h3", {brood(), super()});   // line 1
+        b.share("2026-06-01", Kind::full, h, sole(), first);
+        b.share("2026-06-01", Kind::full, h, sole(), second);
+        return b.journal();
+    };
+    const Journal far = looked_twice(80, 20), near = looked_twice(60, 40);
+    const History history = replay_checked(far, later);
+    REQUIRE(found(history) == Codes{"warning looks-differ"});
+    CHECK(cited(far, history.diagnostics[0]) == std::vector<int>{2});
+    CHECK(box_at(history, history.supers_on(0)[0]).sightings.size() == 2);
+    CHECK(found(replay_checked(near, later)).empty());
+}
+
+TEST_CASE("a super that was emptied or gave frames between two looks", "[history][reading]") {
+    BuildJournal b;
+    const HiveId h = b.hive("h3", {brood(), super()});
+    b.share("2026-06-01", Kind::full, h, sole(), 80);
+    b.fact("2026-06-01", Kind::frames_off, h, sole()).value = frames("5");
+    b.share("2026-06-01", Kind::full, h, sole(), 20);
+    for (const std::string& code : found(replay_checked(b.journal(), later))) CHECK(code.find("looks-differ") == std::string::npos);
+}
+
 TEST_CASE("no change repeats the last readings as repeated", "[history][reading]") {
     BuildJournal b;
     const HiveId h = b.hive("h7", {brood(), super()});
