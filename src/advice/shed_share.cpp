@@ -32,9 +32,11 @@ ShedClaim* next_served(std::vector<ShedClaim>& claims) {
     return best;
 }
 
-std::string claim_words(const Journal& journal, const ShedClaim& claim, std::size_t at) {
-    const std::string why = at == 0 && claim.crowded ? "crowded" : claim.known ? odds(claim.chances[at]) : "no chance known";
-    return fmt::format("{} ({})", journal.hive_name(claim.hive), why);
+/// `h3 (9 in 10)`; with how many it gets where that is not all.
+std::string claim_words(const Journal& journal, const ShedClaim& claim) {
+    const std::string why = claim.crowded ? "crowded" : claim.known ? odds(claim.chances.front()) : "no chance known";
+    const bool part = claim.gets > 0 && claim.gets < claim.wanted();
+    return fmt::format("{} ({}{})", journal.hive_name(claim.hive), why, part ? fmt::format("; {} of the {} it wants", claim.gets, claim.wanted()) : "");
 }
 
 }  // namespace
@@ -76,17 +78,11 @@ int supers_in_shed(const History& history, const std::string& box_kind, Comb com
 }
 
 std::string shared_words(const Journal& journal, const std::vector<ShedClaim>& claims) {
-    std::vector<std::string> first, part, none;
-    for (const ShedClaim& c : claims) {
-        if (c.gets == 0) none.push_back(claim_words(journal, c, 0));
-        else if (c.gets == c.wanted()) first.push_back(claim_words(journal, c, 0));
-        else part.push_back(fmt::format("{} of {} for {}", c.gets, c.wanted(), claim_words(journal, c, static_cast<std::size_t>(c.gets))));
-    }
-    std::vector<std::string> parts;
-    if (!first.empty()) parts.push_back("first " + fmt::format("{}", fmt::join(first, ", then ")));
-    for (std::string& p : part) parts.push_back(std::move(p));
-    if (!none.empty()) parts.push_back("none for " + listed(none));
-    return fmt::format("{}; in brackets the chance that room runs out without it", fmt::join(parts, "; "));
+    std::vector<std::string> some, none;
+    for (const ShedClaim& c : claims) (c.gets > 0 ? some : none).push_back(claim_words(journal, c));
+    std::string out = some.empty() ? std::string{} : fmt::format("first {}", fmt::join(some, ", then "));
+    if (!none.empty()) out += (out.empty() ? "" : "; ") + fmt::format("none for {}", listed(none));
+    return out + "; in brackets the chance that room runs out without it";
 }
 
 }  // namespace waxtab

@@ -30,7 +30,7 @@ void share_out(std::vector<ShedClaim>& claims, int in_shed);
 /// How many supers of a kind and comb the shed holds; the lines that say so are added to `because`.
 int supers_in_shed(const History& history, const std::string& box_kind, Comb comb, std::vector<FactId>& because);
 
-/// `first h3 (9 in 10), then h5 (4 in 10); none for h1 (2 in 10)`: the odds are that room runs out without it.
+/// `first h3 (9 in 10), then h5 (4 in 10; 1 of the 2 it wants); none for h1 (2 in 10)`: the odds are that room runs out without it.
 std::string shared_words(const Journal& journal, const std::vector<ShedClaim>& claims);
 
 }  // namespace waxtab

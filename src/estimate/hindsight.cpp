@@ -13,8 +13,6 @@
 namespace waxtab {
 namespace {
 
-constexpr int few_forecasts = 20;
-
 /// Stretches of days [happened, noted) on which a fact had happened but was not yet written down.
 std::vector<std::pair<Day, Day>> unwritten(const Journal& journal, Day on) {
     std::vector<std::pair<Day, Day>> out;
@@ -80,7 +78,6 @@ public:
         rows(judged);
         room();
         empty_supers();
-        words();
         return std::move(out_);
     }
 
@@ -193,18 +190,6 @@ private:
         for (const VisitTrack& visit : visits_)
             if (visit.hive == stay.hive && visit.day < *stay.from) before = &visit;
         return before == nullptr ? 0 : chance_within(*before, journal_.settings, days_between(before->day, *stay.from) + journal_.settings.visit_interval_days);
-    }
-
-    void words() {
-        const HindsightRow& r = out_.all;
-        const auto percent = [](double x) { return std::lround(100 * x); };
-        if (out_.too_little) {
-            out_.words = fmt::format("{} of {} forecasts wanted: too little was read twice to judge by", r.forecasts, few_forecasts);
-            return;
-        }
-        out_.words = fmt::format("{} forecasts: {} % of readings inside the 80 % range; {:.1f} kg off on average "
-                                 "({} % of a super), {} % had nothing changed been assumed",
-                                 r.forecasts, percent(r.inside_80), r.error_kg, percent(r.error_share), percent(r.no_change_share));
     }
 
     const Journal& journal_;

@@ -7,6 +7,9 @@
 
 namespace waxtab {
 
+/// So many forecasts are wanted before they say anything; own judgement.
+inline constexpr int few_forecasts = 20;
+
 /// How forecasts of one horizon held against what was then written.
 struct HindsightRow {
     int from_days = 0, to_days = 0;     ///< days between the two visits, both included
@@ -42,8 +45,7 @@ struct Hindsight {
     int supers_put_on = 0;
     /// Of the hives that ran out, those where the chance stood above the accepted risk at the visit before.
     int ran_out_foretold = 0;
-    bool too_little = true;             ///< fewer than 20 forecasts: nothing to judge by
-    std::string words;                  ///< one plain sentence for the reader
+    bool too_little = true;             ///< fewer than `few_forecasts`: nothing to judge by
 };
 
 /// At every past visit: what would have been foretold of the next from what was noted by then, against what was

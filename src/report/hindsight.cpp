@@ -64,10 +64,19 @@ constexpr std::string_view line_legend =
 
 }  // namespace
 
+std::string hindsight_words(const Hindsight& hindsight, const Style& style) {
+    const HindsightRow& r = hindsight.all;
+    if (hindsight.too_little)
+        return fmt::format("{} of {} forecasts wanted: too little was read twice to judge by", r.forecasts, few_forecasts);
+    return fmt::format("{}: {} of readings inside the 80% range; {} off on average ({} of a super), {} had nothing changed been assumed",
+                       counted(r.forecasts, "forecast"), percent_text(r.inside_80), text_of(Mass::from_kilograms(r.error_kg), style.mass),
+                       percent_text(r.error_share), percent_text(r.no_change_share));
+}
+
 std::string hindsight_text(const Journal& journal, const Hindsight& hindsight, Day on, const Selection& selection,
                            const Style& style) {
     std::string out = heading("Hindsight on " + iso(on), style) + '\n';
-    if (!hindsight.words.empty()) out += paragraph(printable(hindsight.words), "", "");
+    out += paragraph(hindsight_words(hindsight, style), "", "");
     if (!hindsight.rows.empty()) out += '\n' + rows_table(hindsight, style) + '\n' + 
                paragraph(std::string(legend) + (hindsight.all.with_line > 0 ? std::string(line_legend) : ""), "  ", "  ");
     out += cases_text(journal, "Hives found without room", hindsight.ran_out, selection, style);

@@ -12,7 +12,11 @@ namespace waxtab {
 std::string hindsight_text(const Journal& journal, const Hindsight& hindsight, Day on, const Selection& selection,
                            const Style& style);
 
-/// The same as one JSON document: `on`, `rows`, `all`, `ran_out`, `stayed_empty`.
+/// One plain sentence: how often the ranges held and how far off the forecasts were, or that there is too little to judge
+/// by; empty without forecasts.
+std::string hindsight_words(const Hindsight& hindsight, const Style& style);
+
+/// The same as one JSON document: `on`, `words`, `rows`, `all`, `ran_out`, `stayed_empty`.
 std::string hindsight_json(const Journal& journal, const Hindsight& hindsight, Day on, const Selection& selection,
                            const Style& style);
 

@@ -44,7 +44,7 @@ std::string hindsight_json(const Journal& journal, const Hindsight& hindsight, D
     json["on"] = iso(on);
     json["unit"] = unit_name(style);
     json["too_little"] = hindsight.too_little;
-    json["words"] = words_json(hindsight.words);
+    json["words"] = words_json(hindsight_words(hindsight, style));
     json["rows"] = Json::array();
     for (const HindsightRow& row : hindsight.rows) json["rows"].push_back(row_json(row, style));
     json["all"] = row_json(hindsight.all, style);

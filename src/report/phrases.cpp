@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -119,6 +120,18 @@ std::string ref_text(const Journal& journal, FactId fact, HiveId hive, const Sty
     return hive < 0 ? std::string{} : printable(journal.sources.at(journal.hives[static_cast<std::size_t>(hive)].span));
 }
 
+/// The lines of one file; in several pieces where they would fill more than a line of the page.
+void add_refs(std::vector<std::string>& refs, const std::string& file, const std::vector<std::uint32_t>& lines) {
+    constexpr std::size_t widest = 60;
+    std::string ref;
+    for (const std::uint32_t line : lines) {
+        const std::string number = fmt::format("{}", line);
+        if (!ref.empty() && display_width(ref) + 1 + number.size() > widest) refs.push_back(std::exchange(ref, {}));
+        ref += ref.empty() ? fmt::format("{}:{}", file, number) : "," + number;
+    }
+    if (!ref.empty()) refs.push_back(ref);
+}
+
 std::string refs_text(const Journal& journal, const std::vector<FactId>& facts, const Style& style) {
     if (!style.refs) return {};
     // Lines of one file stand together: `mill.hive:7,9`.
@@ -134,7 +147,7 @@ std::string refs_text(const Journal& journal, const std::vector<FactId>& facts, 
     std::vector<std::string> refs;
     for (auto& [file, lines] : by_file) {
         std::sort(lines.begin(), lines.end());
-        refs.push_back(fmt::format("{}:{}", printable(journal.sources[file].name()), fmt::join(lines, ",")));
+        add_refs(refs, printable(journal.sources[file].name()), lines);
     }
     return fmt::format("{}", fmt::join(refs, " "));
 }
@@ -157,6 +170,7 @@ std::string with_ref(std::string_view left, std::string_view first, std::string_
         out.pop_back();
     }
     const std::size_t taken = last_line_width(out);
+    if (place > page_width) return out + '\n' + paragraph(ref, std::string(rest) + "  ", std::string(rest) + "  ");
     if (taken + place > page_width) return out + '\n' + pad_left(ref, page_width) + '\n';
     return out + pad_left(ref, page_width - taken) + '\n';
 }
