@@ -58,26 +58,35 @@ bool could_use_two(const HiveView& hive, const Advice& a) {
     return a.sureness != Sureness::possible;
 }
 
-/// One more super would leave the chance of running out above what is accepted.
-bool one_falls_short(const HiveView& hive, Advice& a) {
+/// The chance that room runs out before the next visit with one more like the top super on; none where room is unknown.
+std::optional<double> chance_with_one_more(const HiveView& hive) {
     const SuperEstimate* top = hive.supers.back().estimate;
-    if (a.rule != "room-runs-out" || !hive.estimate || !top) return false;
-    const int days = hive.days_to_next_visit();
-    const double chance = hive.estimate->chance_full_within(days, top->capacity_kg.value);
-    if (chance <= hive.settings().accepted_risk_percent / 100.0) return false;
-    a.count = 2;
-    keep_chance(a, "room runs out with one more", chance, hive.on() + date::days{days}, hive.id);
-    a.reasons.push_back(fmt::format("with one more, still {} that room runs out before {}: two at once", odds(chance),
-                                    iso(hive.on() + date::days{days})));
-    return true;
+    if (!top || !room_known(hive)) return std::nullopt;
+    return hive.estimate->chance_full_within(hive.days_to_next_visit(), top->capacity_kg.value);
+}
+
+/// Says that chance, and why it asks for two when it does.
+void say_one_more(const HiveView& hive, Advice& a, double chance, bool too_high) {
+    const Day until = hive.on() + date::days{hive.days_to_next_visit()};
+    keep_chance(a, "room runs out with one more", chance, until, hive.id);
+    a.reasons.push_back(fmt::format("with one more, {}{} that room runs out before {}{}", too_high ? "still " : "", odds(chance), iso(until),
+                                    too_high ? ": two at once" : ""));
+}
+
+/// A flow noted as heavy a few days ago.
+bool heavy_lately(const HiveView& hive) {
+    return hive.flow().state == Flow::State::heavy && days_between(hive.flow().day, hive.on()) <= heavy_note_days;
 }
 
 bool two_at_once(const HiveView& hive, Advice& a) {
     if (!could_use_two(hive, a)) return false;
-    const bool short_of_room = one_falls_short(hive, a);
-    if (hive.flow().state != Flow::State::heavy) return short_of_room;
-    if (days_between(hive.flow().day, hive.on()) > heavy_note_days) return short_of_room;
+    const auto chance = chance_with_one_more(hive);
+    const bool too_high = a.rule == "room-runs-out" && chance && *chance > hive.settings().accepted_risk_percent / 100.0;
+    const bool heavy = heavy_lately(hive);
+    if (!too_high && !heavy) return false;
     a.count = 2;
+    if (chance) say_one_more(hive, a, *chance, too_high);
+    if (!heavy) return true;
     a.reasons.push_back(fmt::format("heavy flow on {} and {} between visits: two at once; look again within 7 days, a "
                                     "medium has filled in 8",
                                     iso(hive.flow().day), counted(hive.settings().visit_interval_days, "day")));
