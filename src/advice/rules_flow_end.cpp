@@ -93,7 +93,7 @@ Advices gap_not_end(const YardView& yard) {
         a.reasons.push_back("your season's dates are not set, the usual ones are taken: write `season 1 April to 31 August` with yours");
     a.reasons.push_back(fmt::format("full supers do not prove that the brood nest holds stores; without a flow a hive uses {}",
                                     kg_words({0.1, 0.2, 0.3}, c.settings().mass, " a day")));
-    say_room_lasts(a, yard);
+    say_room_lasts(a, yard, {});
     because(a, *yard.flow.fact);
     return {a};
 }

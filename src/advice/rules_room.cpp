@@ -127,6 +127,13 @@ bool left_as_it_is(const HiveView& hive) {
     return !hive.supers.empty() && !hive.escape && !strips_in(hive) && !ripe_on(hive) && !held_back(hive) && !super_asked(hive);
 }
 
+/// Other advice asks for its supers, or for something before which they come off.
+bool told_otherwise(const HiveView& hive, const Advices& others) {
+    static constexpr Act acts[] = {Act::add_super, Act::take_honey, Act::take_empty, Act::clear, Act::supers_off, Act::feed, Act::treat};
+    return std::any_of(others.begin(), others.end(),
+                       [&](const Advice& o) { return o.hive == hive.id && std::find(std::begin(acts), std::end(acts), o.act) != std::end(acts); });
+}
+
 /// So far room is as good as sure: such hives are named together, with the one that has least.
 bool as_good_as_sure(const Judged& j) { return odds(j.chance) == odds(1); }
 
@@ -155,11 +162,11 @@ void say_lasts(Advice& a, const YardView& yard, const std::vector<Judged>& hives
 
 }  // namespace
 
-std::optional<Lasting> say_room_lasts(Advice& a, const YardView& yard) {
+std::optional<Lasting> say_room_lasts(Advice& a, const YardView& yard, const Advices& others) {
     std::vector<Judged> judged;
     std::vector<const HiveView*> unknown;
     for (const HiveView* h : yard.hives) {
-        if (!left_as_it_is(*h)) continue;
+        if (!left_as_it_is(*h) || told_otherwise(*h, others)) continue;
         if (room_known(*h)) judged.push_back({h, 1 - h->chance_full(h->days_to_next_visit())});
         else unknown.push_back(h);
     }
@@ -187,24 +194,32 @@ Advices look_first(Advice a, const YardView& yard) {
     return {a};
 }
 
-Advices room_lasts(const YardView& yard) {
+Advices room_lasts_at(const YardView& yard, const Advices& others) {
     // In a gap the same is said of the gap.
     if (yard.all->phase() != Phase::during || in_gap(yard) || suspected_disease(yard)) return {};
     Advice a = advise_to(Act::note, Rank::rest, "");
-    const auto lasting = say_room_lasts(a, yard);
+    a.yard = yard.id;
+    const auto lasting = say_room_lasts(a, yard, others);
     if (!lasting) return look_first(a, yard);
     if (lasting->hives.size() == 1) {
         // What is said below of one hive needs no name and no odds there.
         const auto hive = std::find_if(yard.hives.begin(), yard.hives.end(), [&](const HiveView* h) { return h->id == lasting->hives.front(); });
         a.hive = (*hive)->id;
         a.what = (*hive)->supers.size() == 1 ? "leave its super as it is: room lasts" : "leave its supers as they are: room lasts";
-        a.reasons = {room_words(**hive)};
+        a.reasons.back() = room_words(**hive);
     } else {
         a.hives = lasting->hives;
         a.what = fmt::format("leave {} with the supers they have: room lasts", hive_names(yard, a.hives));
     }
     how_sure(a, sure_of(lasting->least), lasting->words);
     return {a};
+}
+
+Advices room_lasts(const Context& c, Advices& all) {
+    Advices out;
+    for (const YardView& yard : c.yards)
+        for (Advice& a : room_lasts_at(yard, all)) out.push_back(std::move(a));
+    return out;
 }
 
 }  // namespace

@@ -29,8 +29,9 @@ struct Lasting {
     double least = 0;           ///< the least of their chances
     std::string words;          ///< `8 in 10 or more at each that room lasts until 2026-06-20`
 };
-/// Finds them and adds their chances, reasons and lines to `advice`; nothing where there are none.
-std::optional<Lasting> say_room_lasts(Advice& advice, const YardView& yard);
+/// Finds them, those left out that `others` ask something of, and adds their chances, reasons and lines to `advice`;
+/// nothing where there are none.
+std::optional<Lasting> say_room_lasts(Advice& advice, const YardView& yard, const Advices& others);
 /// A gap between flows: none now, and the season is not near its end.
 bool in_gap(const YardView& yard);
 

@@ -48,6 +48,7 @@ A day in mid-flow.
       by 2026-07-11, today; likely: crowding alone is enough, whatever the flow
       - brood nest packed on 2026-07-05
       - the emptiest super is about 59% full
+      - with one more, 1 in 20 that room runs out before 2026-07-12
       - heavy flow on 2026-07-05 and 7 days between visits: two at once; look
         again within 7 days, a medium has filled in 8
       - nothing heavy has to be lifted for it

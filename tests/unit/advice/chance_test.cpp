@@ -180,6 +180,14 @@ TEST_CASE("hives that are asked for a super, or whose honey is ripe, are not tol
     CHECK(leave->what == "leave its super as it is: room lasts");
     CHECK_FALSE(find(a, "h3", "room-lasts"));
     CHECK_FALSE(find(a, "h4", "room-lasts"));
+    // Nor where an untouched super comes off: Demuth, USDA Farmers' Bulletin 503.
+    const Advised late = advised(mill + "2026-08-01 mill\n+super h3 drawn9\n2026-08-20 mill\nflow ending\nh3 super 1 80% full, top empty\n", "2026-08-20");
+    INFO(listing(late));
+    const Advice* off = find(late, "h3", "take-untouched");
+    REQUIRE(off);
+    CHECK(says(*off, " that the room left without it lasts until 2026-09-01"));
+    CHECK(chance_of(*off, "room lasts without them"));
+    CHECK_FALSE(find(late, "h3", "room-lasts"));
 }
 
 TEST_CASE("nothing is known of what is in the supers: no odds", "[advice][chance]") {
