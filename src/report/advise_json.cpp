@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include "report/advise.hpp"
@@ -22,11 +24,20 @@ Json because_json(const Journal& journal, const Advice& advice, const Style& sty
     return list;
 }
 
-Json chances_json(const Journal& journal, const Advice& advice) {
+/// Place of a super on its hive, counted from the brood up; null where the chance is of no one super.
+Json place_json(const History& history, const Chance& chance) {
+    if (chance.box == no_box || chance.hive == no_hive) return nullptr;
+    const std::vector<BoxId> supers = history.supers_on(chance.hive);
+    const auto at = std::find(supers.begin(), supers.end(), chance.box);
+    return at == supers.end() ? Json(nullptr) : Json(at - supers.begin() + 1);
+}
+
+Json chances_json(const Journal& journal, const History& history, const Advice& advice) {
     Json list = Json::array();
     for (const Chance& chance : advice.chances) {
         Json json;
         json["hive"] = words_json(journal.hive_name(chance.hive));
+        json["super"] = place_json(history, chance);
         json["that"] = chance.that;
         json["percent"] = rounded(chance.value * 100, 0);
         json["by"] = day_json(chance.by);
@@ -35,7 +46,7 @@ Json chances_json(const Journal& journal, const Advice& advice) {
     return list;
 }
 
-Json piece_json(const Journal& journal, const Advice& advice, const Style& style) {
+Json piece_json(const Journal& journal, const History& history, const Advice& advice, const Style& style) {
     Json json;
     json["hive"] = words_json(journal.hive_name(advice.hive));
     json["yard"] = words_json(journal.yard_name(advice.yard));
@@ -44,7 +55,7 @@ Json piece_json(const Journal& journal, const Advice& advice, const Style& style
     json["todo"] = advice.act == Act::todo;
     json["sureness"] = name_of(advice.sureness);
     json["sureness_words"] = words_json(advice.sureness_words);
-    json["chances"] = chances_json(journal, advice);
+    json["chances"] = chances_json(journal, history, advice);
     json["rule"] = words_json(advice.rule);
     json["also"] = advice.also;
     json["source"] = words_json(advice.source);
@@ -65,7 +76,7 @@ std::string advise_json(const Journal& journal, const History& history, const st
     json["on"] = iso(history.on);
     json["advice"] = Json::array();
     for (const Advice& piece : advice)
-        if (lists(selection, history, piece)) json["advice"].push_back(piece_json(journal, piece, style));
+        if (lists(selection, history, piece)) json["advice"].push_back(piece_json(journal, history, piece, style));
     return document(json);
 }
 

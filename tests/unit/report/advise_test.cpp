@@ -94,13 +94,15 @@ TEST_CASE("advice json carries rule, source, reasons and lines") {
 TEST_CASE("chances are figures for machines") {
     const Read r(small_journal, june(3));
     Advice a = add_a_super(r);
-    a.chances = {{"room runs out", 0.734, june(10), 0, no_box}};
+    a.chances = {{"room runs out", 0.734, june(10), 0, no_box}, {"fit to take", 0.5, june(3), 0, r.history.supers_on(0).back()}};
     const auto json = nlohmann::json::parse(advise_json(r.journal, r.history, {a}, {}, {}));
     const auto& chance = json["advice"][0]["chances"][0];
     CHECK(chance["hive"] == "h3");
     CHECK(chance["that"] == "room runs out");
     CHECK(chance["percent"] == 73);
     CHECK(chance["by"] == "2026-06-10");
+    CHECK(chance["super"].is_null());
+    CHECK(json["advice"][0]["chances"][1]["super"] == 2);
 }
 
 TEST_CASE("of many lines the first and the latest are quoted, the places of all are named") {
