@@ -155,7 +155,7 @@ void say_each(Advices& taken) {
     const Sureness sureness = least->sureness;
     const std::string words = least->chances.empty() ? "by the readings" : odds(chance(*least)) + " or more at each that it is fit";
     for (Advice& a : taken) {
-        a.reasons.front() += "; " + a.sureness_words;
+        a.reasons.front() += "; " + a.sureness_words.substr(a.sureness_words.find(": ") + 2);
         how_sure(a, sureness, words);
     }
 }
@@ -222,6 +222,8 @@ Advices too_wet(const HiveView& hive) {
 
 /// `3 in 10 by 2026-07-17, about 2026-07-20 (2026-07-16 to 2026-07-26)`.
 std::string ripe_words(const HiveView& hive, const SuperView& s, Advice& a) {
+    // The days foreseen are those of the mark; comb honey has to be sealed.
+    if (s.comb_honey()) return "when it will be sealed is not foreseen, so no chance is given";
     const SuperEstimate& e = *s.estimate;
     const Day by = hive.on() + date::days{hive.days_to_next_visit()};
     const auto chance = chance_ripe_by(e, hive.on(), by);

@@ -134,13 +134,13 @@ bool told_otherwise(const HiveView& hive, const Advices& others) {
                        [&](const Advice& o) { return o.hive == hive.id && std::find(std::begin(acts), std::end(acts), o.act) != std::end(acts); });
 }
 
-/// So far room is as good as sure: such hives are named together, with the one that has least.
+/// So far room is as good as sure: such hives are named together, with the least sure of them.
 bool as_good_as_sure(const Judged& j) { return odds(j.chance) == odds(1); }
 
 std::string sure_words(const YardView& yard, const std::vector<Judged>& sure) {
-    const HiveView& tightest = *sure.front().hive;
-    return fmt::format("{}: {} that room lasts; at {}, the tightest, {}", hive_names(yard, ids_of(sure, yard)), odds(1),
-                       yard.all->journal.hive_name(tightest.id), room_words(tightest));
+    const HiveView& least = *sure.front().hive;
+    return fmt::format("{}: {} that room lasts; at {}, the least sure, {}", hive_names(yard, ids_of(sure, yard)), odds(1),
+                       yard.all->journal.hive_name(least.id), room_words(least));
 }
 
 /// Least chance first; all that are as good as sure in one.

@@ -149,8 +149,8 @@ void tell_the_short(const Asked& asked, int in_shed) {
 }
 
 Advice get_more(const Context& c, const Asked& asked, int in_shed, std::vector<FactId> lines) {
-    Advice a = advise_to(Act::shed, Rank::room, fmt::format("get {} more ({}, {}): {}", counted(asked.wanted - in_shed, "super"),
-                                                            asked.box_kind, comb_word(asked.comb), shed_has(asked, in_shed)));
+    Advice a = advise_to(Act::shed, Rank::room, fmt::format("get {} more super{} ({}, {}): {}", asked.wanted - in_shed,
+                                                            asked.wanted - in_shed == 1 ? "" : "s", asked.box_kind, comb_word(asked.comb), shed_has(asked, in_shed)));
     how_sure(a, Sureness::certain, "by what is noted of the shed");
     a.reasons.push_back(shared_words(c.journal, asked.claims));
     if (asked.comb == Comb::drawn)

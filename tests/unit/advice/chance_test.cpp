@@ -134,6 +134,16 @@ TEST_CASE("leave on: how sure it is not fit, and when it will be", "[advice][cha
     CHECK(says(*leave, "that it is by 2026-07-17; by capping about 2026-07-"));
 }
 
+TEST_CASE("comb honey has to be sealed, and the days foreseen are of the mark: no chance by a day", "[advice][chance]") {
+    const Advised a = advised("units kg\nhive h3 at mill: deep, excluder, super cut comb\n2026-07-10 mill\nflow on\nh3 top full, top 60% capped\n", "2026-07-10");
+    INFO(listing(a));
+    const Advice* leave = find(a, "h3", "leave-on");
+    REQUIRE(leave);
+    CHECK(says(*leave, "when it will be sealed is not foreseen, so no chance is given"));
+    CHECK_FALSE(chance_of(*leave, "fit to take"));
+    CHECK(chance_of(*leave, "not fit to take"));
+}
+
 TEST_CASE("a nearly full super is measured by what it holds: supers and advise agree", "[advice][chance]") {
     // Seven tenths of the comb capped and nine tenths full: 77 % of what there is, over the mark of 75 %.
     const Advised a = advised(mill + "ripe at 75% capped\n2026-07-01 mill\nh3 top 88% full, top 60% capped\n2026-07-10 mill\nno flow\nh3 top 90% full, top 70% capped\n",
@@ -263,7 +273,7 @@ TEST_CASE("more supers asked for than the shed has: who goes first, who without,
     REQUIRE(wanted >= 2);
     const Advice* shed = given_by(a, "shed-short");
     REQUIRE(shed);
-    CHECK(shed->what.rfind("get " + std::to_string(wanted - 1) + (wanted == 2 ? " super" : " supers") + " more (medium, drawn): the shed has 1 of the " + std::to_string(wanted), 0) == 0);
+    CHECK(shed->what.rfind("get " + std::to_string(wanted - 1) + (wanted == 2 ? " more super" : " more supers") + " (medium, drawn): the shed has 1 of the " + std::to_string(wanted), 0) == 0);
     // h4 is the fullest.
     CHECK((says(*shed, "first h4 (") || says(*shed, "1 of 2 for h4 (")));
     CHECK(says(*shed, "none for "));
