@@ -56,7 +56,7 @@ private:
             Judged j;
             j.hive = to.hive, j.box = r.box, j.made = from.day, j.day = to.day, j.fact = r.fact;
             j.share = {then.mean(i) / cap, then.cov(i, i) / (cap * cap)};
-            j.eye_sd = r.reading.sd, j.eye_alone = r.reading.eye, j.read = r.reading.share, j.read_full = r.reading.says_full, j.side = r.reading.side;
+            j.eye_sd = std::hypot(r.reading.eye, r.reading.rounding), j.eye_alone = r.reading.eye, j.read = r.reading.share, j.read_full = r.reading.says_full, j.side = r.reading.side;
             j.no_change = points->second.last->second;
             j.line = line_to(points->second, to.day);
             j.capacity_kg = cap * from.full_factor;

@@ -24,21 +24,25 @@ struct Candidate {
     double prior = 0;
 };
 
+/// The logarithm of a normal density `by` wide, less its top.
+double far(double x, double from, double by) { return -0.5 * (x - from) * (x - from) / (by * by); }
+
+double prior(const Parameters& p) {
+    const Parameters usual;
+    return far(std::log(p.flow_sd), std::log(usual.flow_sd), 0.6) + far(p.normal_peak, usual.normal_peak, 0.25) +
+           far(std::log(p.hive_sd), std::log(usual.hive_sd), 0.7) + far(std::log(p.eye), std::log(usual.eye), 0.3);
+}
+
 std::vector<Candidate> grid() {
     std::vector<Candidate> out;
+    Parameters p;
     for (double flow : {0.25, 0.6, 1.2})
         for (double peak : {-0.1, 0.2, 0.5})
-            for (double hive : {0.06, 0.15, 0.35}) {
-                Candidate c;
-                c.p.flow_sd = flow;
-                c.p.normal_peak = peak;
-                c.p.hive_sd = hive;
-                const Parameters usual;
-                const auto far = [](double x, double from, double by) { return -0.5 * (x - from) * (x - from) / (by * by); };
-                c.prior = far(std::log(flow), std::log(usual.flow_sd), 0.6) + far(peak, usual.normal_peak, 0.25) +
-                          far(std::log(hive), std::log(usual.hive_sd), 0.7);
-                out.push_back(c);
-            }
+            for (double hive : {0.06, 0.15, 0.35})
+                for (double eye : {0.05, 0.08, 0.125}) {
+                    p.flow_sd = flow, p.normal_peak = peak, p.hive_sd = hive, p.eye = eye;
+                    out.push_back({p, prior(p)});
+                }
     return out;
 }
 
@@ -112,12 +116,14 @@ public:
         double top = -1e300, sum = 0;
         for (std::size_t i = 0; i < log_.size(); ++i) top = std::max(top, log_[i] + grid_[i].prior);
         Parameters p = grid_.front().p;
-        double flow = 0, peak = 0, hive = 0;
+        double flow = 0, peak = 0, hive = 0, eye = 0;
         for (std::size_t i = 0; i < log_.size(); ++i) {
             const double w = std::exp(log_[i] + grid_[i].prior - top);
             sum += w, flow += w * grid_[i].p.flow_sd, peak += w * grid_[i].p.normal_peak, hive += w * grid_[i].p.hive_sd;
+            eye += w * grid_[i].p.eye;
         }
         p.flow_sd = unsure * flow / sum, p.normal_peak = peak / sum, p.hive_sd = hive / sum;
+        p.eye = p.eye_at_ends = eye / sum;
         return p;
     }
 
@@ -160,7 +166,8 @@ Learned learn(const Journal& journal, const History& history) {
     Learned out{scheduled(points, told), {}};
     const Parameters& p = out.schedule.back().second;
     out.words = fmt::format("learned from {} readings: flow changes by {:.2f} kg/day about a usual height of {:.2f}, "
-                            "hives by {:.2f} about their yard", readings, p.flow_sd, p.normal_peak, p.hive_sd);
+                            "hives by {:.2f} about their yard, looks are off by {:.0f} % of a super", readings, p.flow_sd, p.normal_peak, p.hive_sd,
+                            100 * p.eye);
     return out;
 }
 

@@ -31,6 +31,8 @@ struct Parameters {
     /// Error of a share of a super judged by eye, s.d. 8 to 10 %: +-10 to 15 % at most is common belief,
     /// no source gives a figure; half a section of eight on the estimation grid is 6 %.
     double eye = 0.08;
+    /// The same where a super is called empty or full: there an eye errs to one side only, so that little shows of it.
+    double eye_at_ends = 0.08;
 };
 
 /// The yard's part of the state: flow, its level against the usual (kg/day) and the flow added up

@@ -50,9 +50,8 @@ ShareReading share_reading(const Parameters& p, const Journal& journal, const Bo
     const Measure& m = sighting.fact < journal.facts.size() ? journal.facts[sighting.fact].value : Measure{};
     ShareReading r;
     r.share = std::clamp(static_cast<double>(sighting.amount) / 1000, 0.0, 1.0);
-    double eye = p.eye * (m.unit == Unit::of_frames ? 0.85 : 1.0);
-    if (m.about) eye *= 1.3;
-    if (sighting.repeated) eye *= 1.3;
+    const bool at_end = sighting.amount <= 20 || sighting.amount >= 970;
+    const double wider = (m.unit == Unit::of_frames ? 0.85 : 1.0) * (m.about ? 1.3 : 1.0) * (sighting.repeated ? 1.3 : 1.0);
     const double written = static_cast<double>(sighting.high - sighting.low) / 1000;
     double step = m.said() ? rounding(m) : 0.10;
     r.says_full = sighting.amount >= 970;
@@ -61,8 +60,9 @@ ShareReading share_reading(const Parameters& p, const Journal& journal, const Bo
         else if (sighting.low <= 0 && sighting.high == sighting.amount) r.side = ShareReading::Side::at_most;
         else step = std::max(step, written);
     }
-    r.eye = eye;
-    r.sd = std::sqrt(eye * eye + sq(step / sqrt_twelve));
+    r.eye = wider * p.eye;
+    r.rounding = step / sqrt_twelve;
+    r.sd = std::hypot(wider * (at_end ? p.eye_at_ends : p.eye), r.rounding);
     return r;
 }
 

@@ -10,6 +10,7 @@ struct ShareReading {
     double share = 0;           ///< 0..1
     double sd = 0;              ///< error of the eye and of the rounding, s.d.
     double eye = 0;             ///< error of the eye alone, s.d.
+    double rounding = 0;        ///< that of the rounding alone, s.d.
     Side side = Side::about;
     bool says_full = false;     ///< no room was left: 97 % or more
 };

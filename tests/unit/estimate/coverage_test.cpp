@@ -2,6 +2,7 @@
 // come and go, and dry ones with a flow in spring and a long dearth.
 #include <catch2/catch.hpp>
 
+#include <cmath>
 #include <cstdio>
 #include <map>
 #include <string>
@@ -81,6 +82,18 @@ TEST_CASE("ranges hold in a long dearth", "[estimate][coverage][figures]") {
     const Scores scores = score(60, dry_season());
     CHECK(scores.at("long dearth").n >= 5000);
     check_ranges(scores, false);
+}
+
+TEST_CASE("ranges hold for eyes better and worse than most", "[estimate][coverage][figures]") {
+    for (const double eye : {0.05, 0.12})
+        for (const bool dry : {false, true}) {
+            KeptSeason::Settings settings = dry ? dry_season() : KeptSeason::Settings{};
+            settings.eye = eye;
+            const ForecastScore all = score(60, settings).at("all");
+            INFO("eye " << eye << ", dry " << dry << ", 80 %: " << all.cover_80() << ", 50 %: " << all.cover_50());
+            CHECK(std::abs(all.cover_80() - 0.8) < 0.04);
+            CHECK(std::abs(all.cover_50() - 0.5) < 0.05);
+        }
 }
 
 TEST_CASE("the table of coverage over 1000 yard seasons, and as many dry ones", "[.slow][coverage]") {
