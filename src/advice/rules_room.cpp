@@ -45,6 +45,16 @@ std::string names_of(const YardView& yard, const std::vector<const HiveView*>& h
     return hive_names(yard, ids);
 }
 
+/// The hives of a piece of advice for its one line: their number where their names would fill it, and then they are
+/// named among the reasons.
+std::string hives_in_line(Advice& a, const YardView& yard) {
+    constexpr std::size_t widest = 80;
+    std::string names = hive_names(yard, a.hives);
+    if (names.size() <= widest) return names;
+    a.reasons.push_back("the hives: " + names);
+    return counted(static_cast<int>(a.hives.size()), "hive");
+}
+
 /// Says where no chance can be given, and why.
 void without_chance(Advice& a, const YardView& yard, const std::vector<const HiveView*>& hives) {
     if (hives.empty()) return;
@@ -89,6 +99,7 @@ void say_no_more(Advice& a, const std::vector<Judged>& hives, const Horizon& unt
         keep_chance(a, "a super put on now is not filled", hives[i].chance, until.day, h.id);
         keep_chance(a, "room lasts", lasts, until.day, h.id);
         newest_because(a, h);
+        if (i == most_hives) a.reasons.push_back(fmt::format("at others {} or more that it would not be filled", odds(hives[i].chance)));
         if (i >= most_hives) continue;
         a.reasons.push_back(fmt::format("{}: {} that it would not be filled, {} that the room there lasts as long; {}", h.journal().hive_name(h.id),
                                         odds(hives[i].chance), odds(lasts), room_words(h)));
@@ -109,7 +120,7 @@ Advices no_more(const YardView& yard) {
         else unknown.push_back(h);
     }
     if (a.hives.empty()) return {};
-    a.what += fmt::format(" at {}", hive_names(yard, a.hives));
+    a.what += fmt::format(" at {}", hives_in_line(a, yard));
     how_sure(a, Sureness::likely, "");
     a.reasons.push_back(why_no_more(*yard.hives.front()));
     least_first(judged);
@@ -209,7 +220,7 @@ Advices room_lasts_at(const YardView& yard, const Advices& others) {
         a.reasons.back() = room_words(**hive);
     } else {
         a.hives = lasting->hives;
-        a.what = fmt::format("leave {} with the supers they have: room lasts", hive_names(yard, a.hives));
+        a.what = fmt::format("leave {} with the supers they have: room lasts", hives_in_line(a, yard));
     }
     how_sure(a, sure_of(lasting->least), lasting->words);
     return {a};

@@ -223,6 +223,27 @@ TEST_CASE("words and figures say the same, and chances are chances", "[advice][c
         for (const Chance& c : piece.chances) CHECK((c.value >= 0 && c.value <= 1));
 }
 
+TEST_CASE("a yard of forty: one line says how many, the reasons name them and speak of the least sure", "[advice][chance]") {
+    std::string journal = "units kg\n", first = "2026-06-01 mill\nflow light\n", second = "2026-06-08 mill\nflow light\n";
+    for (int i = 1; i <= 40; ++i) {
+        journal += "hive colony" + std::to_string(i) + " at mill: deep, excluder, super drawn9\n";
+        if (i == 1) continue;   // so that it is not all hives
+        first += "colony" + std::to_string(i) + " top 10% full\n";
+        second += "colony" + std::to_string(i) + " top " + std::to_string(i <= 12 ? 45 : 15) + "% full\n";
+    }
+    const Advised a = advised(journal + first + second, "2026-06-08");
+    const Advice* leave = given_by(a, "room-lasts");
+    REQUIRE(leave);
+    INFO(leave->what);
+    CHECK(leave->what.size() <= 160);
+    CHECK(leave->what.rfind("leave 39 hives with", 0) == 0);
+    CHECK(leave->chances.size() == 39);
+    CHECK(leave->reasons.size() <= 10);
+    CHECK(leave->because.size() <= 6);
+    CHECK(says(*leave, "colony40"));
+    check_always(a);
+}
+
 // ---- the shed -------------------------------------------------------------------------------
 
 TEST_CASE("too few supers go one by one to where room is likeliest to run out", "[advice][shed]") {
