@@ -23,20 +23,20 @@ A day in mid-flow.
   Yard mill, 1 hive
   
   h3
-    gains 0.7 kg a day (-0.3 to 1.5)
-    room for 6.4 kg (2.0-10.7): 11 days (1 or more)
+    gains 0.7 kg a day (-0.3 to 1.6)
+    room for 6.0 kg (1.5-10.3): 10 days (1 or more)
     super   full          capped       honey in it          seen
-    2 "M7"  96% (89-100)  75% (67-82)  14.7 kg (12.9-16.1)  2026-07-05
-    1 "M1"  59% (35-84)   31% (23-39)  9.0 kg (5.2-12.8)    2026-07-05
-    when full, each: 15.2 kg (13.8-16.6)
-    fit to take, by the capping: super 2 now; super 1 about 2026-07-25
-      (2026-07-20 to 2026-07-30)
+    2 "M7"  97% (91-100)  75% (68-82)  14.6 kg (13.0-16.0)  2026-07-05
+    1 "M1"  61% (35-86)   31% (23-39)  9.1 kg (5.2-13.1)    2026-07-05
+    when full, each: 15.0 kg (13.7-16.4)
+    fit to take, by the capping: super 2 now; super 1 about 2026-07-24
+      (2026-07-21 to 2026-07-29)
     read from: super 2 mill.hive:110,120,133; super 1 mill.hive:110,120,133;
       gain mill.hive:110,120,126,133
     assumed: medium (supers 2, 1)
   
-  Your eye: a super you call full has held 84 % of the usual figure for its kind
-  (79-88 %), one you call half full 47 % of a full one; 10 weighings.
+  Your eye: a super you call full has held 83 % of the usual figure for its kind
+  (79-87 %), one you call half full 46 % of a full one; 10 weighings.
     read from: mill.hive:60,61,62,63 honey.hive:10,12,13,14,15,16
 
   $ waxtab advise --on 2026-07-11 --hive h3 season
@@ -47,7 +47,7 @@ A day in mid-flow.
     h3 at mill: put 2 supers on (drawn), on top
       by 2026-07-11, today; likely: crowding alone is enough, whatever the flow
       - brood nest packed on 2026-07-05
-      - the emptiest super is about 59% full
+      - the emptiest super is about 61% full
       - with one more, 1 in 20 that room runs out before 2026-07-12
       - heavy flow on 2026-07-05 and 7 days between visits: two at once; look
         again within 7 days, a medium has filled in 8
@@ -62,7 +62,7 @@ A day in mid-flow.
   
     h3 at mill: take super "M7" off for honey
       by 2026-07-12, tomorrow; likely: 6 in 10 that it is fit, capped 75%
-      (67-82%), mark 75% of the 96% that are full
+      (68-82%), mark 75% of the 97% that are full
       - super "M7" holds 13 to 16 kg of honey, likely 15
       - several frames, outer ones too, before it is called fit; early in the day,
         not on a good flow day
