@@ -39,6 +39,15 @@ std::string claim_words(const Journal& journal, const ShedClaim& claim) {
     return fmt::format("{} ({}{})", journal.hive_name(claim.hive), why, part ? fmt::format("; {} of the {} it wants", claim.gets, claim.wanted()) : "");
 }
 
+/// So many hives are named; of the others, which have less claim, the number is.
+constexpr std::size_t most_named = 12;
+
+void name(std::vector<std::string>& names, std::string words) {
+    if (names.size() < most_named) names.push_back(std::move(words));
+}
+
+std::string more_words(std::size_t all) { return all > most_named ? fmt::format(" and {} more", all - most_named) : std::string{}; }
+
 }  // namespace
 
 ShedClaim claim_of(const HiveView& hive, int count, int days) {
@@ -79,9 +88,16 @@ int supers_in_shed(const History& history, const std::string& box_kind, Comb com
 
 std::string shared_words(const Journal& journal, const std::vector<ShedClaim>& claims) {
     std::vector<std::string> some, none;
-    for (const ShedClaim& c : claims) (c.gets > 0 ? some : none).push_back(claim_words(journal, c));
-    std::string out = some.empty() ? std::string{} : fmt::format("first {}", fmt::join(some, ", then "));
-    if (!none.empty()) out += (out.empty() ? "" : "; ") + fmt::format("none for {}", listed(none));
+    std::size_t served = 0;
+    for (const ShedClaim& c : claims) {
+        served += c.gets > 0;
+        name(c.gets > 0 ? some : none, claim_words(journal, c));
+    }
+    const std::size_t left = claims.size() - served;
+    std::string out = some.empty() ? std::string{} : fmt::format("first {}{}", fmt::join(some, ", then "), more_words(served));
+    if (!none.empty())
+        out += fmt::format("{}none for {}{}", out.empty() ? "" : "; ", left > most_named ? fmt::format("{}", fmt::join(none, ", ")) : listed(none),
+                           more_words(left));
     return out + "; in brackets the chance that room runs out without it";
 }
 

@@ -272,6 +272,21 @@ TEST_CASE("too few supers go one by one to where room is likeliest to run out", 
     }
 }
 
+TEST_CASE("the words on the shed name twelve hives of each sort and count the rest", "[advice][shed]") {
+    std::string journal = "units kg\n";
+    for (int i = 1; i <= 30; ++i) journal += "hive h" + std::to_string(i) + " at mill: deep\n";
+    const Advised a = advised(journal, "2026-06-08");
+    std::vector<ShedClaim> claims;
+    for (HiveId id = 0; id < 30; ++id) claims.push_back(claim(id, {0.9 - 0.02 * id}));
+    claims[0].chances.push_back(0.01);
+    share_out(claims, 2);
+    const std::string words = shared_words(a.journal, claims);
+    INFO(words);
+    CHECK(words.rfind("first h1 (9 in 10; 1 of the 2 it wants), then h2 (9 in 10); none for h3 (9 in 10), h4 (", 0) == 0);
+    CHECK(words.find(" and 16 more; in brackets") != std::string::npos);
+    CHECK(words.find("h15 (") == std::string::npos);
+}
+
 namespace {
 
 const std::string three_full =
