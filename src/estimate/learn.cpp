@@ -111,7 +111,8 @@ public:
         for (std::size_t i = 0; i < log_.size(); ++i) log_[i] = log_[i] * std::exp(-days / fading_days) + gained[i];
     }
 
-    /// The numbers weighted by how well they told the readings.
+    /// The numbers weighted by how well they told the readings. Of the flow's s.d. the variance is averaged: that is the variance
+    /// of a flow whose s.d. is one of these.
     Parameters mean() const {
         double top = -1e300, sum = 0;
         for (std::size_t i = 0; i < log_.size(); ++i) top = std::max(top, log_[i] + grid_[i].prior);
@@ -119,10 +120,10 @@ public:
         double flow = 0, peak = 0, hive = 0, eye = 0;
         for (std::size_t i = 0; i < log_.size(); ++i) {
             const double w = std::exp(log_[i] + grid_[i].prior - top);
-            sum += w, flow += w * grid_[i].p.flow_sd, peak += w * grid_[i].p.normal_peak, hive += w * grid_[i].p.hive_sd;
+            sum += w, flow += w * grid_[i].p.flow_sd * grid_[i].p.flow_sd, peak += w * grid_[i].p.normal_peak, hive += w * grid_[i].p.hive_sd;
             eye += w * grid_[i].p.eye;
         }
-        p.flow_sd = unsure * flow / sum, p.normal_peak = peak / sum, p.hive_sd = hive / sum;
+        p.flow_sd = unsure * std::sqrt(flow / sum), p.normal_peak = peak / sum, p.hive_sd = hive / sum;
         p.eye = p.eye_at_ends = eye / sum;
         return p;
     }
