@@ -51,12 +51,24 @@ void about_words(Items& items) {
         if (items[i].has(Class::about) && items[i].words.size() == 1) bind_about(items, i);
 }
 
+/// `another drawn one`: one more, drawn.
+void another_one(Items& items) {
+    for (std::size_t i = 0; i + 2 < items.size(); ++i) {
+        if (!items[i].is("another one") || items[i].end - items[i].begin != 7) continue;
+        const bool kind = items[i + 1].has(Class::combing) || !items[i + 1].box_kind.empty();
+        if (!kind || !items[i + 2].has(Class::count) || items[i + 2].word(Class::count)->number != 1) continue;
+        std::erase_if(items[i].words, [](const grammar::Word* w) { return w->klass == Class::filler; });
+        items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 2);
+    }
+}
+
 void number_words(Items& items) {
     for (Item& item : items) {
         const grammar::Word* w = item.word(Class::count);
         if (!w || item.what != What::term) continue;
         item.what = What::value;
         item.value = measure(std::to_string(w->number), Unit::piece).value();
+        item.text = "word";
         if (item.about) widen(item.value);
         item.words.clear();
     }
@@ -153,6 +165,25 @@ void on_which_frame(Items& items) {
     }
 }
 
+/// `heather super 8 frames capped`: of what it is filled with; nothing is said of the bloom.
+void plants_of_boxes(Items& items) {
+    if (std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("extracted"); })) return;   // it is said of the lot
+    for (std::size_t i = 0; i + 1 < items.size(); ++i)
+        if (items[i].has(Class::plant) && (is_super(items[i + 1]) || items[i + 1].is("honey") || items[i + 1].what == What::box)) items[i].loose = true;
+}
+
+/// `swarm from the pear tree hived as s1`: where it hung is no hive's.
+void swarm_places(Items& items) {
+    const auto hived = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("hived"); });
+    for (auto i = items.begin(); i != hived && hived != items.end(); ++i) {
+        if (!i->is("from") && !i->is("off")) continue;
+        auto end = i + 1;
+        while (end != hived && (end->what == What::unknown || end->has(Class::filler) || end->has(Class::plant))) ++end;
+        if (end == i + 1 || end->what == What::hives) continue;
+        for (auto k = i; k != end; ++k) k->loose = true, k->what = What::term, k->words.clear();
+    }
+}
+
 /// What something was sold for is not kept: `at 6.50`.
 void prices(Items& items) {
     if (std::none_of(items.begin(), items.end(), [](const Item& i) { return i.is("sold"); })) return;
@@ -162,7 +193,7 @@ void prices(Items& items) {
     }
 }
 
-bool out_of(const Item& i) { return i.is("in") || i.is("per") || i.is("from") || i.is("of"); }
+bool out_of(const Item& i) { return i.is("in") || i.is("per") || i.is("from") || i.is("of") || (i.what == What::stop && i.text == "/"); }
 
 /// As many bees as are washed or rolled at once.
 bool sample_size(const Item& i) { return is_count(i) && i.value.amount >= 50'000 && i.value.amount <= 5'000'000; }
@@ -234,7 +265,7 @@ bool adjective(const Item& i) {
 
 /// What a number may count only when nothing better follows: `3 capped`, `8 drawn`, `9 medium`.
 bool second_choice(const Item& i) {
-    return i.what == What::term && (i.is("capped") || i.is("full") || i.has(Class::combing) || i.has(Class::box_kind) || i.is("uncapped"));
+    return i.what == What::term && (i.is("capped") || i.is("full") || i.has(Class::combing) || i.has(Class::box_kind) || i.is("uncapped") || i.is("none capped"));
 }
 
 void counts(Items& items) {
@@ -244,7 +275,9 @@ void counts(Items& items) {
         while (noun < items.size() && noun < i + 4 && !countable(items[noun]) && adjective(items[noun])) ++noun;
         if (noun >= items.size() || !countable(items[noun])) {
             noun = i + 1;
+            while (noun + 1 < items.size() && items[noun].what == What::term && items[noun].has(Class::filler) && !items[noun].counted) ++noun;   // 4 of them are capped
             if (!second_choice(items[noun])) continue;
+            if (items[i].text == "word" && items[i].value.amount == 1000 && items[noun].has(Class::combing)) continue;   // under the first one, stickies this time
         }
         // Half a super is no number of supers.
         const bool whole = is_super(items[noun]) || items[noun].is("brood box") || !items[noun].box_kind.empty();
@@ -260,7 +293,7 @@ void counts(Items& items) {
     for (std::size_t i = 1; i < items.size(); ++i) {
         if (!is_count(items[i]) || items[i - 1].counted) continue;
         const bool times = items[i].text == "x" && countable(items[i - 1]);
-        const bool comb = items[i - 1].has(Class::combing) && items[i].value.unit == Unit::piece;
+        const bool comb = items[i - 1].has(Class::combing) && items[i].value.unit == Unit::piece && items[i].text != "word";   // not of `another drawn one`
         if (!times && !comb) continue;
         Item& noun = items[i - 1];
         noun.counted = true;
@@ -285,17 +318,21 @@ bool countable(const Item& item) {
 
 void chunk(std::vector<Item>& items, const ItemContext& context) {
     about_words(items);
+    another_one(items);
     number_words(items);
     courses(items);
     shares_of_frames(items);
     jars(items);
     thirds(items);
     kinds_as_supers(items);
+    deeps_as_brood(items, context.settings->super_kind);
+    plants_of_boxes(items);
     boxes(items);
     if (!context.of_other_things) boxes_without_noun(items);
     counts(items);
     samples(items);
     prices(items);
+    swarm_places(items);
     one_frame(items);
     with_what(items);
     on_which_frame(items);

@@ -46,7 +46,7 @@ bool adds(const Items& items) {
 
 /// Says how full, how far capped or drawn.
 bool tells_state(const Item& i) {
-    return (i.what == What::value && i.value.dimension == Dimension::share) || i.what == What::slash || (i.what == What::term && !i.counted && (i.has(Class::amount) || i.is("capped") || i.is("uncapped")));
+    return (i.what == What::value && i.value.dimension == Dimension::share) || i.what == What::slash || (i.what == What::term && !i.counted && (i.has(Class::amount) || i.is("capped") || i.is("uncapped") || i.is("none capped")));
 }
 
 }  // namespace
@@ -64,12 +64,25 @@ void kinds_as_supers(Items& items) {
     const bool adding = adds(items);
     for (std::size_t i = 0; i < items.size(); ++i) {
         if (items[i].what != What::term || items[i].counted || !is_super_kind(items[i])) continue;
-        if (told && !noun && !adding && (i == 0 || !is_count(items[i - 1]))) {
+        const bool picked = i > 0 && picks(items[i - 1]) && !adding;   // both shallows, the top medium
+        if ((told && !noun && !adding && (i == 0 || !is_count(items[i - 1]))) || picked) {
             if (const grammar::Word* w = table_word("super", Class::thing)) items[i].words = {w}, items[i].box_kind.clear();
         }
         // a second medium put on: the kind says what it is, the ordinal only that there is one already
         const bool numbered = i > 0 && picks(items[i - 1]) && !items[i - 1].is("top") && !items[i - 1].is("bottom") && !items[i - 1].is("both") && !items[i - 1].is("all");
         if (adding && numbered && (i + 1 >= items.size() || !is_super(items[i + 1]))) items[i - 1].loose = true, items[i - 1].words = {}, items[i - 1].text.clear();
+    }
+}
+
+void deeps_as_brood(Items& items, std::string_view super_kind) {
+    const auto noun = [](const Item& i) { return is_super(i) || i.is("brood box") || i.what == What::box || i.is("nuc"); };
+    if (!adds(items) || std::any_of(items.begin(), items.end(), noun)) return;
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        Item& deep = items[i];
+        if (deep.what != What::term || deep.counted || deep.box_kind != "deep" || super_kind == "deep") continue;
+        deep.words = {table_word("brood box", Class::thing)};
+        deep.box_kind.clear();
+        if (i > 0 && picks(items[i - 1])) items[i - 1].loose = true, items[i - 1].words.clear(), items[i - 1].text.clear();
     }
 }
 
@@ -103,6 +116,7 @@ void boxes(Items& items) {
         while (next + 1 < items.size() && (items[next].has(Class::filler) || (items[next].has(Class::box_kind) && (is_super(items[next + 1]) )))) ++next;
         if (is_super(items[next]) && !(of_brood && !items[next].is("super"))) {
             make_box(items[i], *choice);
+            if (choice->by == BoxChoice::By::number) items[i].text = "ordinal";
             absorb(items, i, i + 1, next - i);
         } else if (items[next].is("brood box")) {
             items[next].begin = items[i].begin;

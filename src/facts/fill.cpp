@@ -237,6 +237,9 @@ void finish(Candidate& c, const std::vector<Item>& items) {
     if (f.kind == Kind::escape_on)
         for (const Item& i : items)
             if (i.is("under box") && f.box.by == BoxChoice::By::unsaid) f.box = i.box;
+    if (f.kind == Kind::treatment_on)
+        for (const Item& i : items)
+            if (i.is("pad") || i.is("tray")) f.manner = i.is("pad") ? "pad" : "tray";
     if (f.kind == Kind::super_off && f.manner == "net") f.manner = "honey";
     if (c.after_cells && f.kind == Kind::cells_left && !f.detail.empty()) f.count = f.count < 0 && f.value.said() ? static_cast<int>(f.value.amount / 1000) : f.count;
     if ((f.kind == Kind::cells_removed || f.kind == Kind::cells_left || f.kind == Kind::queen_cells) && f.detail.empty())

@@ -64,8 +64,8 @@ HiveId Itemiser::one_hive(std::size_t ahead, std::size_t& length, std::string& n
         name = t->text;
         return meaning.hive;
     }
-    const bool looks = t->text.size() >= 2 && t->text[0] == 'h' && t->text[1] >= '0' && t->text[1] <= '9';
-    if (looks || (generic && t->text.size() <= 2)) {
+    const bool looks = t->text.size() >= 2 && (t->text[0] == 'h' || t->text[0] == 'n') && t->text[1] >= '0' && t->text[1] <= '9';
+    if (looks || (generic && t->text.size() <= 2 && meaning.words.empty())) {   // not of `the blue hive is calm`
         name = t->text;
         length = next + 1 - ahead;
     }
@@ -113,6 +113,7 @@ bool Itemiser::hive() {
         length += 2;
     }
     std::size_t next = length;
+    bool commas = false;
     // A bare number goes on a list only where nothing follows that it could count.
     const bool plural = word(0, "hives") || word(0, "colonies");
     const auto bare_number = [&](std::size_t i) {
@@ -126,6 +127,9 @@ bool Itemiser::hive() {
     };
     for (;;) {
         std::size_t skip = next;
+        // thymol on h1 h2, h3 calm: the comma begins another clause
+        if (inside && item.hives.size() + item.unknown_hives.size() > 1 && !commas && symbol(skip, ",")) break;
+        commas = commas || symbol(skip, ",");
         const bool ranged = symbol(skip, "-") || word(skip, "to") || word(skip, "thru") || word(skip, "through");
         if (ranged) ++skip;
         else while (symbol(skip, ",") || symbol(skip, "&") || symbol(skip, "+") || word(skip, "and")) ++skip;
@@ -143,6 +147,10 @@ bool Itemiser::hive() {
             other = context_.lexicon->hive(said);
             more = 1;
         }
+        // thymol on h1 h2 s1, where there is no s1
+        const Token* stranger = item.hives.size() > 1 && more == 0 ? token(skip) : nullptr;
+        if (stranger && stranger->type == Token::Type::word && stranger->text.size() >= 2 && stranger->text.size() <= 4 && stranger->text.find_first_of("0123456789") == 1 && stranger->text.find_first_not_of("0123456789", 1) == std::string::npos &&
+            stranger->text[0] != 'x') said = stranger->text, more = 1;
         if (more == 0) break;
         if (ranged) {
             // "moved h3 to h5" is no range: only numbers with a dash, or names after "hives".

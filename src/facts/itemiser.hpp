@@ -58,6 +58,7 @@ private:
     bool day();
     bool hive();
     bool label();
+    bool price();
     bool phrase();
     bool value();
     bool other();

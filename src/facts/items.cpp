@@ -84,6 +84,23 @@ bool Itemiser::label() {
     return true;
 }
 
+/// `$12`, `£6.50 a jar`, `€9/kg`: what something was sold for, and by what measure.
+bool Itemiser::price() {
+    const std::string_view first = tokens_[at_].text;
+    const bool glued = tokens_[at_].type == Token::Type::word && first.size() > 2 && (first.starts_with("\xC2\xA3") || first.starts_with("\xE2\x82\xAC"));
+    const bool apart = (symbol(0, "$") || word(0, "\xC2\xA3") || word(0, "\xE2\x82\xAC")) && number(1);
+    if (!glued && !apart) return false;
+    std::size_t used = glued ? 1 : 2;
+    if (symbol(used, ".") && !tokens_[at_ + used].space_before && !tokens_[at_ + used].space_after && token(used + 1) && token(used + 1)->type == Token::Type::number) used += 2;   // £6.50
+    static constexpr std::array<std::string_view, 13> measures = {"jar", "lb", "pound", "kg", "kilo", "bucket", "tub", "section", "piece", "one", "nuc", "oz", "litre"};
+    const bool each = word(used, "a") || word(used, "per") || word(used, "the") || symbol(used, "/");
+    const Token* measure = each ? token(used + 1) : nullptr;
+    if (measure && std::find(measures.begin(), measures.end(), measure->text) != measures.end()) used += 2;
+    else if (word(used, "each") || word(used, "apiece") || word(used, "ea")) used += 1;
+    push(What::term, used).words = {table_row(Class::filler, "price")};
+    return true;
+}
+
 /// The longest phrase of the vocabulary that starts here.
 bool Itemiser::phrase() {
     // w/ and w/o
@@ -92,15 +109,7 @@ bool Itemiser::phrase() {
         push(What::term, without ? 3 : 2).words = {without ? table_row(Class::negation, "not") : table_row(Class::link, "with")};
         return true;
     }
-    const std::string_view first = tokens_[at_].text;
-    if (tokens_[at_].type == Token::Type::word && first.size() > 2 && (first.starts_with("\xC2\xA3") || first.starts_with("\xE2\x82\xAC"))) {
-        push(What::term, 1).words = {table_row(Class::filler, "price")};
-        return true;
-    }
-    if ((symbol(0, "$") || word(0, "\xC2\xA3") || word(0, "\xE2\x82\xAC")) && number(1)) {
-        push(What::term, 2).words = {table_row(Class::filler, "price")};
-        return true;
-    }
+    if (price()) return true;
     if (after_super() && (word(0, "no") || word(0, "nr") || word(0, "number") || symbol(0, "#"))) {
         const std::size_t point = symbol(1, ".") ? 2 : 1;
         if (number(point)) {

@@ -36,7 +36,7 @@ bool smells_of_data(const Item& i, const Lexicon& lexicon) {
 
 /// Tells of the fill, a box, cells, mites, a medicine or honey in words that are used for nothing else.
 bool speaks_of_data(const Item& i) {
-    static constexpr std::array<std::string_view, 26> terms = {"super", "brood box", "excluder", "escape board", "capped", "uncapped", "starting to cap", "drawn", "foundation", "frames of brood",
+    static constexpr std::array<std::string_view, 29> terms = {"super", "brood box", "excluder", "escape board", "capped", "uncapped", "none capped", "to shed", "queen not seen", "starting to cap", "drawn", "foundation", "frames of brood",
         "frames of bees", "frames of stores", "queen cell", "open cell", "sealed cell", "charged cell", "swarm cell", "supersedure cell", "emergency cell", "sealed brood", "egg", "mite", "strip",
         "extracted", "moisture", "jar"};
     if (i.what == What::box || i.has(Class::substance) || (i.has(Class::amount) && !i.is("started") && i.words.size() == 1)) return true;
@@ -60,6 +60,8 @@ bool tells_of_a_deed(const std::vector<Item>& items) {
     if (std::any_of(items.begin(), items.end(), life)) return true;
     const auto strange = [](const Item& i) { return i.what == What::unknown; };
     const auto plainly = [&](const Item& i) { return deed(i) && !i.is("gained") && !i.is("lost weight"); };
+    const auto deed_alone = [&](const Item& i) { return i.idle() || (plainly(i) && i.words.size() == 1 && !i.has(Class::order) && !i.is("inspected")); };
+    if (std::any_of(items.begin(), items.end(), plainly) && std::all_of(items.begin(), items.end(), deed_alone)) return true;
     const bool one = std::any_of(items.begin(), items.end(), plainly) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::count); });
     return one || (std::any_of(items.begin(), items.end(), deed) && std::any_of(items.begin(), items.end(), thing)) ||
            (std::any_of(items.begin(), items.end(), plainly) && std::any_of(items.begin(), items.end(), strange));
@@ -177,8 +179,8 @@ bool LineReader::each_or_together(const Solution& solution, const std::vector<It
     const bool swapped = f.kind == Kind::boxes_swapped && std::none_of(items.begin(), items.end(), [](const Item& i) { return i.is("top") || i.is("bottom"); });
     if (!several || !(counted || weighed || swapped)) return false;
     for (const Item& i : items) {
-        const std::string surface = lower(journal_.sources.text({file_, i.begin, i.end}));
-        if (i.what == What::sign || surface == "each" || surface == "apiece" || surface == "each of them") return false;
+        const std::string said = surface(i);
+        if (i.what == What::sign || said == "each" || said == "apiece" || said == "each of them") return false;
     }
     keep_words(items, Kind::remark, Reading::Outcome::ambiguous, "");
     out_->back().fact.detail = "flagged";

@@ -17,7 +17,7 @@ namespace {
 
 /// Words that put an event out of force without asking for anything to be done.
 bool wishful(std::string_view surface) {
-    static constexpr std::array<std::string_view, 24> words = {"could", "might", "may", "would", "could have", "might have", "may have", "must have",
+    static constexpr std::array<std::string_view, 27> words = {"should've", "could've", "would've", "could", "might", "may", "would", "could have", "might have", "may have", "must have",
         "should have", "was going to", "were going to", "meant to", "forgot", "forgot to", "wish", "expect", "expecting", "hope", "hoping",
         "waiting for", "wait", "considering", "ready for", "soon"};
     return std::find(words.begin(), words.end(), surface) != words.end();
@@ -51,20 +51,20 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
     bool first_word = true;
     for (const Item& i : items) {
         if (i.what == What::stop) continue;
-        const std::string surface = lower(journal_.sources.text({file_, i.begin, i.end}));
+        const std::string said = surface(i);
         // they needed room, so added a super
-        const bool met = surface == "needed" && std::any_of(clauses.begin() + static_cast<std::ptrdiff_t>(at), clauses.end(), [](const std::vector<Item>& c) { return std::any_of(c.begin(), c.end(), [](const Item& k) { return k.is("added") || k.is("taken off"); }); });
+        const bool met = said == "needed" && std::any_of(clauses.begin() + static_cast<std::ptrdiff_t>(at), clauses.end(), [](const std::vector<Item>& c) { return std::any_of(c.begin(), c.end(), [](const Item& k) { return k.is("added") || k.is("taken off"); }); });
         if (met) return false;
-        if (tells_when(items, i, surface)) continue;
+        if (tells_when(items, i, said)) continue;
         if (i.has(Class::plan) || i.has(Class::condition)) {
-            because = surface;
+            because = said;
             const bool negated = std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::negation); });
             const bool timed = i.is("when");
-            todo = !timed && !wishful(surface) && !(negated && (surface.starts_with("need") || surface == "will"));
+            todo = !timed && !wishful(said) && !(negated && (said.starts_with("need") || said == "will"));
             return true;
         }
-        if (first_word && i.has(Class::order) && !surface.ends_with('s')) {
-            because = surface;
+        if (first_word && i.has(Class::order) && !said.ends_with('s')) {
+            because = said;
             todo = true;
             return true;
         }
@@ -73,15 +73,27 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
     return false;
 }
 
+/// The clause after the last one governed. A plan governs to the end of its sentence; what is not needed only itself, and a
+/// wish or a missed chance to the next plan.
+std::size_t LineReader::governed_to(const std::vector<std::vector<Item>>& clauses, std::size_t at, bool todo, const std::string& because) const {
+    if (!todo && because.starts_with("need")) return at + 1;
+    if (todo || !wishful(because)) return clauses.size();
+    std::size_t end = at + 1;
+    std::string why;
+    bool other = false;
+    while (end < clauses.size() && !(governed(clauses, end, why, other) && other)) ++end;
+    return end;
+}
+
 /// `excluder off because they won't go through`: the reason is a clause of its own. Not in `all capped but one`.
 bool LineReader::gives_reason(const std::vector<Item>& items, std::size_t at) const {
     static constexpr std::array<std::string_view, 9> words = {"because", "b/c", "cos", "since they", "as they", "but", "though", "although", "while"};
     const Item& item = items[at];
     if (item.what != What::term || !item.is("but") || at == 0 || at + 1 >= items.size()) return false;
-    const std::string surface = lower(journal_.sources.text({file_, item.begin, item.end}));
+    const std::string said = surface(item);
     const Item& next = items[at + 1];
-    const bool amount = next.what == What::value || next.what == What::hives || next.has(Class::count) || next.is("outside frames") || next.is("the") ;
-    return !(surface == "but" && amount) && std::find(words.begin(), words.end(), surface) != words.end();
+    const bool amount = next.what == What::value || next.what == What::hives || next.has(Class::count) || next.is("outside frames") || surface(next) == "the";
+    return !(said == "but" && amount) && std::find(words.begin(), words.end(), said) != words.end();
 }
 
 /// `gave it a frame of eggs from h7 and will check for cells`: the deed before the plan was done.
@@ -91,7 +103,7 @@ void LineReader::plans_after_deeds(std::vector<std::vector<Item>>& clauses) cons
         for (std::size_t k = 1; k + 1 < clauses[c].size(); ++k) {
             std::vector<Item>& items = clauses[c];
             const auto link = items.begin() + static_cast<std::ptrdiff_t>(k);
-            const bool so = lower(journal_.sources.text({file_, items[k].begin, items[k].end})) == "so";
+            const bool so = surface(items[k]) == "so";
             const bool plan = so ? std::any_of(link, items.end(), [](const Item& i) { return i.has(Class::plan); }) : items[k].is("and") && begins_with_plan(link + 1, items.end());
             const bool deed = std::any_of(items.begin(), link, [](const Item& i) { return i.has(Class::done); }) && std::none_of(items.begin(), link, out_of_force);
             if (!plan || !deed) continue;

@@ -28,6 +28,7 @@ void LineReader::head(std::vector<Item>& items, const std::vector<Token>& tokens
         subject_.unknown = lead.unknown_hives;
         if (!lead.unknown_hives.empty()) complain_about(subject_, {lead});
         items.erase(items.begin());
+        if (items.size() > 1 && items.front().what == What::yard) line_yard_ = items.front().yard, items.erase(items.begin());   // h5 & h6 mill: ...
         drop_marks();
         return;
     }
@@ -63,7 +64,6 @@ void LineReader::head(std::vector<Item>& items, const std::vector<Token>& tokens
 /// `all`, `both`, `the rest`, `all but h4`, at the head of a line or at the end of a clause.
 bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
     if (items.empty()) return false;
-    const auto surface = [&](const Item& i) { return lower(journal_.sources.text({file_, i.begin, i.end})); };
     const auto group = [&](const Item& i) {
         const std::string s = surface(i);
         return i.what == What::term && (s == "all" || s == "both" || s == "the rest" || s == "the others" || s == "rest" || s == "others" || s == "everyone" || s == "everybody" || s == "every" || s == "each" || s == "all but" || s == "all bar" || s == "all except" || s == "all exc" || s == "the lot");
@@ -73,6 +73,11 @@ bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
         return s == "hives" || s == "colonies" || s == "hive" || s == "colony" || s == "of them" || s == "three" || s == "two" || s == "four" || s == "five" || s == "six";
     };
     std::size_t at = items.size();
+    // all mill hives
+    if (at_head && items.size() > 2 && group(items[0]) && items[1].what == What::yard && (names_hives(items[2]) || stop(items[2], ":"))) {
+        line_yard_ = items[1].yard;
+        items.erase(items.begin() + 1);
+    }
     if (at_head && group(items.front())) {
         const bool boxes = items.size() > 1 && (items[1].is("super") || items[1].is("box") || items[1].is("frame") || items[1].is("brood box") || items[1].is("capped") || items[1].is("drawn") || items[1].has(Class::amount) || items[1].is("queen cell"));
         if (!boxes) at = 0;
@@ -162,7 +167,7 @@ bool LineReader::bare_hives(std::vector<Item>& items) const {
     // opened 1 thru 6
     for (std::size_t i = 1; i + 3 == items.size(); ++i) {
         const auto whole = [](const Item& k) { return k.what == What::value && k.value.unit == Unit::piece && k.value.amount % 1000 == 0 ? static_cast<int>(k.value.amount / 1000) : 0; };
-        const std::string between = lower(journal_.sources.text({file_, items[i + 1].begin, items[i + 1].end}));
+        const std::string between = surface(items[i + 1]);
         const int first = whole(items[i]), last = whole(items[i + 2]);
         if (!items[i - 1].has(Class::done) || (between != "thru" && between != "through" && between != "to") || first <= 0 || last <= first || last - first > 200) continue;
         std::vector<HiveId> range;

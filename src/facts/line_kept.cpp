@@ -32,6 +32,8 @@ Span LineReader::span(const std::vector<Item>& items) const {
     return items.empty() ? Span{} : Span{file_, items[first].begin, items[last - 1].end};
 }
 
+std::string LineReader::surface(const Item& item) const { return lower(journal_.sources.text({file_, item.begin, item.end})); }
+
 void LineReader::put(RawFact raw, Reading reading) {
     reading.span = reading.span.known() ? reading.span : raw.fact.span;
     journal_.readings.push_back(std::move(reading));
@@ -58,7 +60,6 @@ void LineReader::put(RawFact raw, Reading reading) {
 /// The words of a remark or to-do: without the quotes, without the word todo itself.
 std::string LineReader::words_kept(const std::vector<Item>& items, Span where) const {
     std::size_t first = 0;
-    const auto surface = [&](const Item& i) { return lower(journal_.sources.text({file_, i.begin, i.end})); };
     const bool todo = items.size() > 1 && (surface(items[0]) == "todo" || surface(items[0]) == "to do" || surface(items[0]) == "to-do");
     if (todo) first = 1;
     while (todo && first + 1 < items.size() && items[first].what == What::stop) ++first;

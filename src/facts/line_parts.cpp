@@ -118,7 +118,7 @@ bool LineReader::parts_at_links(const Clause& c) {
     const auto stops_it = [](const Item& i) { return i.has(Class::negation) || !i.unknown_hives.empty() || i.is("all but"); };
     if (!c.doubt.empty() || std::any_of(all.begin(), all.end(), stops_it)) return false;
     for (std::size_t k = 1; k + 1 < all.size(); ++k) {
-        if (!all[k].is("and") && !all[k].is("with") && lower(journal_.sources.text({file_, all[k].begin, all[k].end})) != "so") continue;
+        if (!all[k].is("and") && !all[k].is("with") && surface(all[k]) != "so") continue;
         const std::vector<Item> left(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(k));
         std::vector<Item> right(all.begin() + static_cast<std::ptrdiff_t>(k) + 1, all.end());
         // Of a part that is not read, what stands beside it may be a detail; not where it has its own verb.
@@ -148,8 +148,12 @@ void LineReader::both_of_them(std::vector<Item>& items) const {
     std::size_t named = subject_.hives.size();
     for (const Item& i : items)
         if (i.what == What::hives && i.role == Item::Role::none) named = std::max(named, i.hives.size());
-    for (Item& i : items)
-        if (i.what == What::term && ((i.is("both") && named == 2) || (i.is("all") && (named > 1 || subject_.all) && !i.has(Class::order)))) i.loose = true;
+    for (std::size_t k = 0; k < items.size(); ++k) {
+        Item& i = items[k];
+        if (i.what != What::term || !((i.is("both") && named == 2) || (i.is("all") && (named > 1 || subject_.all) && !i.has(Class::order)))) continue;
+        i.loose = true;
+        if (k > 0 && k + 1 == items.size() && (items[k - 1].is("in") || items[k - 1].is("on") || items[k - 1].is("of"))) items[k - 1].loose = true;   // eggs in both
+    }
 }
 
 /// `supers 1 and 2 full`: a fact for each.
@@ -194,7 +198,6 @@ void LineReader::another_hive_begins(std::vector<std::vector<Item>>& clauses) co
         for (std::size_t i = 1; i + 2 < clauses[c].size(); ++i) {
             const Item& list = clauses[c][i];
             if (list.what != What::hives || list.hives.size() < 2 || !list.unknown_hives.empty()) continue;
-            const auto surface = [&](const Item& k) { return lower(journal_.sources.text({file_, k.begin, k.end})); };
             const std::string verb = surface(clauses[c][i + 1]), said = surface(list);
             const bool singular = verb == "has" || verb == "is" || verb == "was" || verb == "had" || verb == "got" || verb == "looks" || verb == "needs";
             const std::size_t link = std::min(said.rfind(" and "), said.rfind(" & "));

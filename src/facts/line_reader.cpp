@@ -14,8 +14,6 @@ using What = Item::What;
 
 namespace {
 
-bool clause_end(const Item& i) { return i.what == What::stop && (i.text == "," || i.text == "(" || i.text == ")" || i.text == "-" || i.text == "/"); }
-
 bool sentence_end(const Item& i) { return i.what == What::stop && (i.text == "." || i.text == ";" || i.text == "!"); }
 
 /// `first super (drawn) on h1`: brackets around what a box holds, where more follows, are passed over.
@@ -38,17 +36,23 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
     box_ = {};
     tail_.clear();
     line_yard_ = no_yard;
-    complained_ = cells_said_ = brood_said_ = false;
+    complained_ = cells_said_ = brood_said_ = food_said_ = false;
     first_of_line_ = out.size();
     std::vector<Item> items = itemise(tokens, item_context());
+    food_said_ = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::food); });
     head(items, tokens);
     headed_ = subject_.said();
     if (subject_.said()) context.hives = subject_.hives, context.all = subject_.all, context.but = subject_.but;
     const bool nothing_else = std::all_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::stop; });
     if (nothing_else) return;
     std::vector<Item> part;
-    for (Item& item : items) {
-        if (!sentence_end(item)) { part.push_back(std::move(item)); continue; }
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        std::size_t next = i + 1;
+        while (next < items.size() && items[next].what == What::stop) ++next;
+        const bool corrected = next < items.size() && items[next].is("corrected");   // half drawn... I mean half full
+        const bool comma = items[i].what == What::stop && corrected;
+        if (comma) continue;
+        if (!sentence_end(items[i])) { part.push_back(std::move(items[i])); continue; }
         sentence(std::move(part));
         part.clear();
     }
@@ -61,22 +65,18 @@ void LineReader::sentence(std::vector<Item> items) {
     divided_ = false, nuc_frames_ = no_hive;
     shed_.clear();
     without_brackets(items);
-    std::vector<std::vector<Item>> clauses(1);
-    for (Item& item : items) {
-        if (clause_end(item) || gives_reason(items, static_cast<std::size_t>(&item - items.data()))) {
-            if (!clauses.back().empty()) clauses.emplace_back();
-            continue;
-        }
-        const bool asked = stop(item, "?") && &item != &items.back() && !stop(*(&item + 1), "?") && !clauses.back().empty();
-        clauses.back().push_back(std::move(item));
-        if (asked) clauses.emplace_back();   // queenless? no eggs seen
-    }
-    if (clauses.back().empty()) clauses.pop_back();
+    if (headed_ && one_value_each(items)) return;
+    std::vector<std::vector<Item>> clauses = cut(std::move(items));
     if (tail_.size() > 1) subject_ = {};   // which of the hives named before?
     another_hive_begins(clauses);
     plans_after_deeds(clauses);
     hives_at_the_end(clauses);
     method_for_all(clauses);
+    feeds_go_on(clauses);
+    plants_share(clauses);
+    not_needed(clauses);
+    needs_after_facts(clauses);
+    doubts_after_facts(clauses);
     doubts_join_what_they_doubt(clauses);
     for (std::size_t c = 0; c < clauses.size(); ++c) {
         if (const std::size_t parts = parts_of_a_whole(clauses, c)) {
@@ -89,19 +89,25 @@ void LineReader::sentence(std::vector<Item> items) {
             clause(std::move(clauses[c]));
             continue;
         }
-        // It governs to the end of its sentence.
         std::vector<Item> rest;
-        for (std::size_t k = c; k < clauses.size(); ++k) rest.insert(rest.end(), clauses[k].begin(), clauses[k].end());
-        std::vector<Item> copy = rest;
-        chunk(copy, item_context());
-        // "check h3 on Sunday": the hive named in it is what it is about, and it alone.
-        const Subject line = subject_;
-        const Subject named = take_subject(copy);
-        if (named.said()) subject_ = named;
-        keep_words(rest, todo ? Kind::todo : Kind::remark, eventful(rest) ? Reading::Outcome::put_out : todo ? Reading::Outcome::todo : Reading::Outcome::remark, because);
-        if (line.said()) subject_ = line;
-        return;
+        const std::size_t end = governed_to(clauses, c, todo, because);
+        for (std::size_t k = c; k < end; ++k) rest.insert(rest.end(), clauses[k].begin(), clauses[k].end());
+        put_out(rest, because, todo);
+        c = end - 1;
     }
+}
+
+/// Keeps what a plan, a condition or an order governs; about the hive it names, where that is not only by the way.
+void LineReader::put_out(const std::vector<Item>& items, const std::string& because, bool todo) {
+    std::vector<Item> copy = items;
+    chunk(copy, item_context());
+    const Subject line = subject_;
+    const auto at = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });
+    const bool by_the_way = at != items.begin() && at != items.end() && ((at - 1)->what == What::unknown || (at - 1)->is("with") || (at - 1)->is("to") || (at - 1)->is("into") || (at - 1)->is("from"));
+    const Subject named = take_subject(copy);   // check h3 on Sunday
+    if (named.said() && !(by_the_way && line.said())) subject_ = named;
+    keep_words(items, todo ? Kind::todo : Kind::remark, eventful(items) ? Reading::Outcome::put_out : todo ? Reading::Outcome::todo : Reading::Outcome::remark, because);
+    if (line.said()) subject_ = line;
 }
 
 /// Clauses that are no sentence: a quotation, hives alone, what was seen another day.
@@ -112,6 +118,7 @@ bool LineReader::no_sentence(const std::vector<Item>& items) {
         return (detail && join_last(items)) || remark(Reading::Outcome::remark, "");
     }
     if (only_hives(items)) {
+        if (these_too(items) || honey_of_these(items)) return true;
         // "put clearer boards on, hives 2, 5 and 9": the hives of what was just said
         if (last_.set && items.front().has(Class::preposition) && join_last(items)) return true;
         if (subject_.said()) return (last_.set && join_last(items)) || remark(Reading::Outcome::remark, "");
@@ -130,8 +137,9 @@ void LineReader::take_doubt_and_day(Clause& c) const {
         const Item& item = c.items[i];
         const bool question = stop(item, "?");
         if (question || (item.has(Class::doubt) && item.words.size() == 1)) {
-            c.doubt = question ? "?" : lower(journal_.sources.text({file_, item.begin, item.end}));
+            c.doubt = question ? "?" : surface(item);
         } else if (item.what == What::day && item.text != "due" && !date_meant) {
+            c.two_days = c.two_days || (c.happened && *c.happened != item.day);
             c.happened = item.day;
             c.since = c.since || item.since;
         } else {
@@ -197,9 +205,10 @@ void LineReader::clause(std::vector<Item> items) {
     c.written = c.spoken = items;
     c.items = std::move(items);
     take_doubt_and_day(c);
+    if (c.two_days) return unread(c.written);
+    if (std::any_of(c.written.begin(), c.written.end(), [](const Item& i) { return i.is("corrected"); })) return keep_asked(span(c.written), "which of the two holds?", "leave out what does not");
     if (!subject_.said() && take_all(c.items, false)) c.spoken = c.items;
-    const auto last_word = [&] { return lower(journal_.sources.text({file_, c.items.back().begin, c.items.back().end})); };
-    if (c.items.size() > 1 && (subject_.said() || c.items.front().is("sold")) && last_word() == "each") c.items.pop_back();
+    if (c.items.size() > 1 && (subject_.said() || c.items.front().is("sold")) && surface(c.items.back()) == "each") c.items.pop_back();
     chunk(c.items, item_context());
     both_of_them(c.items);
     if (unknown_other(c.items)) return keep_words(c.written, Kind::remark, Reading::Outcome::remark, "");
@@ -221,7 +230,7 @@ void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
     const auto any_event = [](const Solution& s) { return std::any_of(s.candidates.begin(), s.candidates.end(), [](const Candidate& k) { return is_event(k.fact.kind); }); };
     if (one && !c.doubt.empty()) {
         std::vector<Candidate>& said = ways.front().candidates;
-        if (!std::all_of(said.begin(), said.end(), [](const Candidate& k) { return soft(k.fact.kind); })) return in_doubt(c.written, c.doubt);
+        if (!std::all_of(said.begin(), said.end(), [](const Candidate& k) { return soft(k.fact.kind); })) return subject_ = c.before, in_doubt(c.written, c.doubt);
         for (Candidate& k : said) k.fact.value.about = true;
     }
     if (one && c.since && any_event(ways.front())) return keep_words(c.written, Kind::remark, Reading::Outcome::put_out, "since");
@@ -241,9 +250,12 @@ void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
     const Subject before = subject_;
     for (const Item& i : c.written)
         if (!subject_.said() && i.what == What::hives) subject_.hives = i.hives;   // words are kept with the hive they name
+    const auto hive_said = std::find_if(c.written.begin(), c.written.end(), [](const Item& i) { return i.what == What::hives; });
+    const bool there = hive_said != c.written.begin() && hive_said != c.written.end() && ((hive_said - 1)->is("at") || (hive_said - 1)->is("on") || (hive_said - 1)->is("in"));   // fought robbers at n1
+    if (there && c.own.said() && c.own.unknown.empty()) subject_ = c.own;
     unread(c.written);
     divided_ = divided_ || std::any_of(c.written.begin(), c.written.end(), [](const Item& i) { return i.is("nuc made") || i.is("split") || i.text == "nuc'd"; });
-    subject_ = before;
+    subject_ = c.doubt.empty() ? before : c.before;
 }
 
 }  // namespace waxtab

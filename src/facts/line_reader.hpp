@@ -65,7 +65,7 @@ private:
         std::vector<Item> without;     ///< the same without the hives it is about
         std::string doubt;
         std::optional<Day> happened;
-        bool since = false;
+        bool since = false, two_days = false;
         Subject own, before;           ///< hives it names; hives of the line before it
     };
 
@@ -99,8 +99,27 @@ private:
     void doubts_join_what_they_doubt(std::vector<std::vector<Item>>& clauses) const;
     void hives_at_the_end(std::vector<std::vector<Item>>& clauses);
     void one_of_yard_and_hive(std::vector<Candidate>& found) const;
+    /// What stands before a clause and beside its words, as far as readings depend on it.
+    struct Told {
+        bool box = false;              ///< a super was spoken of in the line
+        bool box_last = false;         ///< the last fact of the line is of a super,
+        bool box_in_sentence = false;  ///< and it stands in this sentence
+        bool brood = false, food = false, cells = false, extracted = false, jars = false;
+    };
     std::vector<Solution> solve(const std::vector<Item>& items);
+    Told told_before(const std::vector<Item>& items) const;
+    bool number_unsaid(const std::vector<Item>& part) const;
+    void only_fitting(std::vector<Candidate>& found, const std::vector<Item>& part, const Told& told) const;
+    std::vector<Candidate> read_part(const std::vector<Item>& items, std::size_t i, std::size_t j, const std::vector<Item>& part, bool linked, const Told& told);
+    static void go_on_with(const std::vector<Solution>& before, const std::vector<Candidate>& found, Span where, std::vector<Solution>& ways);
+    bool torn_apart(const Solution& s, bool negated) const;
     void take(const Solution& solution, std::optional<Day> happened);
+    void take_one(const Candidate& c, Span where, std::optional<Day> happened);
+    void keep_as_words(Span where, RawFact raw, bool flagged);
+    void settle_box(Fact& fact, const Candidate& c);
+    void settle_hives(RawFact& raw, const Candidate& c) const;
+    void frames_of_the_nuc(RawFact& raw);
+    void ask_hive(Span where);
     bool of_brood_boxes(const Fact& fact, Span where) const;
     void keep_asked(Span where, const char* question, const char* hint);
     void honey_from_before(Fact& fact, const Candidate& c);
@@ -115,6 +134,17 @@ private:
     void another_hive_begins(std::vector<std::vector<Item>>& clauses) const;
     void plans_after_deeds(std::vector<std::vector<Item>>& clauses) const;
     void note_tail(const Clause& c);
+    std::vector<std::vector<Item>> cut(std::vector<Item> items) const;
+    bool one_value_each(const std::vector<Item>& items);
+    void doubts_after_facts(std::vector<std::vector<Item>>& clauses) const;
+    void needs_after_facts(std::vector<std::vector<Item>>& clauses);
+    void not_needed(std::vector<std::vector<Item>>& clauses) const;
+    void plants_share(std::vector<std::vector<Item>>& clauses) const;
+    void feeds_go_on(std::vector<std::vector<Item>>& clauses) const;
+    bool these_too(const std::vector<Item>& items);
+    bool honey_of_these(const std::vector<Item>& items);
+    std::size_t governed_to(const std::vector<std::vector<Item>>& clauses, std::size_t at, bool todo, const std::string& because) const;
+    void put_out(const std::vector<Item>& items, const std::string& because, bool todo);
     void put(RawFact raw, Reading reading);
     bool take_all(std::vector<Item>& items, bool at_head);
     Subject take_subject(std::vector<Item>& items);
@@ -122,6 +152,8 @@ private:
     bool only_hives(const std::vector<Item>& items) const;
     void complain_about(const Subject& subject, const std::vector<Item>& items);
     Span span(const std::vector<Item>& items) const;
+    /// The item as written, in small letters.
+    std::string surface(const Item& item) const;
     std::string_view text() const { return journal_.sources[file_].text(); }
     ItemContext item_context() const { return {&lexicon_, &journal_.settings, context_->noted, cells_said_ || (brood_said_ && box_.by == BoxChoice::By::unsaid)}; }
 
@@ -141,6 +173,7 @@ private:
     bool complained_ = false;
     bool brood_said_ = false;      ///< the line spoke of brood
     bool cells_said_ = false;      ///< the line spoke of queen cells
+    bool food_said_ = false;       ///< the line told of a feed
     HiveId nuc_frames_ = no_hive;  ///< the hive just made, whose frames are being told
     bool divided_ = false;         ///< a clause of this sentence told of a split or a nuc and was not read
     std::size_t first_of_line_ = 0, first_of_sentence_ = 0;

@@ -142,7 +142,7 @@ std::string treatment_words(const Fact& f, std::string_view way) {
         return std::move(w).text();
     }
     w(f.detail);
-    if (f.count > 0 || f.detail.empty()) w(f.count > 0 ? plural(f.count, "strip") : std::string("strips"));
+    if (f.count > 0 || f.detail.empty()) w(f.count > 0 ? plural(f.count, f.manner.empty() ? "strip" : f.manner) : std::string("strips"));
     w(way);
     if (f.second.said()) w("for")(text_of(f.second));
     w(free_words("batch", f.text));
@@ -191,7 +191,7 @@ std::string said_of_lives(const Journal& j, const Fact& f) {
         case Kind::hive_renamed: return words("renamed", quoted(f.text));
         case Kind::hive_sold: return words("sold", free_words("to", f.text));
         case Kind::hive_dead: return "dead";
-        case Kind::hive_ended: return "shook out";
+        case Kind::hive_ended: return words("shook out", f.other == no_hive ? "" : "in front of", other);
         case Kind::hive_united: return words("united with", other);
         case Kind::hive_split: return words("split into", other, f.count > 0 ? plural(f.count, "frame") : "", f.detail == "old queen" ? "old queen" : "");
         case Kind::nuc_made: return words("made a nuc into", other, f.count > 0 ? plural(f.count, "frame") : "", f.detail == "old queen" ? "old queen" : "");

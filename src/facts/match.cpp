@@ -24,11 +24,12 @@ std::string shape_of(const std::vector<Item>& items) {
             case What::term:
                 for (const grammar::Word* w : i.words) shape += w->term, shape += '|';
                 shape += i.box_kind;
+                shape += i.text == "ordinal" ? "nth" : "";
                 if (i.what == What::term && i.is("under box")) shape += static_cast<char>('A' + static_cast<int>(i.box.by));
                 break;
             case What::value: shape += i.text == "nth" ? "nth" : ""; shape += static_cast<char>('A' + static_cast<int>(i.value.dimension)); shape += static_cast<char>('A' + static_cast<int>(i.value.unit)); break;
             case What::slash: case What::ratio: shape += whole_share(i) ? 'w' : i.m >= 50 ? 's' : i.m <= 2 && i.n <= 2 ? 'r' : 'o'; break;
-            case What::box: shape += static_cast<char>('A' + static_cast<int>(i.box.role)); shape += i.box2.by == BoxChoice::By::unsaid ? '1' : '2'; break;
+            case What::box: shape += static_cast<char>('A' + static_cast<int>(i.box.role)); shape += i.box2.by == BoxChoice::By::unsaid ? '1' : '2'; shape += i.text == "ordinal" ? "n" : ""; break;
             case What::sign: case What::stop: case What::unknown: shape += i.text; break;
             case What::lot: shape += i.lots.size() == 1 ? '1' : 'n'; break;
             default: break;
@@ -127,8 +128,8 @@ void Matcher::search(const Row& row, const std::vector<Item>& items, std::size_t
         }
         // The free words after the preposition: up to the next amount, hive or lot, at least one.
         std::size_t end = at + 1;
-        const bool numbered = item.is("batch");
-        while (end < items.size() && !items[end].counted && !items[end].loose && ((numbered && items[end].what == What::value) || (items[end].what == What::hives && item.is("renamed")) || (items[end].what == What::term && !items[end].is("business")) || items[end].what == What::unknown || items[end].what == What::quoted ||
+        const bool numbered = item.is("batch"), on_frames = item.is("on") || item.is("in") || item.is("across");
+        while (end < items.size() && (!items[end].counted || (on_frames && items[end].is("frame"))) && !items[end].loose && ((numbered && items[end].what == What::value) || (items[end].what == What::hives && item.is("renamed")) || (items[end].what == What::term && !items[end].is("business")) || items[end].what == What::unknown || items[end].what == What::quoted ||
                                       items[end].what == What::yard)) ++end;
         // The longest run that leaves the rest readable.
         const std::size_t before = found.size();

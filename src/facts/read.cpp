@@ -173,7 +173,7 @@ void Reader::collect_names(const Line& line) {
     const std::string low = lower(line.text);
     const auto has = [&](std::string_view w) { return low.find(w) != low.npos; };
     if (has("renamed") || has("now called")) collect_new_name(line);
-    if (!has("hived") && !has("split") && !has("nuc") && !has("bought") && !has("swarm") && !has("new hive") && !has("cast") && !has("divided") && !has("calling it")) return;
+    if (!has("hived") && !has("split") && !has("nuc") && !has("bought") && !has("swarm") && !has("new hive") && !has("cast") && !has("divided") && !has("calling it") && !has("call it")) return;
     const std::vector<Token> t = tokenise(line.text, line.begin);
     const auto word = [&](std::size_t i, std::string_view w) { return i < t.size() && t[i].type == Token::Type::word && t[i].text == w; };
     const auto name_at = [&](std::size_t i) -> std::string {
@@ -189,7 +189,7 @@ void Reader::collect_names(const Line& line) {
     const auto declare = [&](std::size_t i) { declare_born(name_at(i), {line.file, line.begin, line.begin + static_cast<std::uint32_t>(line.text.size())}); };
     const bool born = has("hived") || has("split") || has("nuc") || has("swarm") || has("divided") || has("caught") || has("housed") || has("cast");
     for (std::size_t i = 0; i < t.size(); ++i) {
-        if (born && (word(i, "as") || word(i, "into") || word(i, "called") || (word(i, "it") && i > 0 && (word(i - 1, "calling") || word(i - 1, "called") || word(i - 1, "named"))) || (t[i].type == Token::Type::symbol && t[i].text == "->"))) declare(i + 1);
+        if (born && (word(i, "as") || word(i, "into") || word(i, "called") || (word(i, "it") && i > 0 && (word(i - 1, "calling") || word(i - 1, "called") || word(i - 1, "named") || word(i - 1, "call"))) || (t[i].type == Token::Type::symbol && t[i].text == "->"))) declare(i + 1);
         else if (word(i, "new") && (word(i + 1, "hive") || word(i + 1, "nuc"))) declare(i + 2);
         else if (word(i, "bought") && (word(i + 1, "hive") || word(i + 1, "nuc"))) declare(i + 2);
         else if (word(i, "hived") && i > 0 && i + 1 < t.size() && t[i + 1].text.find_first_of("0123456789") != std::string::npos) declare(i + 1);

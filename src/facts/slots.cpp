@@ -15,7 +15,7 @@ namespace {
 constexpr std::array<std::string_view, slot_count> slot_names = {
     "SHARE", "AMOUNT", "N", "FRAMES", "MASS", "VOLUME", "TEMP", "DAYS", "INDEX", "NUMBER", "RATIO", "SAMPLE", "NOFM", "BOX", "BOX2",
     "KIND", "SUPERKIND", "COMB", "PLACE", "FROM", "TO", "INTO", "WITH", "HIVE", "TO_YARD", "LABEL", "COLOUR", "PLANT", "SUBSTANCE",
-    "METHOD", "FOOD", "PEST", "DISEASE", "WEATHER", "LOT", "LOTS", "INTO_LOT", "JARS", "SCORE", "DATE", "DUE", "FULLNESS", "SPECIAL", "ORDINAL_SUPER", "BOXPAIR", "PAINTED", "BROODKIND", "NTH"};
+    "METHOD", "FOOD", "PEST", "DISEASE", "WEATHER", "LOT", "LOTS", "INTO_LOT", "JARS", "SCORE", "DATE", "DUE", "FULLNESS", "SPECIAL", "ORDINAL_SUPER", "NTH_SUPER", "ORDINAL", "BOXPAIR", "PAINTED", "BROODKIND", "NTH"};
 
 bool value_of(const Item& i, Dimension d) { return i.what == What::value && i.value.dimension == d; }
 
@@ -109,6 +109,8 @@ bool slot_accepts(int slot, const Item& i) {
             return (i.what == What::quoted && i.text.size() <= 6 && i.text.find(' ') == std::string::npos) ||
                    (i.what == What::box && i.box.by == BoxChoice::By::label);
         case ORDINAL_SUPER: return i.what == What::box && i.box.by == BoxChoice::By::number;
+        case NTH_SUPER: return i.what == What::box && i.box.by == BoxChoice::By::number && i.text == "ordinal";
+        case ORDINAL: return term && (i.text == "ordinal" || (i.word(Class::which) && i.word(Class::which)->number > 0));
         case BROODKIND: return term && is_brood_kind(i);
         case NTH: return i.what == What::value && i.text == "nth";
         case FULLNESS: return term && i.has(Class::amount) && !i.counted;

@@ -54,7 +54,7 @@ void absorb(Items& items, std::size_t into, std::size_t from, std::size_t n) {
 bool is_super(const Item& item) { return item.what == What::term && (item.is("super") || item.is("box")); }
 
 void by_the_way(Items& items) {
-    const auto small = [](const Item& i) { return i.what == What::term && (i.is("on") || i.is("off") || i.is("in") || i.is("out") || i.is("at") || i.is("to")); };
+    const auto small = [](const Item& i) { return i.what == What::term && (i.is("on") || i.is("off") || i.is("in") || i.is("out") || i.is("at") || i.is("to") || i.is("over") || i.is("across")); };
     const bool verb = std::any_of(items.begin(), items.end(), [&](const Item& i) { return i.what == What::sign || (i.has(Class::done) && !small(i)); });
     for (std::size_t i = 0; i < items.size(); ++i) {
         if (!small(items[i])) continue;

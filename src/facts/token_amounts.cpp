@@ -40,11 +40,27 @@ std::size_t number_at(const std::vector<Token>& t, std::size_t i, std::string& d
     return 0;
 }
 
+/// `two to one`, `1 to 1`: sugar to water.
+bool is_ratio(const std::vector<Token>& t, std::size_t i) {
+    const auto says = [&](std::size_t k, std::string_view word, std::string_view digit) {
+        return is_word(t, k, word) || (k < t.size() && t[k].type == Token::Type::number && t[k].text == digit);
+    };
+    return (says(i, "one", "1") || says(i, "two", "2")) && is_word(t, i + 1, "to") && says(i + 2, "one", "1");
+}
+
 }  // namespace
 
 std::vector<Token> amounts_in_words(const std::vector<Token>& tokens) {
     std::vector<Token> out;
     for (std::size_t i = 0; i < tokens.size(); ++i) {
+        if (is_ratio(tokens, i)) {
+            Token ratio = tokenise(is_word(tokens, i, "two") || tokens[i].text == "2" ? "2:1" : "1:1", 0).front();
+            ratio.begin = tokens[i].begin, ratio.end = tokens[i + 2].end;
+            ratio.space_before = tokens[i].space_before, ratio.space_after = tokens[i + 2].space_after;
+            out.push_back(std::move(ratio));
+            i += 2;
+            continue;
+        }
         std::string digits;
         std::size_t used = number_at(tokens, i, digits);
         const bool bare = used == 0 && is_unit(tokens, i) && is_word(tokens, i + 1, "of") && (i == 0 || tokens[i - 1].type == Token::Type::symbol);

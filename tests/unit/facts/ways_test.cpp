@@ -96,9 +96,9 @@ TEST_CASE("supers on and off, moves, fill, boards", "[facts]") {
         {R"(h3 took the super off)", R"(h3 -super)"},
         {R"(h3 super taken off)", R"(h3 -super)"},
         {R"(h3 removed super)", R"(h3 -super)"},
-        {R"(h3 supers off)", R"(h3 -super)"},
+        {R"(h3 supers off)", R"(h3 -all supers)"},
         {R"(h3 honey off)", R"(h3 -all supers)"},
-        {R"(h3 harvested)", R"(h3 "harvested")"},
+        {R"(h3 harvested)", R"(?h3 "harvested" | !not-understood)"},
         {R"(h3 took honey)", R"(h3 -all supers)"},
         {R"(h3 cleared the supers)", R"(?h3 "cleared the supers" | !two-meanings)"},
         {R"(h3 robbed 3 frames)", R"(?h3 "robbed 3 frames" | !not-understood)"},
@@ -368,7 +368,7 @@ TEST_CASE("colony, queen, food, treatments, mites", "[facts]") {
         {R"(h3 uncapped 50 drone cells, found 3)", R"(?h3 "uncapped 50 drone cells" | ?h3 "found 3" | !not-understood | !not-understood)"},
         // pests
         {R"(h3 SHB)", R"(h3 small hive beetle)"},
-        {R"(h3 a few beetles)", R"(h3 "a few beetles")"},
+        {R"(h3 a few beetles)", R"(h3 small hive beetle)"},
         {R"(h3 wax moth)", R"(h3 wax moth)"},
         {R"(h3 wasps)", R"(h3 wasps)"},
         {R"(h3 mice)", R"(h3 mice)"},
@@ -525,7 +525,7 @@ TEST_CASE("lives of hives, yard, honey, shed, several hives, other days", "[fact
         {R"(h3 two supers off, 60 lb)", R"(h3 -2 supers 60 lb)"},
         {R"(h3 super off 22 kg, put back wet)", R"(h3 -super 22 kg | h3 +super wet)"},
         {R"(h3 wet super back on)", R"(h3 +super wet)"},
-        {R"(h3 wets back on)", R"(h3 +super wet)"},
+        {R"(h3 wets back on)", R"(?h3 "wets back on" | !not-understood)"},
     });
 }
 
@@ -580,7 +580,7 @@ TEST_CASE("hives named last or by bare numbers, the same again, due days", "[fac
         {R"(hives 1-3, 5 and 9 calm)", R"(h1 temper calm | h2 temper calm | h3 temper calm | h5 temper calm | h9 temper calm)"},
         {R"(treated all with oxalic acid)", R"(h1 treated oxalic acid | h2 treated oxalic acid | h3 treated oxalic acid | h4 treated oxalic acid | h5 treated oxalic acid | h6 treated oxalic acid | h7 treated oxalic acid | h8 treated oxalic acid | h9 treated oxalic acid | n1 treated oxalic acid)"},
         {R"(sold 12 jars at 6.50 each)", R"(sold 12 jars)"},
-        {R"(sold 12 jars to Ann for £6.50)", R"(?"sold 12 jars to Ann for £6.50" | !not-understood)"},
+        {R"(sold 12 jars to Ann for £6.50)", R"(sold 12 jars to "Ann")"},
         {R"(everyone fed)", R"(h1 fed | h2 fed | h3 fed | h4 fed | h5 fed | h6 fed | h7 fed | h8 fed | h9 fed | n1 fed)"},
         {R"(caught a swarm, hived as s3)", R"("caught a swarm" | swarm hived as s3)"},
         {R"(h1 h2 +super each)", R"(h1 +super | h2 +super)"},

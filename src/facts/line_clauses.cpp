@@ -1,0 +1,243 @@
+#include "facts/line_reader.hpp"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include "facts/clause_words.hpp"
+
+// A sentence cut into clauses: what belongs together, what is said for itself, what goes on from clause to clause.
+namespace waxtab {
+
+using grammar::Class;
+using What = Item::What;
+
+namespace {
+
+using Items = std::vector<Item>;
+using Clauses = std::vector<Items>;
+
+bool is_number(const Item& i) { return i.what == What::value && i.value.dimension == Dimension::count && i.value.unit == Unit::piece && i.text != "nth"; }
+
+bool clause_end(const Items& items, std::size_t at) {
+    const Item& i = items[at];
+    if (i.what != What::stop) return false;
+    const bool sample = i.text == "/" && at > 0 && at + 1 < items.size() && items[at - 1].is("mite") && is_number(items[at + 1]);   // 6 mites/300
+    return !sample && (i.text == "," || i.text == "(" || i.text == ")" || i.text == "-" || i.text == "/");
+}
+
+Items part(const Items& items, std::size_t from, std::size_t to) {
+    return {items.begin() + static_cast<std::ptrdiff_t>(from), items.begin() + static_cast<std::ptrdiff_t>(to)};
+}
+
+bool idle(const Items& items) {
+    return std::all_of(items.begin(), items.end(), [](const Item& i) { return i.idle() || i.has(Class::link); });
+}
+
+/// The first item that says something, `size` when none does.
+std::size_t first_said(const Items& items, std::size_t from = 0) {
+    while (from < items.size() && items[from].idle()) ++from;
+    return from;
+}
+
+bool says_value(const Item& i) {
+    return (i.what == What::value && i.text != "nth" && i.value.dimension != Dimension::temperature && i.value.dimension != Dimension::duration) || i.what == What::slash ||
+           (i.what == What::term && i.has(Class::amount) && !i.counted);
+}
+
+bool between_values(const Item& i) { return i.is("and") || (i.what == What::stop && (i.text == "," || i.text == "/")); }
+
+/// Values one after the other from `from` on, with nothing between them but commas and `and`: their places.
+std::vector<std::size_t> run_of_values(const Items& items, std::size_t from) {
+    std::vector<std::size_t> run{from};
+    for (std::size_t i = from + 1; i < items.size();) {
+        std::size_t next = i;
+        while (next < items.size() && between_values(items[next])) ++next;
+        if (next == i || next >= items.size() || !says_value(items[next])) break;
+        run.push_back(next);
+        i = next + 1;
+    }
+    return run;
+}
+
+/// `80, 60, 40%`: the earlier numbers are of the last one's unit.
+Item of_the_unit(Item number, const Item& last) {
+    if (!is_number(number) || last.what != What::value || last.value.unit == Unit::piece) return number;
+    number.value = measure(number.text, last.value.unit).value_or(number.value);
+    return number;
+}
+
+}  // namespace
+
+std::vector<Items> LineReader::cut(Items items) const {
+    Clauses clauses(1);
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        if (clause_end(items, i) || gives_reason(items, i)) {
+            if (!clauses.back().empty()) clauses.emplace_back();
+            continue;
+        }
+        const bool asked = stop(items[i], "?") && i + 1 < items.size() && !stop(items[i + 1], "?") && !clauses.back().empty();
+        clauses.back().push_back(items[i]);
+        if (asked) clauses.emplace_back();   // queenless? no eggs seen
+    }
+    if (clauses.back().empty()) clauses.pop_back();
+    return clauses;
+}
+
+/// `h2-h4 supers 80, 60, 40% full`: as many values as hives, one for each in their order. As few as two have to be bare
+/// numbers or stand with an `and`: `h1 h2 70%, 80% capped` says two things of both. True when the sentence is read.
+bool LineReader::one_value_each(const Items& items) {
+    const std::size_t hives = subject_.hives.size();
+    if (hives < 2 || !subject_.unknown.empty()) return false;
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        if (!says_value(items[i])) continue;
+        const std::vector<std::size_t> run = run_of_values(items, i);
+        const auto linked = [&](const Item& k) { return k.is("and"); };
+        const bool bare = is_number(items[i]) && run.size() > 1;
+        const bool listed = bare || run.size() > 2 || std::any_of(items.begin() + static_cast<std::ptrdiff_t>(i), items.begin() + static_cast<std::ptrdiff_t>(run.back()), linked);
+        i = run.back();
+        if (run.size() < 2 || !listed) continue;
+        if (run.size() != hives) {
+            if (!bare) continue;
+            keep_asked(span(items), "which of the hives has which?", "write a line for each hive");
+            return true;
+        }
+        std::size_t begin = run.front(), end = run.back() + 1;
+        while (begin > 0 && !clause_end(items, begin - 1)) --begin;
+        while (end < items.size() && !clause_end(items, end)) ++end;
+        const Subject all = subject_;
+        if (begin > 0) sentence(part(items, 0, begin));
+        for (std::size_t h = 0; h < hives; ++h) {
+            Items one = part(items, begin, run.front());
+            one.push_back(of_the_unit(items[run[h]], items[run.back()]));
+            const Items rest = part(items, run.back() + 1, end);
+            one.insert(one.end(), rest.begin(), rest.end());
+            subject_ = {};
+            subject_.hives = {all.hives[h]};
+            box_ = {}, last_ = {};
+            clause(std::move(one));
+        }
+        subject_ = all, box_ = {};
+        if (end < items.size()) sentence(part(items, end, items.size()));
+        return true;
+    }
+    return false;
+}
+
+/// `has eggs and I think she is laying`: a doubt after a link is about what follows it.
+void LineReader::doubts_after_facts(Clauses& clauses) const {
+    for (std::size_t c = 0; c < clauses.size(); ++c)
+        for (std::size_t k = 1; k + 1 < clauses[c].size(); ++k) {
+            Items& items = clauses[c];
+            if (!items[k].has(Class::link) || items[k].is("with")) continue;
+            const std::size_t next = first_said(items, k + 1);
+            const auto doubt = [](const Item& i) { return i.has(Class::doubt); };
+            if (next >= items.size() || !doubt(items[next]) || idle(part(items, 0, k)) || std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(k), doubt)) continue;
+            Items rest = part(items, k + 1, items.size());
+            items.resize(k);
+            clauses.insert(clauses.begin() + static_cast<std::ptrdiff_t>(c) + 1, std::move(rest));
+            break;
+        }
+}
+
+/// `fed 1 kg sugar will need syrup next week`: what was done before the plan, in words of the past and with something done to
+/// or given, was done all the same; what was counted is so, where the plan only says what it needs.
+void LineReader::needs_after_facts(Clauses& clauses) {
+    static constexpr std::array<std::string_view, 13> past = {"added", "fed", "treated", "taken off", "moved", "requeened", "extracted", "filled", "sold", "united", "given away", "returned", "undersupered"};
+    const auto deed = [](const Item& i) { return std::any_of(past.begin(), past.end(), [&](std::string_view p) { return i.is(p); }); };
+    for (std::size_t c = 0; c < clauses.size(); ++c) {
+        Items& items = clauses[c];
+        const auto governs = [&](const Item& i) { return i.has(Class::plan) || i.has(Class::condition) || i.has(Class::order) || i.has(Class::negation) || i.has(Class::doubt); };
+        const auto plan = std::find_if(items.begin(), items.end(), governs);
+        if (plan == items.end() || plan - items.begin() < 2 || !plan->has(Class::plan)) continue;
+        static constexpr std::array<std::string_view, 9> words = {"will", "need", "needs", "need to", "might", "may", "going to", "should", "must"};
+        if (std::find(words.begin(), words.end(), surface(*plan)) == words.end()) continue;
+        const bool need = std::any_of(plan, items.end(), [&](const Item& i) { return surface(i).starts_with("need"); });
+        const Items before(items.begin(), plan);
+        const bool done = std::any_of(before.begin(), before.end(), deed);
+        const bool any_done = std::any_of(before.begin(), before.end(), [&](const Item& i) {
+            const bool in_sample = i.is("in") && &i + 1 < before.data() + before.size() && is_number(*(&i + 1));   // 11 in 300
+            return (i.has(Class::done) && !in_sample) || i.what == What::sign;
+        });
+        if (!(done || (need && !any_done)) || !reads(before)) continue;
+        Items rest(plan, items.end());
+        items = before;
+        clauses.insert(clauses.begin() + static_cast<std::ptrdiff_t>(c) + 1, std::move(rest));
+    }
+}
+
+/// `heavy no feed needed`: what is not needed is said for itself.
+void LineReader::not_needed(Clauses& clauses) const {
+    for (std::size_t c = 0; c < clauses.size(); ++c)
+        for (std::size_t k = 1; k < clauses[c].size(); ++k) {
+            Items& items = clauses[c];
+            if (!items[k].has(Class::negation) || idle(part(items, 0, k))) continue;
+            const auto need = [&](const Item& i) { return i.has(Class::plan) && surface(i).starts_with("need"); };
+            if (std::none_of(items.begin() + static_cast<std::ptrdiff_t>(k), items.end(), need)) continue;
+            Items rest = part(items, k, items.size());
+            items.resize(k);
+            clauses.insert(clauses.begin() + static_cast<std::ptrdiff_t>(c) + 1, std::move(rest));
+            break;
+        }
+}
+
+/// `clover and lime starting`, `willow & gorse pollen`: what is said after the last plant is said of each of them.
+void LineReader::plants_share(Clauses& clauses) const {
+    for (std::size_t c = 0; c < clauses.size(); ++c) {
+        const Items items = clauses[c];
+        const std::size_t first = first_said(items);
+        const auto plant = [&](std::size_t i) { return i < items.size() && items[i].has(Class::plant); };
+        if (!plant(first) || first + 2 >= items.size() || !items[first + 1].is("and")) continue;
+        const std::size_t second = first_said(items, first + 2);
+        if (!plant(second) || idle(part(items, second + 1, items.size())) || std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; })) continue;
+        Items one{items[first]};
+        const Items rest = part(items, second + 1, items.size());
+        one.insert(one.end(), rest.begin(), rest.end());
+        clauses[c] = part(items, second, items.size());
+        clauses.insert(clauses.begin() + static_cast<std::ptrdiff_t>(c), std::move(one));
+        ++c;
+    }
+}
+
+/// `fed 2 L 1:1, h3 3 L`: the feed goes on to a hive with nothing but an amount.
+void LineReader::feeds_go_on(Clauses& clauses) const {
+    for (std::size_t c = 1; c < clauses.size(); ++c) {
+        const auto fed = std::find_if(clauses[c - 1].begin(), clauses[c - 1].end(), [](const Item& i) { return i.is("fed"); });
+        const Items& items = clauses[c];
+        if (fed == clauses[c - 1].end() || items.empty() || items.front().what != What::hives) continue;
+        bool amount = false;
+        const bool bare = std::all_of(items.begin() + 1, items.end(), [&](const Item& i) {
+            const bool volume = i.what == What::value && i.value.dimension == Dimension::volume;
+            amount = amount || volume;
+            return volume || i.idle() || i.what == What::ratio;
+        });
+        if (!bare || !amount) continue;
+        Items said{items.front(), *fed};
+        said[1].begin = said[1].end = items.front().end;
+        for (const Item& i : clauses[c - 1])
+            if (i.has(Class::food)) said.push_back(i), said.back().begin = said.back().end = items.front().end;
+        said.insert(said.end(), items.begin() + 1, items.end());
+        clauses[c] = std::move(said);
+    }
+}
+
+/// `h2 too`: what the last clause told of other hives is so here as well. True when it is.
+bool LineReader::these_too(const Items& items) {
+    static constexpr std::array<std::string_view, 5> words = {"too", "also", "as well", "likewise", "same"};
+    const bool too = std::any_of(items.begin(), items.end(), [&](const Item& i) { return std::find(words.begin(), words.end(), surface(i)) != words.end(); });
+    if (!too || !last_.set || last_.out >= out_->size()) return false;
+    const std::vector<RawFact> told(out_->begin() + static_cast<std::ptrdiff_t>(last_.out), out_->end());
+    if (std::any_of(told.begin(), told.end(), [](const RawFact& r) { return r.fact.kind == Kind::remark || r.hives.empty() || r.fact.other != no_hive; })) return false;
+    for (RawFact raw : told) {
+        raw.hives.clear();
+        for (const Item& i : items) raw.hives.insert(raw.hives.end(), i.hives.begin(), i.hives.end());
+        raw.fact.span = span(items);
+        Reading reading;
+        reading.outcome = Reading::Outcome::facts;
+        put(std::move(raw), std::move(reading));
+    }
+    last_.set = false;
+    return true;
+}
+
+}  // namespace waxtab

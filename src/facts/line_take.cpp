@@ -1,0 +1,197 @@
+#include "facts/line_reader.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "facts/chunk.hpp"
+#include "facts/clause_words.hpp"
+
+// Readings to facts of the line: which hives, which box, which lot they are of; details that follow after a comma.
+namespace waxtab {
+
+using grammar::Class;
+using What = Item::What;
+
+/// `reversed the deeps, the bottom one was bare`: after brood boxes, a box that is not called a super is none.
+bool LineReader::of_brood_boxes(const Fact& fact, Span where) const {
+    if (out_->size() <= first_of_line_ || fact.box.by == BoxChoice::By::unsaid || fact.box.role != Role::super) return false;
+    const Kind before = out_->back().fact.kind;
+    const bool brood = before == Kind::brood_reversed || before == Kind::brood_box_on || before == Kind::brood_box_off;
+    return brood && lower(journal_.sources.text(where)).find("super") == std::string::npos;
+}
+
+/// Keeps words of which it cannot be told what they are about, and asks.
+void LineReader::keep_asked(Span where, const char* question, const char* hint) {
+    RawFact raw;
+    raw.fact.detail = "flagged";
+    raw.fact.span = where;
+    raw.fact.text = std::string(journal_.sources.text(where));
+    raw.hives = subject_.hives;
+    put(std::move(raw), Reading{});
+    journal_.diagnostics.push_back({"not-understood", Severity::warning, where, fmt::format("not understood: '{}'", journal_.sources.text(where)), question, hint, {}});
+}
+
+/// `extracted 36 kg lot B, 18.2%`: what follows is of that lot; `filled 60 x 454 g, gave away 4`: of those jars.
+void LineReader::honey_from_before(Fact& fact, const Candidate& c) {
+    const bool of_lot = fact.kind == Kind::moisture || fact.kind == Kind::honey_index || fact.kind == Kind::drained || fact.kind == Kind::jars;
+    for (std::size_t k = first_of_line_; k < out_->size(); ++k) {
+        const Fact& before = (*out_)[k].fact;
+        if (of_lot && before.kind == Kind::extracted && fact.lot.empty() && fact.box.by == BoxChoice::By::unsaid) fact.lot = before.lot;
+        const bool jars = before.kind == Kind::jars || (before.kind == Kind::gone_out && before.count > 0);
+        if (!c.after_jars || !jars) continue;
+        fact.value = before.value;
+        if (fact.lot.empty()) fact.lot = before.lot;
+    }
+}
+
+/// `extracted 39 kg lot B (h5 h6)`: the hives that honey is from. True when it is.
+bool LineReader::honey_of_these(const std::vector<Item>& items) {
+    if (out_->size() <= first_of_sentence_ || out_->back().fact.kind != Kind::extracted || !out_->back().fact.hives.empty() || !out_->back().hives.empty()) return false;
+    RawFact& honey = out_->back();
+    for (const Item& i : items) {
+        if (!i.unknown_hives.empty()) return false;
+        honey.fact.hives.insert(honey.fact.hives.end(), i.hives.begin(), i.hives.end());
+    }
+    honey.fact.span.end = std::max(honey.fact.span.end, span(items).end);
+    journal_.readings[honey.reading].span.end = honey.fact.span.end;
+    return true;
+}
+
+/// `Calling it lot A`: the name of the honey extracted before it in the line.
+bool LineReader::names_lot(const std::vector<Item>& items) {
+    const Item* lot = nullptr;
+    for (const Item& i : items) {
+        if (i.what == What::lot && i.lots.size() == 1) lot = &i;
+        else if (!i.is("calling it") && !i.idle()) return false;
+    }
+    if (!lot) return false;
+    bool named = false;
+    for (std::size_t k = first_of_line_; k < out_->size(); ++k) {
+        Fact& f = (*out_)[k].fact;
+        const bool honey = f.kind == Kind::extracted || f.kind == Kind::moisture || f.kind == Kind::honey_index || f.kind == Kind::drained;
+        if (!honey || !f.lot.empty()) continue;
+        f.lot = lot->lots.front();
+        f.span.end = std::max(f.span.end, lot->end);
+        journal_.readings[(*out_)[k].reading].span.end = f.span.end;
+        named = true;
+    }
+    return named;
+}
+
+/// The words of a reading kept as they stand.
+void LineReader::keep_as_words(Span where, RawFact raw, bool flagged) {
+    raw.fact = Fact{};
+    raw.fact.kind = Kind::remark;
+    if (flagged) raw.fact.detail = "flagged";
+    raw.fact.span = where;
+    raw.fact.text = std::string(journal_.sources.text(where));
+    put(std::move(raw), Reading{});
+}
+
+/// The box of a fact that names none, and the box that later clauses go on about.
+void LineReader::settle_box(Fact& fact, const Candidate& c) {
+    const bool says_super = fact.box.by != BoxChoice::By::unsaid && fact.box.role == Role::super;
+    if (says_super && fact.kind != Kind::super_on) box_ = fact.box;
+    else if (takes_box_from_before(fact.kind) || (c.carries_box && fact.kind != Kind::super_on)) fact.box = box_;
+    if (fact.kind == Kind::super_count && fact.count == 1) box_ = {BoxChoice::By::sole, Role::super, 0, {}};
+}
+
+/// The hives of a fact: those it names itself, else those the line is about.
+void LineReader::settle_hives(RawFact& raw, const Candidate& c) const {
+    const bool one = subject_.hives.size() == 1;
+    if (c.hive_named && raw.fact.hive != no_hive) {
+        raw.hives = {raw.fact.hive};
+        const bool left_one = raw.fact.kind == Kind::swarm_hived && raw.fact.other == no_hive && one;
+        if (left_one && subject_.hives.front() != raw.fact.hive) raw.fact.other = subject_.hives.front();
+    } else if (c.hive_named) {
+        raw.hives = {raw.fact.other};
+        raw.fact.other = one && subject_.hives.front() != raw.hives.front() ? subject_.hives.front() : no_hive;
+    } else if (needs_hive(c) || (c.about_honey && comes_of_hives(raw.fact.kind))) {
+        raw.hives = subject_.hives, raw.all = subject_.all, raw.but = subject_.but, raw.rest = subject_.rest, raw.both = subject_.both, raw.all_count = subject_.count;
+    }
+}
+
+/// `made a nuc into n1, 3 frames of brood`: they are the nuc's.
+void LineReader::frames_of_the_nuc(RawFact& raw) {
+    if (out_->size() <= first_of_sentence_) return;
+    const Fact& born = out_->back().fact;
+    const bool nuc = born.kind == Kind::nuc_made || born.kind == Kind::hive_split;
+    const HiveId young = nuc ? born.other : no_hive;
+    const bool goes_on_so = born.kind == Kind::brood || born.kind == Kind::stores || born.kind == Kind::bees;
+    nuc_frames_ = young != no_hive ? young : goes_on_so ? nuc_frames_ : no_hive;
+    if (nuc_frames_ != no_hive) raw.hives = {nuc_frames_}, raw.all = raw.rest = raw.both = false;
+}
+
+/// Asks for the hive, once a line.
+void LineReader::ask_hive(Span where) {
+    if (!complained_)
+        journal_.diagnostics.push_back({"no-hive", Severity::error, where, fmt::format("'{}': at which hive?", journal_.sources.text(where)), "no hive named",
+                                        "begin the line with the hive, for example `h3 " + std::string(journal_.sources.text(where)) + "`", {}});
+    complained_ = true;
+}
+
+void LineReader::take(const Solution& solution, std::optional<Day> happened) {
+    for (std::size_t k = 0; k < solution.candidates.size(); ++k) take_one(solution.candidates[k], solution.spans[k], happened);
+}
+
+void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> happened) {
+    RawFact raw;
+    raw.fact = c.fact;
+    const Kind kind = c.fact.kind;
+    if (kind == Kind::remark) raw.fact.text = std::string(journal_.sources.text(where));
+    raw.swap = c.swap;
+    raw.fact.span = where;
+    if (happened && kind == Kind::weight_change) raw.fact.text = iso(*happened);
+    else if (happened) raw.fact.happened = *happened;
+    brood_said_ = brood_said_ || kind == Kind::brood || kind == Kind::eggs || kind == Kind::larvae;
+    cells_said_ = cells_said_ || kind == Kind::queen_cells || kind == Kind::cells_removed || kind == Kind::cells_left;
+    food_said_ = food_said_ || kind == Kind::feed;
+    if (of_brood_boxes(raw.fact, where)) return keep_asked(where, "of which box?", "say `super` or `brood box`, or put it in quotes if it is only a remark");
+    settle_box(raw.fact, c);
+    const bool frames = (kind == Kind::brood || kind == Kind::stores || kind == Kind::bees) && raw.fact.value.said();
+    if (frames && divided_) return keep_asked(where, "at which hive?", "write a line for the hive they are in");
+    honey_from_before(raw.fact, c);
+    settle_hives(raw, c);
+    if (kind == Kind::swarm_hived && !headed_ && raw.hives.size() == 1) subject_ = {}, subject_.hives = raw.hives;   // what follows is of the swarm
+    if ((kind == Kind::pollen || kind == Kind::pest) && !subject_.said()) return keep_as_words(where, std::move(raw), false);   // of the yard
+    if (needs_hive(c) && !c.hive_named && !subject_.said()) ask_hive(where);
+    if (needs_hive(c) && raw.hives.empty() && !raw.all && !raw.rest && !raw.both) return keep_as_words(where, std::move(raw), true);
+    if (frames) frames_of_the_nuc(raw);
+    Reading reading;
+    reading.outcome = kind == Kind::remark ? Reading::Outcome::remark : Reading::Outcome::facts;
+    put(std::move(raw), std::move(reading));
+}
+
+/// Details after a comma: reads the last clause and this one as one; true when that is one fact.
+bool LineReader::join_last(const std::vector<Item>& items) {
+    if (!last_.set) return false;
+    std::vector<Item> both = last_.items;
+    if (!both.empty() && both.back().is("on")) {
+        Item comma;   // `super on, 10 frames`: not spread over them
+        comma.what = What::stop, comma.text = ",", comma.begin = both.back().end, comma.end = items.front().begin;
+        both.push_back(std::move(comma));
+    }
+    both.insert(both.end(), items.begin(), items.end());
+    if (both.size() > 16) return false;
+    const std::vector<Item> written = both;
+    std::optional<Day> happened;
+    for (std::size_t i = 0; i < both.size();) {
+        if (both[i].what == What::day && both[i].text != "due") happened = both[i].day, both.erase(both.begin() + static_cast<std::ptrdiff_t>(i));
+        else ++i;
+    }
+    chunk(both, item_context());
+    std::vector<Item> without = both;
+    if (!subject_.said() || last_.out < out_->size()) take_subject(without);
+    std::vector<Solution> ways = solve(without);
+    if (ways.size() != 1 || ways.front().candidates.size() != std::max<std::size_t>(1, out_->size() - last_.out)) return false;
+    if (is_event(ways.front().candidates.front().fact.kind) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation) && !i.is("no excluder"); })) return false;
+    out_->resize(last_.out);
+    journal_.readings.resize(last_.readings);
+    journal_.diagnostics.resize(last_.diagnostics);
+    take(ways.front(), happened);
+    last_.items = written;
+    return true;
+}
+
+}  // namespace waxtab
