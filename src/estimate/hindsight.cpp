@@ -39,12 +39,19 @@ class Tally {
 public:
     explicit Tally(int from, int to) { row_.from_days = from, row_.to_days = to; }
 
-    void add(const Judged& j) {
-        if (j.horizon() < row_.from_days || j.horizon() > row_.to_days) return;
+    bool takes(const Judged& j) const {
+        return j.side == ShareReading::Side::about && j.horizon() >= row_.from_days && j.horizon() <= row_.to_days;
+    }
+
+    /// `stretch` is that of `j`, which takes long to work out.
+    void add(const Judged& j, const Stretch& stretch) {
+        if (!takes(j)) return;
         const double error = j.expected() - j.read;
         ++row_.forecasts;
-        // Half a tenth is what the rounding of a reading leaves open.
-        row_.inside_80 += j.read >= j.low(z80) - 0.005 && j.read <= j.high(z80) + 0.005 ? 1 : 0;
+        const double inside = stretch.inside(0.8);
+        row_.inside_80 += inside, row_.inside_50 += stretch.inside(0.5);
+        Made& made = made_[j.made];
+        ++made.forecasts, made.inside += inside;
         row_.error_share += std::abs(error);
         row_.error_kg += std::abs(error) * j.capacity_kg;
         row_.bias_share += error;
@@ -57,15 +64,30 @@ public:
 
     HindsightRow row() const {
         HindsightRow r = row_;
+        r.ranges = ranges();
         const auto mean = [](double& sum, int n) { sum = n > 0 ? std::round(1000 * sum / n) / 1000 : 0; };
-        for (double* sum : {&r.inside_80, &r.error_kg, &r.error_share, &r.bias_share, &r.no_change_share}) mean(*sum, r.forecasts);
+        for (double* sum : {&r.inside_80, &r.inside_50, &r.error_kg, &r.error_share, &r.bias_share, &r.no_change_share}) mean(*sum, r.forecasts);
         mean(r.line_share, r.with_line);
         mean(r.error_with_line_share, r.with_line);
         return r;
     }
 
 private:
+    /// The forecasts of one day, and how many of their readings lay inside the 80 % range.
+    struct Made { int forecasts = 0; double inside = 0; };
+
+    RangesHeld ranges() const {
+        if (made_.size() < few_days) return RangesHeld::open;
+        const double held = row_.inside_80 / row_.forecasts, days = static_cast<double>(made_.size());
+        double squares = 0;
+        for (const auto& [day, made] : made_) squares += std::pow(made.inside - held * made.forecasts, 2);
+        const double error = std::sqrt(squares * days / (days - 1)) / row_.forecasts;
+        if (std::abs(held - 0.8) <= std::max(0.05, 2.6 * error)) return RangesHeld::well;
+        return held < 0.8 ? RangesHeld::narrow : RangesHeld::wide;
+    }
+
     HindsightRow row_;
+    std::map<Day, Made> made_;
 };
 
 class Looker {
@@ -120,12 +142,13 @@ private:
     }
 
     void rows(const std::vector<Judged>& judged) {
-        Tally all(1, 1000);
+        Tally all(1, 60);
         std::vector<Tally> bands{Tally(1, 8), Tally(9, 12), Tally(13, 18), Tally(19, 60)};
         for (const Judged& j : judged) {
-            if (j.side != ShareReading::Side::about || j.horizon() > 60) continue;
-            all.add(j);
-            for (Tally& band : bands) band.add(j);
+            if (!all.takes(j)) continue;
+            const Stretch stretch = j.stretch();
+            all.add(j, stretch);
+            for (Tally& band : bands) band.add(j, stretch);
         }
         out_.all = all.row();
         for (const Tally& band : bands)
@@ -199,6 +222,13 @@ private:
 };
 
 }  // namespace
+
+HindsightRow sum_up(const std::vector<Judged>& judged, int from_days, int to_days) {
+    Tally tally(from_days, to_days);
+    for (const Judged& j : judged)
+        if (tally.takes(j)) tally.add(j, j.stretch());
+    return tally.row();
+}
 
 Hindsight hindsight(const Journal& journal, const History& history) { return Looker(journal, history).look(); }
 

@@ -80,14 +80,28 @@ double Judged::high(double z) const { return std::clamp(share.mean + z * std::sq
 double Judged::below(double x) const {
     const double sd = std::sqrt(std::max(share.var, 1e-12)), eye = std::max(eye_alone, 1e-6);
     const auto held_below = [&](double h) { return normal_cdf((h - share.mean) / sd); };
-    double sum = held_below(0) * normal_cdf(x / eye) + (1 - held_below(1)) * normal_cdf((x - 1) / eye);
+    double before = held_below(0);
+    double sum = before * normal_cdf(x / eye) + (1 - held_below(1)) * normal_cdf((x - 1) / eye);
     // The share between by steps of a two hundredth, far finer than an eye.
     constexpr int steps = 200;
     for (int i = 0; i < steps; ++i) {
-        const double from = static_cast<double>(i) / steps, to = static_cast<double>(i + 1) / steps;
-        sum += (held_below(to) - held_below(from)) * normal_cdf((x - 0.5 * (from + to)) / eye);
+        const double upto = held_below((i + 1.0) / steps);
+        if (upto > before) sum += (upto - before) * normal_cdf((x - (i + 0.5) / steps) / eye);
+        before = upto;
     }
     return sum;
+}
+
+double Stretch::inside(double part) const {
+    const double from = 0.5 * (1 - part), to = 0.5 * (1 + part);
+    if (high - low < 1e-12) return low > from && low < to ? 1 : 0;
+    return std::max(0.0, std::min(high, to) - std::max(low, from)) / (high - low);
+}
+
+Stretch Judged::stretch() const {
+    // Numbers rounded to a step are spread evenly over it: its width is the root of twelve times their s.d.
+    const double half_step = 0.5 * std::sqrt(std::max(12 * (eye_sd * eye_sd - eye_alone * eye_alone), 0.0));
+    return {read <= 0.001 ? 0 : below((read_full ? 1.0 : read) - half_step), read_full ? 1 : below(read + half_step)};
 }
 
 std::vector<Judged> judged_forecasts(const Pass& pass, const Journal& journal) { return Judge(pass, journal).all(); }

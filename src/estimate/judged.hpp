@@ -6,6 +6,15 @@
 
 namespace waxtab {
 
+/// A stretch of the probability foretold, from `low` to `high`, 0..1.
+struct Stretch {
+    double low = 0, high = 0;
+
+    /// How much of it lies in the middle `part` (0..1) of all probability, 0..1: the non-randomised probability integral
+    /// transform of Czado, Gneiting & Held, Biometrics 65 (2009), 1254. Over many forecasts with right ranges its mean is `part`.
+    double inside(double part) const;
+};
+
 /// What was foretold of a super's next reading, and what was then written.
 struct Judged {
     HiveId hive = no_hive;
@@ -30,6 +39,8 @@ struct Judged {
     /// Distribution function of what the eye takes the super to hold, as foretold, at share x: a share between
     /// nothing and full, and the eye's error on top; before rounding and cutting to 0..1.
     double below(double x) const;
+    /// The stretch of `below` that the reading stands for: all that is rounded to it, of empty and full all beyond as well.
+    Stretch stretch() const;
 };
 
 /// Every forecast a pass allows: for each hive from one visit with readings to the next, from what was known in

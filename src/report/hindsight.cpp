@@ -22,21 +22,19 @@ std::string bias_text(double share) {
 
 std::vector<std::string> cells(std::string_view days, const HindsightRow& row, const Style& style) {
     const Mass error = Mass::from_kilograms(row.error_kg);
-    return {std::string(days), fmt::format("{}", row.forecasts), percent_text(row.inside_80),
+    return {std::string(days), fmt::format("{}", row.forecasts), percent_text(row.inside_80), percent_text(row.inside_50),
             text_of(error, style.mass), percent_text(row.error_share), bias_text(row.bias_share),
             percent_text(row.no_change_share), row.with_line > 0 ? percent_text(row.line_share) : "",
             row.with_line > 0 ? percent_text(row.error_with_line_share) : ""};
 }
 
 std::string days_words(const HindsightRow& row) {
-    constexpr int open_end = 365;  // a last row without an upper bound
-    if (row.to_days >= open_end) return fmt::format("{} and more", row.from_days);
     return fmt::format("{}-{}", row.from_days, row.to_days);
 }
 
 std::string rows_table(const Hindsight& hindsight, const Style& style) {
     Table table;
-    for (const auto head : {"days", "times", "in range", "off by", "off by", "bias", "no change", "line", "(own)"})
+    for (const auto head : {"days", "times", "in 80%", "in 50%", "off by", "off by", "bias", "no change", "line", "(own)"})
         table.column(head, Table::Align::right);
     for (const HindsightRow& row : hindsight.rows) table.row(cells(days_words(row), row, style));
     if (hindsight.rows.size() > 1) table.row(cells("all", hindsight.all, style));
@@ -55,12 +53,23 @@ std::string cases_text(const Journal& journal, std::string_view title, const std
 }
 
 constexpr std::string_view legend =
-    "days: from one visit to the next. in range: how often what was then written lay in the 80% range. off by: mean "
-    "distance, in weight and in shares of a super. bias: above zero foretold too much. no change: how far off \"as last "
-    "time\" would have been.";
+    "days: from one visit to the next. in 80%, in 50%: how often what was then written lay in the 80% range, and in the 50% "
+    "range. Rounded readings count in part (a tenth across the edge of a range by what of it lies inside; empty and full stand "
+    "for all beyond), so that ranges that are right show 80% and 50%. off by: mean distance, in weight and in shares of a super. "
+    "bias: above zero foretold too much. no change: how far off \"as last time\" would have been.";
 constexpr std::string_view line_legend =
     " line: how far off a line through the last two visits would have been, and beside it the estimates where there was "
     "such a line.";
+
+std::string_view ranges_words(RangesHeld held) {
+    switch (held) {
+        case RangesHeld::open: return "too few days to say more of the ranges";
+        case RangesHeld::well: return "as many as should be, as far as can be told";
+        case RangesHeld::narrow: return "fewer than should be, the ranges were too narrow";
+        case RangesHeld::wide: return "more than should be, the ranges were too wide";
+    }
+    return {};
+}
 
 }  // namespace
 
@@ -68,8 +77,9 @@ std::string hindsight_words(const Hindsight& hindsight, const Style& style) {
     const HindsightRow& r = hindsight.all;
     if (hindsight.too_little)
         return fmt::format("{} of {} forecasts wanted: too little was read twice to judge by", r.forecasts, few_forecasts);
-    return fmt::format("{}: {} of readings inside the 80% range; {} off on average ({} of a super), {} had nothing changed been assumed",
-                       counted(r.forecasts, "forecast"), percent_text(r.inside_80), text_of(Mass::from_kilograms(r.error_kg), style.mass),
+    return fmt::format("{}: {} of readings inside the 80% range (rounded readings count in part): {}; {} off on average ({} of a "
+                       "super), {} had nothing changed been assumed",
+                       counted(r.forecasts, "forecast"), percent_text(r.inside_80), ranges_words(r.ranges), text_of(Mass::from_kilograms(r.error_kg), style.mass),
                        percent_text(r.error_share), percent_text(r.no_change_share));
 }
 

@@ -16,7 +16,8 @@ std::string hindsight_text(const Journal& journal, const Hindsight& hindsight, D
 /// by; empty without forecasts.
 std::string hindsight_words(const Hindsight& hindsight, const Style& style);
 
-/// The same as one JSON document: `on`, `words`, `rows`, `all`, `ran_out`, `stayed_empty`.
+/// The same as one JSON document: `on`, `words`, `rows`, `all` (each with `inside_80`, `inside_50` and what that says of the
+/// `ranges`: open, well, narrow or wide), `ran_out`, `stayed_empty`.
 std::string hindsight_json(const Journal& journal, const Hindsight& hindsight, Day on, const Selection& selection,
                            const Style& style);
 

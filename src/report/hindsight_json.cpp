@@ -5,12 +5,25 @@ namespace waxtab {
 
 namespace {
 
+/// What the keeper is told of the ranges, as one word.
+std::string_view ranges_name(RangesHeld held) {
+    switch (held) {
+        case RangesHeld::open: return "open";
+        case RangesHeld::well: return "well";
+        case RangesHeld::narrow: return "narrow";
+        case RangesHeld::wide: return "wide";
+    }
+    return {};
+}
+
 Json row_json(const HindsightRow& row, const Style& style) {
     Json json;
     json["from_days"] = row.from_days;
     json["to_days"] = row.to_days;
     json["forecasts"] = row.forecasts;
     json["inside_80"] = rounded(row.inside_80 * 100, 1);
+    json["inside_50"] = rounded(row.inside_50 * 100, 1);
+    json["ranges"] = ranges_name(row.ranges);
     json["error"] = rounded(row.error_kg * units_in_kg(style), 2);
     json["error_share"] = rounded(row.error_share * 100, 1);
     json["bias_share"] = rounded(row.bias_share * 100, 1);
