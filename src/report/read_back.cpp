@@ -48,7 +48,39 @@ std::string_view outcome_words(const Journal& journal, const Reading& reading) {
     return {};
 }
 
-/// The day and yard of a heading, as the facts below it have them.
+std::string lower(std::string_view text) {
+    std::string out(text);
+    for (char& c : out)
+        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+    return out;
+}
+
+/// Where the words `name` end in `text` for the last time, 0 where they do not stand in it. A name that begins the text is the date.
+std::size_t last_end(std::string_view text, std::string_view name) {
+    const auto edge = [&](std::size_t at) { return at >= text.size() || std::string_view(" \t,.:").find(text[at]) != text.npos; };
+    if (name.empty()) return 0;
+    for (std::size_t at = text.rfind(name); at != text.npos && at > 0; at = text.rfind(name, at - 1))
+        if (edge(at - 1) && edge(at + name.size())) return at + name.size();
+    return 0;
+}
+
+/// The yard a heading names: the last named, and of several names that end there the longest.
+YardId named_yard(const Journal& journal, const Reading& heading) {
+    const std::string text = lower(journal.sources.text(heading.span));
+    YardId best = no_yard;
+    std::pair<std::size_t, std::size_t> furthest{0, 0};
+    const auto take = [&](std::size_t yard, std::string_view name) {
+        const std::pair at{last_end(text, lower(name)), name.size()};
+        if (at.first > 0 && at > furthest) best = static_cast<YardId>(yard), furthest = at;
+    };
+    for (std::size_t yard = 0; yard < journal.yards.size(); ++yard) {
+        take(yard, journal.yards[yard].name);
+        for (const std::string& alias : journal.yards[yard].aliases) take(yard, alias);
+    }
+    return best;
+}
+
+/// The day of a heading, as the facts below it have it, with the yard it names or else the one of the first of them.
 std::string heading_words(const Journal& journal, const Reading& heading) {
     constexpr std::string_view days[] = {"Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday"};
     const auto at = static_cast<std::size_t>(&heading - journal.readings.data());
@@ -62,8 +94,10 @@ std::string heading_words(const Journal& journal, const Reading& heading) {
             continue;
         }
         const Fact& fact = journal.facts[below.facts.front()];
-        if (fact.kind == Kind::hive_moved) continue;   // its yard is the new one
-        const std::string yard = fact.yard == no_yard ? std::string{} : " at " + printable(journal.yard_name(fact.yard));
+        const YardId named = named_yard(journal, heading);
+        if (named == no_yard && fact.kind == Kind::hive_moved) continue;   // its yard is the new one
+        const YardId at_yard = named == no_yard ? fact.yard : named;
+        const std::string yard = at_yard == no_yard ? std::string{} : " at " + printable(journal.yard_name(at_yard));
         return fmt::format("day: {} {}{}", days[date::weekday{fact.noted}.c_encoding()], iso(fact.noted), yard);
     }
     return lines_without_day ? "day not known: the lines below are kept as remarks" : "day";

@@ -107,6 +107,16 @@ TEST_CASE("read-back shows each line with what was understood, remarks, to-dos a
     CHECK(widest_line(text) <= 80);
 }
 
+TEST_CASE("a heading is read back with the yard it names, not that of the hive below it") {
+    const Read r("hive h1 at house: deep\nhive h7, also Poplar, at cove: deep\nhive h8 at upper cove: deep\n\n"
+                 "21 April 2026 House:\nh7 \"poplar flow wide open\"\nh1 calm\n"
+                 "22 April 2026, 9:30 at upper cove\nh7 calm\n23 April 2026\nh7 calm\n", june(3));
+    const std::string text = read_back(r.journal, june(3), {}, {});
+    CHECK(holds(text, "day: Tuesday 2026-04-21 at house\n"));
+    CHECK(holds(text, "day: Wednesday 2026-04-22 at upper cove\n"));
+    CHECK(holds(text, "day: Thursday 2026-04-23 at cove\n"));
+}
+
 TEST_CASE("control characters of a journal are shown, not sent") {
     const Read r("hive h3 at mill: deep\n\n2026-06-03 mill\nh3: \"red \x1b[31m bell \x07 \xe2\x80\xae\"\n", june(3));
     for (const std::string& text : {lines_text(r.journal, june(3), {}, {}), lines_json(r.journal, june(3), {}, {}),
