@@ -372,7 +372,7 @@ std::vector<Rule> harvest_rules() {
           "apiary report on wet frames under cappings (blog.exometeofraiture.net, 2019); common practice for the number", "Harvest"},
          &measure_more},
         {{"not-ripe", "A moisture reading above the limit, or nectar that falls when shaken, keeps a super on however much is capped.",
-          "Bienen & Natur; melkonyan.de (capped comb above 18 %); shake: Somerset BKA, Die Honigmacher", "Harvest"},
+          "Bienen & Natur; melkonyan.de (capped comb above 18%); shake: Somerset BKA, Die Honigmacher", "Harvest"},
          &too_wet},
         {{"leave-on", "A full super that is not capped enough stays on.",
           "bee-health.extension.org, \"Removing Surplus Honey\"; Die Honigmacher", "Harvest"},

@@ -151,7 +151,7 @@ std::vector<Rule> lot_rules() {
         {{"lot-ferments", "A lot noted as fermenting is never jarred or blended.", "Codex STAN 12-1981; Directive 2001/110/EC", "Honey"},
          &fermenting},
         {{"lot-wet", "A lot above your moisture limit: what the four limits say, and how it keeps.",
-          "Directive 2001/110/EC (20 %), US grades 50 FR 15861 (18.6 %), DLR Westpfalz (17.5 %), Lochhead's bands, A Practical Manual of "
+          "Directive 2001/110/EC (20%), US grades 50 FR 15861 (18.6%), DLR Westpfalz (17.5%), Lochhead's bands, A Practical Manual of "
           "Beekeeping", "Honey"},
          &wet_lot},
         {{"lot-concerns", "A lot whose supers overlapped a feed or treatment is cleared by the keeper before it is sold.",

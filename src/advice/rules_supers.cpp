@@ -300,7 +300,7 @@ bool super_asked(const HiveView& hive) {
 
 std::vector<Rule> super_rules() {
     return {
-        {{"first-super", "The first super goes on at 5-6 frames of brood (8 in two brood boxes), or when 80 % of the brood frames are drawn and in "
+        {{"first-super", "The first super goes on at 5-6 frames of brood (8 in two brood boxes), or when 80% of the brood frames are drawn and in "
                          "use, before the main flow.",
           "Norfolk Beekeepers, \"Adding supers\"; NW Arkansas Beekeepers, \"Supering\"; wisconsinpollinators.com (8 of 10)",
           "Supers"},
@@ -314,10 +314,10 @@ std::vector<Rule> super_rules() {
           "mechanism: Rinderer and Baxter, J. Econ. Entomol. 71 (1978); Winston, Apiculture, as excerpted by Surrey Bee Club; "
           "the risk is your setting", "Supers"},
          &room_runs_out},
-        {{"fill-mark", "Where no filling rate is known, a super goes on when those that are on reach your mark (70 % full).",
+        {{"fill-mark", "Where no filling rate is known, a super goes on when those that are on reach your mark (70% full).",
           handbook::super_at_full.source, "Supers"},
          &fill_mark},
-        {{"foundation-mark", "On foundation the next super goes on when the one before is nearly drawn (85 %).",
+        {{"foundation-mark", "On foundation the next super goes on when the one before is nearly drawn (85%).",
           handbook::super_at_drawn.source, "Supers"},
          &foundation_drawn},
         {{"full-is-no-room", "No gain on the scale while the supers are full means no room, not that the flow is over.",

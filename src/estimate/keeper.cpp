@@ -55,8 +55,8 @@ KeeperCalibration Keeper::calibration() const {
     out.full_factor = {permille(mean_(0) - z80 * sd), permille(mean_(0)), permille(mean_(0) + z80 * sd)};
     if (weighings_ == 0) return out;
     const auto percent = [](double x) { return static_cast<int>(std::lround(100 * x)); };
-    out.words = fmt::format("a super you call full has held {} % of the usual figure for its kind ({}-{} %), "
-                            "one you call half full {} % of a full one; {} weighing{}",
+    out.words = fmt::format("a super you call full has held {}% of the usual figure for its kind ({}-{}%), "
+                            "one you call half full {}% of a full one; {} weighing{}",
                             percent(mean_(0)), percent(out.full_factor.low), percent(out.full_factor.high),
                             percent(straightened(0.5)), weighings_, weighings_ == 1 ? "" : "s");
     return out;

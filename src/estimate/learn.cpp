@@ -167,7 +167,7 @@ Learned learn(const Journal& journal, const History& history) {
     Learned out{scheduled(points, told), {}};
     const Parameters& p = out.schedule.back().second;
     out.words = fmt::format("learned from {} readings: flow changes by {:.2f} kg/day about a usual height of {:.2f}, "
-                            "hives by {:.2f} about their yard, looks are off by {:.0f} % of a super", readings, p.flow_sd, p.normal_peak, p.hive_sd,
+                            "hives by {:.2f} about their yard, looks are off by {:.0f}% of a super", readings, p.flow_sd, p.normal_peak, p.hive_sd,
                             100 * p.eye);
     return out;
 }

@@ -20,10 +20,10 @@ struct Threshold {
 
 /// Share full at which the next super is due, drawn comb. In print: "first honey in" to "80 % of the frames".
 inline constexpr Threshold super_at_full{"super at full", 70, "%",
-        "rule of thumb, half to 80 % in clubs and trade texts (countryfields.ca; beehivehero.com)"};
+        "rule of thumb, half to 80% in clubs and trade texts (countryfields.ca; beehivehero.com)"};
 /// Share drawn at which the next super is due, foundation. In print: 90 % (wvbeekeeper.blogspot.com, June 2009).
 inline constexpr Threshold super_at_drawn{"super at drawn", 85, "%",
-        "rule of thumb, 80-90 % (wvbeekeeper.blogspot.com, 2009)"};
+        "rule of thumb, 80-90% (wvbeekeeper.blogspot.com, 2009)"};
 /// Share of a full super to count on when planning how many: 35 of 50 lb. Not together with an early trigger.
 inline constexpr Threshold planning_capacity{"planning capacity", 70, "%",
         "M. Winston, Apiculture, as excerpted by Surrey Bee Club"};
@@ -63,7 +63,7 @@ inline constexpr Threshold beetle_days{"small hive beetle after", 5, "days",
 inline constexpr Threshold beetle_humidity{"beetle eggs do not hatch below", 50, "% RH",
         "Pettis and Feldlaufer, USDA-ARS, The Speedy Bee (2000)"};
 /// Relative humidity above which honey cannot dry below 18 %.
-inline constexpr Threshold drying_humidity{"no drying below 18 % above", 55, "% RH", "egloff.eu"};
+inline constexpr Threshold drying_humidity{"no drying below 18% above", 55, "% RH", "egloff.eu"};
 
 // ---- looking in -----------------------------------------------------------------------------------
 

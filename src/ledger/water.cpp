@@ -18,7 +18,7 @@ std::int64_t permille(double percent) { return std::llround(percent * 10); }
 
 void warn_index(Books& books, FactId fact) {
     Diagnostic& d = say(books, Severity::error, "index-out-of-table", fact, "no water content belongs to this refractive index");
-    d.label = "the table reaches from 1.4740 (25 % water) to 1.5044 (13 %)";
+    d.label = "the table reaches from 1.4740 (25% water) to 1.5044 (13%)";
     d.hint = "write the index and the temperature of the honey, 5 to 45 C: 'refractive index 1.4915 at 24C lot A'";
 }
 
@@ -47,8 +47,8 @@ std::optional<Reading> reading_of(Books& books, FactId fact) {
 void warn_odd(Books& books, FactId fact, std::int64_t value) {
     // Readings outside the refractometer table are not water of honey: S. Bogdanov, Book of Honey, ch. 4.
     if (value >= permille(handbook::least_water_percent) && value <= permille(handbook::most_water_percent)) return;
-    Diagnostic& d = say(books, Severity::warning, "moisture-odd", fact, fmt::format("moisture {:.1f} % is outside what honey has", static_cast<double>(value) / 10));
-    d.label = "13 to 25 % is what refractometers for honey show";
+    Diagnostic& d = say(books, Severity::warning, "moisture-odd", fact, fmt::format("moisture {:.1f}% is outside what honey has", static_cast<double>(value) / 10));
+    d.label = "13 to 25% is what refractometers for honey show";
     d.hint = "if the meter showed sugar (Brix), water is less than 100 minus that; look at its manual";
 }
 

@@ -170,8 +170,8 @@ The books law asks for, and where the advice comes from.
   ## Supers
   
   - **first-super**: The first super goes on at 5-6 frames of brood (8 in two
-    brood boxes), or when 80 % of the brood frames are drawn and in use, before
-    the main flow. *Source: Norfolk Beekeepers, "Adding supers"; NW Arkansas
+    brood boxes), or when 80% of the brood frames are drawn and in use, before the
+    main flow. *Source: Norfolk Beekeepers, "Adding supers"; NW Arkansas
 
 No line is longer than a page is wide.
 

@@ -35,8 +35,8 @@ A day in mid-flow.
       gain mill.hive:110,120,126,133
     assumed: medium (supers 2, 1)
   
-  Your eye: a super you call full has held 83 % of the usual figure for its kind
-  (79-87 %), one you call half full 46 % of a full one; 10 weighings.
+  Your eye: a super you call full has held 83% of the usual figure for its kind
+  (79-87%), one you call half full 46% of a full one; 10 weighings.
     read from: mill.hive:60,61,62,63 honey.hive:10,12,13,14,15,16
 
   $ waxtab advise --on 2026-07-11 --hive h3 season
