@@ -87,15 +87,15 @@ inline constexpr Word words[] = {
     // Where
     {"over", Class::placing, "over|on top|above the others|above the other|over the top|uppermost|over the first|over the first one|on top of the first one|above the first one|over the other|over the one on|above the one on|above the first|on top of the first|on top of it|on top of that|on top of the other|on top of the others|on top of the one on|on top of the old one|above it|above that|above|on top of the drawn one|on top of the full one|over it|over the drawn one|over the full one|above the full one|over that|over that one|above the drawn one"},
     {"under", Class::placing, "under|underneath|below|beneath|over the brood|above the excluder|over the excluder|above the brood|above excluder|on the excluder|next to the brood|directly over the brood|under the first|under the first one|under the other|under the others|below the first|below the other|under the full one|below the full one|under the one on|under it|under the top super|under that|under first|under the old one|below the old one|straight over the excluder|above the brood box|under the drawn one|under that one|below that|below that one|beneath it|below it|underneath it|underneath the first|beneath the first|beneath the full one"},
-    {"between", Class::placing, "between|in between|in the middle|between the two|between the others|between them|in the middle of the stack|the pair|for the pair|for the two|both together"},
-    {"top", Class::which, "top|upper|topmost|the top one|top one"},
-    {"bottom", Class::which, "bottom|lower|lowest|the bottom one|bottom one"},
+    {"between", Class::placing, "between|in between|in the middle|between the two|between the others|between them|in the middle of the stack|the pair|for the pair|for the two|both together|together"},
+    {"top", Class::which, "top|upper|topmost|the top one|top one|upper one|the upper one"},
+    {"bottom", Class::which, "bottom|lower|lowest|the bottom one|bottom one|lower one|the lower one"},
     {"middle", Class::which, "middle"},
     {"both", Class::which, "both|both of the"},
     {"all", Class::which, "all|all the|every|each|everything|everyone|everybody|the lot"},
 
     // Done-words
-    {"added", Class::done, "added|put on|putting on|put|gave|given|got|gets|installed|went on|gone on|popped on|slapped on|threw on|stuck on|dropped on|set on|placed|adding|fitted|fit on|popped|slapped|chucked|bunged|whacked|slipped|slipped in|stuck|goes on|bunged on|threw|tossed on|tossed|stuck in|shoved on|banged on|lobbed on|gave it|gave them|gave her"},
+    {"added", Class::done, "added|put on|putting on|put|gave|given|got|gets|installed|went on|gone on|popped on|slapped on|threw on|stuck on|dropped on|set on|placed|adding|fitted|fit on|popped|slapped|chucked|bunged|whacked|slipped|slipped in|stuck|goes on|bunged on|threw|tossed on|tossed|stuck in|shoved on|banged on|lobbed on|gave it|gave them|gave her|slid|slid in|slid on"},
     {"supered", Class::done, "supered|supered up|supered with"},
     {"undersupered", Class::done, "bottom-supered|under-supered|undersupered"},
     {"topsupered", Class::done, "top-supered"},
@@ -121,18 +121,18 @@ inline constexpr Word words[] = {
     {"due out", Class::state, "due out|due|come out|comes out|coming out"},
     {"per", Class::preposition, "per|in every"},
     {"per day", Class::state, "per day|a day|each day|daily|every day"},
-    {"extracted", Class::done, "extracted|spun|spun out|pressed|crushed|crushed and strained"},
+    {"extracted", Class::done, "extracted|spun|spun out|pressed|crushed|crushed and strained|slung"},
     {"filled", Class::done, "filled|jarred|bottled|potted"},
     {"sold", Class::done, "sold|flogged"},
     {"given away", Class::done, "given away|gave away|gifted"},
-    {"eaten", Class::done, "eaten|kept for ourselves|own use|for ourselves|for the house|kept|kept back|for family|for the family"},
+    {"eaten", Class::done, "eaten|kept for ourselves|own use|for ourselves|for the house|kept|kept back|for family|for the family|for us|kept for us"},
     {"spoiled", Class::done, "spoiled|spoilt|fermented away|thrown away|threw away|dumped"},
     {"bought", Class::done, "bought|bought in|purchased"},
     {"drained", Class::done, "drained|drained off|drained from|dripped|dripped out"},
     {"blended", Class::done, "blended|mixed together|blended into"},
     {"fed", Class::done, "fed|feeding|topped up|refilled|gave feed"},
     {"treated", Class::done, "treated|treat|dosed|vaped|vaporised|vaporized|trickled|dribbled|fumigated"},
-    {"split", Class::done, "split|divided|walk away split|artificial swarm|as'd|artificially swarmed"},
+    {"split", Class::done, "split|divided|walk away split|artificial swarm|as'd|artificially swarmed|made split|made a split|made up a split|took a split|did a split|pulled a split|made an artificial swarm"},
     {"nuc made", Class::done, "nuc made|made a nuc|made nuc|made up a nuc|made up nuc|took a nuc|nucleus made"},
     {"united", Class::done, "united|combined|merged|joined|uniting"},
     {"swarmed", Class::done, "swarmed|swarm left|swarm gone|has swarmed|have swarmed|swarm issued"},
@@ -147,7 +147,7 @@ inline constexpr Word words[] = {
     {"drawing", Class::state, "drawing|being drawn|drawing out|building"},
 
     // Fill
-    {"full", Class::amount, "full|filled|completely full|chock full|chocker|jammed|stuffed|solid|packed full|full to the top|plugged|all full|full up|chock a block|full to bursting|full of honey|full of capped honey|full of nectar|full of fresh nectar|chockers|chock-full|brim full|full to the brim|chock full of honey|brimming", 1000, 950, 1000},
+    {"full", Class::amount, "full|filled|completely full|chock full|chocker|jammed|stuffed|solid|packed full|full to the top|plugged|all full|full up|chock a block|full to bursting|full of honey|full of capped honey|full of nectar|full of fresh nectar|chockers|chock-full|brim full|full to the brim|chock full of honey|brimming|jammed full|crammed full|rammed full|stuffed full|packed out", 1000, 950, 1000},
     {"nearly full", Class::amount, "nearly full|almost full|most of the way|nearly there|close to full|just about full|nearly filled|almost filled|nigh on full", 900, 800, 970},
     {"mostly", Class::amount, "mostly|mostly full|largely", 750, 600, 900},
     {"half", Class::amount, "half|half full|half filled|halfway|half way|half-full|half empty", 500, 400, 600},
@@ -179,7 +179,7 @@ inline constexpr Word words[] = {
     {"net", Class::state, "net|of honey"},
 
     // Colony
-    {"bees", Class::thing, "bees|bee"},
+    {"bees", Class::thing, "bees|bee|sits|sitting|clustered"},
     {"seam", Class::thing, "seam|seams of bees|seam of bees|lane"},
     {"frames of bees", Class::thing, "frames of bees|frame of bees|fob|frs of bees|fr of bees"},
     {"brood", Class::thing, "brood|brood nest|broodnest"},
@@ -310,20 +310,20 @@ inline constexpr Word words[] = {
     {"nectar coming in", Class::state, "nectar coming in|nectar going in|fresh nectar|new nectar"},
     {"over", Class::state, "finished|done|gone by|is over|flopped|ended|stopped"},
     {"ending", Class::state, "ending|nearly over|going over|nearly done|almost over|slowing|slackening|tailing off|easing|past its best|just past its best|past their best"},
-    {"beginning", Class::state, "just opening|just out|opening|just starting|just begun|beginning|coming into flower|just coming into flower|coming into bloom|just coming into bloom|just coming in|just coming out|coming out|just beginning|just come into flower|just come into bloom|just started|has just started|just about starting|just about out"},
-    {"bud", Class::state, "in bud|budding"},
+    {"beginning", Class::state, "just opening|just out|opening|just starting|just begun|beginning|coming into flower|just coming into flower|coming into bloom|just coming into bloom|just coming in|just coming out|coming out|just beginning|just come into flower|just come into bloom|just started|has just started|just about starting|just about out|begins to flower|starts to flower|starting to flower|beginning to flower|started to flower|has begun to flower|begins to bloom|starts to bloom|starting to bloom|started to bloom|begins to bloom now"},
+    {"bud", Class::state, "in bud|budding|buds showing|in tight bud|budding up|buds|buds swelling"},
     {"bloom", Class::thing, "bloom|in bloom|blooming|in flower|flowering|flower|in blossom|blossom|in full bloom|full bloom|bloom on|in full flower|going strong"},
     {"peak", Class::state, "peak|at its peak|at its best|peaking|wide open|popping|roaring|going like a train|going great guns|flat out|going mad|full on"},
-    {"sunny", Class::weather, "sunny|sun|bright|clear|sunshine|blue sky|blue skies"},
-    {"cloudy", Class::weather, "cloudy|overcast|partly cloudy|grey|dull|clouds|hazy"},
+    {"sunny", Class::weather, "sunny|sun|bright|clear|sunshine|blue sky|blue skies|sun breaks|sunny spells|sunny intervals"},
+    {"cloudy", Class::weather, "cloudy|overcast|partly cloudy|grey|dull|clouds|hazy|broken cloud|broken clouds|some cloud|high cloud"},
     {"rain", Class::weather, "rain|rained|raining|rainy|wet day|showers|shower|drizzle|rain all day|showery"},
-    {"windy", Class::weather, "windy|breezy|wind|breeze|gusty|easterly|westerly|northerly|southerly|bit of a southerly|bit of a northerly|bit of an easterly|bit of a westerly|blustery"},
-    {"light wind", Class::weather, "light wind|light winds|slight breeze|light breeze|gentle breeze|little wind|bit of wind|a bit of wind|light airs|light easterly|light westerly|light southerly|light northerly|gentle wind"},
+    {"windy", Class::weather, "windy|breezy|wind|breeze|gusty|easterly|westerly|northerly|southerly|bit of a southerly|bit of a northerly|bit of an easterly|bit of a westerly|blustery|sw wind|nw wind|se wind|ne wind|north wind|south wind|east wind|west wind|southerly wind|northerly wind|easterly wind|westerly wind"},
+    {"light wind", Class::weather, "light wind|light winds|slight breeze|light breeze|gentle breeze|little wind|bit of wind|a bit of wind|light airs|light easterly|light westerly|light southerly|light northerly|gentle wind|light sw wind|light nw wind|light se wind|light ne wind|light north wind|light south wind|light east wind|light west wind|light southerly wind|light northerly wind|light easterly wind|light westerly wind"},
     {"thundery", Class::weather, "thundery|thunder|thunderstorm|thunderstorms"},
     {"warm", Class::weather, "warm|mild|hot day|hot"},
     {"cold", Class::weather, "cold|cool|chilly|frost|frosty"},
     {"humid", Class::weather, "humid|muggy|sultry|close and humid"},
-    {"dry weather", Class::weather, "drought|dry spell"},
+    {"dry weather", Class::weather, "drought|dry spell|very dry|parched"},
     {"white clover", Class::plant, "white clover|clover"},
     {"red clover", Class::plant, "red clover"},
     {"lime", Class::plant, "lime|linden|basswood|lime trees"},
@@ -333,7 +333,7 @@ inline constexpr Word words[] = {
     {"dandelion", Class::plant, "dandelion"},
     {"willow", Class::plant, "willow"},
     {"sycamore", Class::plant, "sycamore"},
-    {"maple", Class::plant, "maple|red maple"},
+    {"maple", Class::plant, "maple|red maple|bigleaf maple|big leaf maple|vine maple|norway maple|silver maple"},
     {"hawthorn", Class::plant, "hawthorn|may blossom"},
     {"apple", Class::plant, "apple|apple blossom"},
     {"cherry", Class::plant, "cherry|wild cherry"},
@@ -363,7 +363,7 @@ inline constexpr Word words[] = {
     {"tulip poplar", Class::plant, "tulip poplar|tulip tree|yellow poplar"},
     {"sourwood", Class::plant, "sourwood"},
     {"tupelo", Class::plant, "tupelo"},
-    {"redbud", Class::plant, "redbud"}, {"privet", Class::plant, "privet"}, {"holly", Class::plant, "holly|gallberry"}, {"sumac", Class::plant, "sumac"}, {"knapweed", Class::plant, "knapweed"},
+    {"redbud", Class::plant, "redbud"}, {"privet", Class::plant, "privet"}, {"holly", Class::plant, "holly|gallberry"}, {"sumac", Class::plant, "sumac"}, {"knapweed", Class::plant, "knapweed"}, {"knotweed", Class::plant, "knotweed|japanese knotweed"},
     {"elder", Class::plant, "elder|elderberry"}, {"hazel", Class::plant, "hazel"}, {"alder", Class::plant, "alder"}, {"elm", Class::plant, "elm"}, {"cotton", Class::plant, "cotton"}, {"soybean", Class::plant, "soybean|soya bean"},
     {"blueberry", Class::plant, "blueberry|bilberry"}, {"raspberry", Class::plant, "raspberry"}, {"crimson clover", Class::plant, "crimson clover"}, {"sweet clover", Class::plant, "sweet clover|yellow sweet clover"}, {"vetch", Class::plant, "vetch"}, {"mustard", Class::plant, "mustard"}, {"rosemary", Class::plant, "rosemary"}, {"thyme", Class::plant, "thyme"},
 
@@ -402,7 +402,7 @@ inline constexpr Word words[] = {
     {"no excluder", Class::state, "no excluder|without excluder|without an excluder|no queen excluder"},
     {"under box", Class::state, "under the box"},
     {"old queen", Class::thing, "old queen|with the old queen|with old queen|with her|with hm"},
-    {"newspaper", Class::thing, "newspaper|through newspaper|with newspaper|newspaper method|over newspaper|over paper|across newspaper|paper method"},
+    {"newspaper", Class::thing, "newspaper|through newspaper|with newspaper|newspaper method|over newspaper|over paper|across newspaper|paper method|thru newspaper|thru paper|through paper|with paper|with a sheet of newspaper|via newspaper|newspaper between"},
     {"above excluder", Class::state, "above the queen excluder|above the excluder|above excluder|over the excluder"},
 
     // Force
@@ -417,7 +417,7 @@ inline constexpr Word words[] = {
     {"none", Class::negation, "no|none|nil|zero|not any|no sign of"},
     {"not", Class::negation, "no|not|none|never|without|w/o|didn't|did not|don't|do not|doesn't|haven't|hasn't|have not|has not|wasn't|weren't|isn't|aren't|couldn't|can't|wont|cant|couldnt|doesnt|isnt|wasnt|hasnt|havent|wouldnt|cannot|won't|wouldn't|neither|nor|not yet|no sign of|nothing|didnt|dont|nil|zero|not any|no more|hadn't|nope|did not find any|didn't find any|did not find|didn't find|didn't see any|did not see any|couldn't find any|no sign of any|couldn't see any|saw no|found no|nowt"},
     {"no need", Class::negation, "no need|no need for|instead of|rather than|no point in"},
-    {"add", Class::order, "add|requeen|re-queen|check|look|test|bring|remove|take|give|move|feed|treat|swap|unite|combine|extract|harvest|make|replace|return|clean|mark|clip|find|fix|paint|order|buy|weigh|reduce|close|inspect|super up|watch|keep|leave|get|fit|repair|mow|build|wire|prepare|ask|call|fetch|collect|divide|merge|switch|reverse|ck|chk|do not|leave alone|let|wrap|insulate|phone|email"},
+    {"add", Class::order, "add|requeen|re-queen|check|look|test|bring|remove|take|give|move|feed|treat|swap|unite|combine|extract|harvest|make|replace|return|clean|mark|clip|find|fix|paint|order|buy|weigh|reduce|close|inspect|super up|watch|keep|leave|get|fit|repair|mow|build|wire|prepare|ask|call|fetch|collect|divide|merge|switch|reverse|ck|chk|do not|leave alone|let|wrap|insulate|phone|email|pull"},
 
     // Links and prepositions
     {"and", Class::link, "and|&|plus|then|as well as"},
@@ -451,7 +451,7 @@ inline constexpr Word words[] = {
     {"comb year", Class::thing, "comb drawn in|combs drawn in|comb from|combs from|comb built in|comb is from|drawn comb from"},
 
     // Said, and meaning nothing to a reading
-    {"the", Class::filler, "the|a|an|another|its|it|it's|is|are|was|were|been|be|being|has|have|had|i|we|they|them|their|theirs|she|her|he|his|this|that|these|those|there|here|my|our|us|you|do|did|young|tiny|this week|last week's|nuc|nucleus|running about|running around|running round|wandering about|on the bottom of the frames|along the bottom of the frames|at the bottom of the frames|on the bottom bars|along the bottom bars|for extracting|for extraction|to extract|went ahead and|neighbour's|neighbor's|today's|tho|gosh|lovely day|don't know why|sure enough|right away|by now|somehow|in fact|i'm|we're|there's|that's|both of which|whole|entire|little|on it now|on now|going on|by the way|mated|round|says|said|reads|read|def|definitely|deffo|correction|note|nb|ps|fyi|em|at all|bit of|feels|felt|feeling|running|on the comb|on comb|came to|came out at|came back at|came in at|showed|up top|in either|in either of them|in any of them|on the bars|on the top bars|for cleanup|for clean up|for cleaning|for drying|to clean|to clean up|for cleaning out|for us|all by itself|as expected|mated and|on last week|since last week|since last visit|since the last visit|on last time|since last time|on the last visit"},
+    {"the", Class::filler, "the|a|an|another|its|it|it's|is|are|was|were|been|be|being|has|have|had|i|we|they|them|their|theirs|she|her|he|his|this|that|these|those|there|here|my|our|us|you|do|did|young|tiny|this week|last week's|nuc|nucleus|running about|running around|running round|wandering about|on the bottom of the frames|along the bottom of the frames|at the bottom of the frames|on the bottom bars|along the bottom bars|for extracting|for extraction|to extract|went ahead and|neighbour's|neighbor's|today's|tho|gosh|lovely day|don't know why|sure enough|right away|by now|somehow|in fact|i'm|we're|there's|that's|both of which|whole|entire|little|on it now|on now|going on|by the way|mated|round|says|said|reads|read|def|definitely|deffo|correction|note|nb|ps|fyi|em|at all|bit of|feels|felt|feeling|running|on the comb|on comb|came to|came out at|came back at|came in at|showed|up top|in either|in either of them|in any of them|on the bars|on the top bars|for cleanup|for clean up|for cleaning|for drying|to clean|to clean up|for cleaning out|all by itself|as expected|mated and|on last week|since last week|since last visit|since the last visit|on last time|since last time|on the last visit"},
     {"very", Class::filler, "very|quite|looks|looking|just|now|today|still|again|already|also|too|only|really|otherwise|this time|so|her own|by then|as well|too fast|meanwhile|rather|pretty|nicely|well|fine again|all round|at last|finally|altogether|in total|total|all told|this morning|this afternoon|this evening|morning|afternoon|evening|early|yet|both of them|each of them|apiece|old|fresh|big one|up there|up here|in there|inside|in it|on it|on her|of it|on them|in them|to them|of them|on there|some|nice and|lot of|a lot of|a lot|so far|ones|one's|quickly|quick|straight away|carefully|properly|girls|bees on it|super duper|i'd|we'd|they've|i've|we've|she's|they're|who|which|much|bit more|such|even|up now|filling up|around the|for winter|for the winter|for now|through the glove|through glove|thru glove|through the veil|thru veil|plus some|colony|hive|colonies|hives|stock|good going|ready|as bait|v|right enough|for sure|for certain|after all|to speak of|times|at present|as usual|on the frame i gave them|on the frame i gave her|for clearing|a few|few|several|a handful of|handful of|the odd|behind|on and off|next door|over the road|across the road|down the road|up the road|down the lane|along the lane|on the ridge|on the hill|up the hill|in the hedges|along the river|by the river|everywhere|nearby|round here|around here|in all|from last yr|from last year|of last year|for the show|for the fair|for home|instead|again today|by the look of her"},
 };
 

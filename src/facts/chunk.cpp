@@ -51,13 +51,15 @@ void about_words(Items& items) {
         if (items[i].has(Class::about) && items[i].words.size() == 1) bind_about(items, i);
 }
 
-/// `another drawn one`: one more, drawn.
+/// `another drawn one`, `a drawn one`: one more, drawn.
 void another_one(Items& items) {
     for (std::size_t i = 0; i + 2 < items.size(); ++i) {
-        if (!items[i].is("another one") || items[i].end - items[i].begin != 7) continue;
+        const bool article = items[i].has(Class::filler) && items[i].end - items[i].begin <= 2;
+        if (article && items[i + 1].is("empty") && i + 3 < items.size()) items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 1);   // an empty drawn one
+        if (!article && (!items[i].is("another one") || items[i].end - items[i].begin != 7)) continue;
         const bool kind = items[i + 1].has(Class::combing) || !items[i + 1].box_kind.empty();
         if (!kind || !items[i + 2].has(Class::count) || items[i + 2].word(Class::count)->number != 1) continue;
-        std::erase_if(items[i].words, [](const grammar::Word* w) { return w->klass == Class::filler; });
+        items[i].words = {table_word("another one", Class::thing)};
         items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 2);
     }
 }
@@ -122,6 +124,8 @@ void jars(Items& items) {
         if (times_sign(*at(1)) && mass(2)) make_jars(items, i, i + 2, jar(3) ? 4 : 3);
         else if (times_sign(*at(1)) && jar(2)) make_jars(items, i, 0, 3);
         else if (mass(1) && jar(2)) make_jars(items, i, i + 1, 3);
+        else if (at(1)->is("of") && mass(2) && jar(3)) make_jars(items, i, i + 2, 4);   // 18 of 1 lb jars
+        else if (at(1)->is("of") && at(2) && at(2)->has(Class::filler) && mass(3) && jar(4)) make_jars(items, i, i + 3, 5);
         else if (jar(1) && at(2) && at(2)->is("of") && mass(3)) make_jars(items, i, i + 3, 4);
         else if (jar(1) && mass(2)) make_jars(items, i, i + 2, 3);
         else if (jar(1)) make_jars(items, i, 0, 2);
@@ -184,6 +188,13 @@ void swarm_places(Items& items) {
     }
 }
 
+/// `drop 21 mites in 7 days = 3.0/day`: what follows is worked out from what was counted.
+void worked_out(Items& items) {
+    const auto equals = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.what == What::stop && i.text == "="; });
+    if (equals == items.end() || std::none_of(items.begin(), equals, [](const Item& i) { return i.is("mite") || i.has(Class::method); })) return;
+    for (auto i = equals; i != items.end(); ++i) i->loose = true, i->what = What::term, i->words.clear();
+}
+
 /// What something was sold for is not kept: `at 6.50`.
 void prices(Items& items) {
     if (std::none_of(items.begin(), items.end(), [](const Item& i) { return i.is("sold"); })) return;
@@ -193,7 +204,7 @@ void prices(Items& items) {
     }
 }
 
-bool out_of(const Item& i) { return i.is("in") || i.is("per") || i.is("from") || i.is("of") || (i.what == What::stop && i.text == "/"); }
+bool out_of(const Item& i) { return i.is("on") || i.is("in") || i.is("per") || i.is("from") || i.is("of") || (i.what == What::stop && i.text == "/"); }
 
 /// As many bees as are washed or rolled at once.
 bool sample_size(const Item& i) { return is_count(i) && i.value.amount >= 50'000 && i.value.amount <= 5'000'000; }
@@ -253,7 +264,8 @@ void spread_over_frames(Items& items) {
     for (std::size_t i = 1; i + 1 < items.size(); ++i) {
         const bool on = items[i].what == What::term && (items[i].is("on") || items[i].is("over")) && items[i].end - items[i].begin < 5;
         const Item& next = items[i + 1];
-        const bool frames = (next.counted && next.is("frame")) || (is_count(next) && i + 2 == items.size() && next.value.unit == Unit::piece);
+        const bool of_frames = next.what == What::value && next.value.unit == Unit::of_frames;   // brood on 9 of 11 frames
+        const bool frames = of_frames || (next.counted && next.is("frame")) || (is_count(next) && i + 2 == items.size() && next.value.unit == Unit::piece);
         if (on && frames) items[i].words = {table_word("across", Class::preposition)};
     }
 }
@@ -277,6 +289,7 @@ void counts(Items& items) {
             noun = i + 1;
             while (noun + 1 < items.size() && items[noun].what == What::term && items[noun].has(Class::filler) && !items[noun].counted) ++noun;   // 4 of them are capped
             if (!second_choice(items[noun])) continue;
+            if (items[i].text == "word" && i > 0 && items[i - 1].has(Class::which)) continue;   // the lower one full
             if (items[i].text == "word" && items[i].value.amount == 1000 && items[noun].has(Class::combing)) continue;   // under the first one, stickies this time
         }
         // Half a super is no number of supers.
@@ -325,6 +338,7 @@ void chunk(std::vector<Item>& items, const ItemContext& context) {
     jars(items);
     thirds(items);
     kinds_as_supers(items);
+    the_last_one(items);
     deeps_as_brood(items, context.settings->super_kind);
     plants_of_boxes(items);
     boxes(items);
@@ -332,6 +346,7 @@ void chunk(std::vector<Item>& items, const ItemContext& context) {
     counts(items);
     samples(items);
     prices(items);
+    worked_out(items);
     swarm_places(items);
     one_frame(items);
     with_what(items);

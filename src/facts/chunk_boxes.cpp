@@ -59,7 +59,9 @@ void thirds(Items& items) {
 }
 
 void kinds_as_supers(Items& items) {
-    const bool told = std::any_of(items.begin(), items.end(), tells_state);
+    const auto has = [&](std::string_view a, std::string_view b) { return std::any_of(items.begin(), items.end(), [&](const Item& i) { return i.is(a) || i.is(b); }); };
+    const bool frames = has("frame", "frame") && has("drawn", "capped");   // medium 4 frames drawn
+    const bool told = frames || std::any_of(items.begin(), items.end(), tells_state);
     const bool noun = std::any_of(items.begin(), items.end(), [](const Item& i) { return is_super(i) || i.what == What::box; });
     const bool adding = adds(items);
     for (std::size_t i = 0; i < items.size(); ++i) {
@@ -72,6 +74,11 @@ void kinds_as_supers(Items& items) {
         const bool numbered = i > 0 && picks(items[i - 1]) && !items[i - 1].is("top") && !items[i - 1].is("bottom") && !items[i - 1].is("both") && !items[i - 1].is("all");
         if (adding && numbered && (i + 1 >= items.size() || !is_super(items[i + 1]))) items[i - 1].loose = true, items[i - 1].words = {}, items[i - 1].text.clear();
     }
+}
+
+void the_last_one(Items& items) {
+    for (std::size_t i = 0; i + 1 < items.size(); ++i)
+        if (items[i].what == What::unknown && items[i].text == "last" && (is_super(items[i + 1]) || is_super_kind(items[i + 1]))) items[i].what = What::term, items[i].loose = true;
 }
 
 void deeps_as_brood(Items& items, std::string_view super_kind) {
@@ -93,6 +100,11 @@ void boxes(Items& items) {
         const auto choice = choice_of(items[i]);
         if (!choice) continue;
         std::size_t next = i + 1;
+        // all three supers: three of them
+        if (choice->by == BoxChoice::By::all && is_count(items[next]) && next + 1 < items.size() && is_super(items[next + 1])) {
+            items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+            continue;
+        }
         // top 2 supers
         if (is_count(items[next]) && next + 1 < items.size() && is_super(items[next + 1]) && choice->by == BoxChoice::By::top) {
             const auto n = static_cast<std::uint8_t>(items[next].value.amount / 1000);

@@ -15,6 +15,8 @@ bool times_sign(const Item& item);
 void thirds(std::vector<Item>& items);
 /// `the medium is nearly full`: the super; `a second medium on`: one more of that kind.
 void kinds_as_supers(std::vector<Item>& items);
+/// `last super off`: the one that is left.
+void the_last_one(std::vector<Item>& items);
 /// `second deep on`, where supers are of another kind: a brood box.
 void deeps_as_brood(std::vector<Item>& items, std::string_view super_kind);
 /// `top super`, `super 2`, `top and bottom supers`, `super "B4"`. A new super whose ordinal was said is

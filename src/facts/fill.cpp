@@ -123,7 +123,8 @@ void Filler::fill(int slot, const Item& item, const std::string& count_into) {
     Fact& f = c.fact;
     if (item.unit_assumed) f.assumed |= assumed_unit;
     switch (slot) {
-        case SHARE: case NOFM: share(item); break;
+        case SHARE: share(item); break;
+        case NOFM: f.value = measure(std::to_string((item.value.amount * item.value.of + 500) / 1000), Unit::frame).value_or(Measure{}); break;   // brood on 9 of 11 frames
         case AMOUNT: case FULLNESS:
             if (f.kind == Kind::super_off || f.kind == Kind::super_moved) f.manner = item.is("empty") ? "empty" : "full";
             else amount(item);
@@ -237,7 +238,7 @@ void finish(Candidate& c, const std::vector<Item>& items) {
     if (f.kind == Kind::escape_on)
         for (const Item& i : items)
             if (i.is("under box") && f.box.by == BoxChoice::By::unsaid) f.box = i.box;
-    if (f.kind == Kind::treatment_on)
+    if (f.kind == Kind::treatment_on || f.kind == Kind::treatment_off)
         for (const Item& i : items)
             if (i.is("pad") || i.is("tray")) f.manner = i.is("pad") ? "pad" : "tray";
     if (f.kind == Kind::super_off && f.manner == "net") f.manner = "honey";

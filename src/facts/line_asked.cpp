@@ -8,6 +8,7 @@
 #include "facts/chunk.hpp"
 #include "facts/clause_words.hpp"
 #include "facts/long_form.hpp"
+#include "facts/slots.hpp"
 
 // What is asked back: what was not understood, means two things, or cannot be.
 namespace waxtab {
@@ -83,6 +84,9 @@ std::string LineReader::in_other_words(const std::vector<Item>& items) const {
 
 void LineReader::unread(const std::vector<Item>& items) {
     const Span where = span(items);
+    lot_unread_ = lot_unread_ || std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::lot; });
+    const auto of_boxes = [](const Item& i) { return i.is("super") || i.is("box") || i.is("other") || i.what == What::box || is_super_kind(i); };
+    boxes_unread_ = boxes_unread_ || std::any_of(items.begin(), items.end(), of_boxes);
     const bool negated = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation); });
     const bool doubted = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::doubt) || stop(i, "?"); });
     const auto with_digits = [&](const Item& i) {
@@ -177,7 +181,8 @@ bool LineReader::each_or_together(const Solution& solution, const std::vector<It
     const bool counted = f.kind == Kind::super_off && f.count > 0;
     const bool weighed = f.kind == Kind::super_off && f.value.said();
     const bool swapped = f.kind == Kind::boxes_swapped && std::none_of(items.begin(), items.end(), [](const Item& i) { return i.is("top") || i.is("bottom"); });
-    if (!several || !(counted || weighed || swapped)) return false;
+    const bool stung = f.kind == Kind::stings && solution.candidates.size() == 1 && f.count > 0;
+    if (!several || !(counted || weighed || swapped || stung)) return false;
     for (const Item& i : items) {
         const std::string said = surface(i);
         if (i.what == What::sign || said == "each" || said == "apiece" || said == "each of them") return false;
@@ -185,7 +190,7 @@ bool LineReader::each_or_together(const Solution& solution, const std::vector<It
     keep_words(items, Kind::remark, Reading::Outcome::ambiguous, "");
     out_->back().fact.detail = "flagged";
     const std::string said(journal_.sources.text(span(items)));
-    journal_.diagnostics.push_back({"each-or-together", Severity::error, span(items), fmt::format("'{}': {}", said, swapped ? "within each of the hives, or between them?" : "from each of the hives, or together?"), "which one?",
+    journal_.diagnostics.push_back({"each-or-together", Severity::error, span(items), fmt::format("'{}': {}", said, swapped ? "within each of the hives, or between them?" : stung ? "at each of the hives, or together?" : "from each of the hives, or together?"), "which one?",
                                     swapped ? "write `moved top super from h3 to h4`, or a line for each hive" : "add `each`, or write a line for each hive", {}});
     return true;
 }

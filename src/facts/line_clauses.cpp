@@ -22,6 +22,8 @@ bool is_number(const Item& i) { return i.what == What::value && i.value.dimensio
 bool clause_end(const Items& items, std::size_t at) {
     const Item& i = items[at];
     if (i.what != What::stop) return false;
+    const bool per_day = i.text == "/" && at > 0 && at + 1 < items.size() && is_number(items[at - 1]) && items[at + 1].what == What::unknown && items[at + 1].text == "day";
+    if (per_day) return false;
     const bool sample = i.text == "/" && at > 0 && at + 1 < items.size() && items[at - 1].is("mite") && is_number(items[at + 1]);   // 6 mites/300
     return !sample && (i.text == "," || i.text == "(" || i.text == ")" || i.text == "-" || i.text == "/");
 }
@@ -104,18 +106,22 @@ bool LineReader::one_value_each(const Items& items) {
         }
         std::size_t begin = run.front(), end = run.back() + 1;
         while (begin > 0 && !clause_end(items, begin - 1)) --begin;
+        // 1 super off each, 10.8 kg and 12.4 kg: of what the clause before tells
+        if (begin > 1 && begin == run.front() && run.back() + 1 == items.size())
+            for (--begin; begin > 0 && !clause_end(items, begin - 1);) --begin;
         while (end < items.size() && !clause_end(items, end)) ++end;
         const Subject all = subject_;
         if (begin > 0) sentence(part(items, 0, begin));
         for (std::size_t h = 0; h < hives; ++h) {
             Items one = part(items, begin, run.front());
+            std::erase_if(one, [&](const Item& k) { return surface(k) == "each" || surface(k) == "apiece"; });
             one.push_back(of_the_unit(items[run[h]], items[run.back()]));
             const Items rest = part(items, run.back() + 1, end);
             one.insert(one.end(), rest.begin(), rest.end());
             subject_ = {};
             subject_.hives = {all.hives[h]};
             box_ = {}, last_ = {};
-            clause(std::move(one));
+            sentence(std::move(one));
         }
         subject_ = all, box_ = {};
         if (end < items.size()) sentence(part(items, end, items.size()));

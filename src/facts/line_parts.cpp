@@ -119,6 +119,7 @@ bool LineReader::parts_at_links(const Clause& c) {
     if (!c.doubt.empty() || std::any_of(all.begin(), all.end(), stops_it)) return false;
     for (std::size_t k = 1; k + 1 < all.size(); ++k) {
         if (!all[k].is("and") && !all[k].is("with") && surface(all[k]) != "so") continue;
+        if (all[k].is("with") && all[k + 1].has(Class::plant)) continue;   // half full with rape
         const std::vector<Item> left(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(k));
         std::vector<Item> right(all.begin() + static_cast<std::ptrdiff_t>(k) + 1, all.end());
         // Of a part that is not read, what stands beside it may be a detail; not where it has its own verb.

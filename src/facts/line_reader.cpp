@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include <fmt/format.h>
+
 #include "facts/chunk.hpp"
 #include "facts/clause_words.hpp"
 
@@ -62,7 +64,7 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
 void LineReader::sentence(std::vector<Item> items) {
     last_ = {};
     first_of_sentence_ = out_->size();
-    divided_ = false, nuc_frames_ = no_hive;
+    divided_ = lot_unread_ = boxes_unread_ = false, nuc_frames_ = no_hive;
     shed_.clear();
     without_brackets(items);
     if (headed_ && one_value_each(items)) return;
@@ -107,6 +109,8 @@ void LineReader::put_out(const std::vector<Item>& items, const std::string& beca
     const Subject named = take_subject(copy);   // check h3 on Sunday
     if (named.said() && !(by_the_way && line.said())) subject_ = named;
     keep_words(items, todo ? Kind::todo : Kind::remark, eventful(items) ? Reading::Outcome::put_out : todo ? Reading::Outcome::todo : Reading::Outcome::remark, because);
+    if (todo && because == "tonight" && eventful(items))
+        journal_.diagnostics.push_back({"in-doubt", Severity::warning, span(items), fmt::format("'{}': done, or still to do?", journal_.sources.text(span(items))), "kept as a to-do because of 'tonight'", "leave out 'tonight' if it was done", {}});
     if (line.said()) subject_ = line;
 }
 

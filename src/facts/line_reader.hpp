@@ -120,6 +120,7 @@ private:
     void settle_hives(RawFact& raw, const Candidate& c) const;
     void frames_of_the_nuc(RawFact& raw);
     void ask_hive(Span where);
+    bool names_super(Span where) const;
     bool of_brood_boxes(const Fact& fact, Span where) const;
     void keep_asked(Span where, const char* question, const char* hint);
     void honey_from_before(Fact& fact, const Candidate& c);
@@ -173,6 +174,8 @@ private:
     bool complained_ = false;
     bool brood_said_ = false;      ///< the line spoke of brood
     bool cells_said_ = false;      ///< the line spoke of queen cells
+    bool lot_unread_ = false;      ///< a clause of this sentence named a lot and was not read
+    bool boxes_unread_ = false;    ///< a clause of this sentence spoke of supers and was not read
     bool food_said_ = false;       ///< the line told of a feed
     HiveId nuc_frames_ = no_hive;  ///< the hive just made, whose frames are being told
     bool divided_ = false;         ///< a clause of this sentence told of a split or a nuc and was not read

@@ -81,7 +81,7 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     if (found.size() > 1) no_reading([&](const Candidate& c) { return told.box_in_sentence ? c.fact.kind == Kind::hive_weight : c.carries_box && c.fact.kind == Kind::box_weight; });
     // super full, capped: but not after 3 queen cells
     if (!told.box_last) no_reading([](const Candidate& c) { return c.carries_box && c.fact.kind == Kind::capped; });
-    if (!told.extracted) no_reading([](const Candidate& c) { return c.after_lot; });
+    if (!told.extracted) no_reading([&](const Candidate& c) { return c.after_lot && !(told.jars && c.fact.kind == Kind::jars); });
     if (!told.jars) no_reading([](const Candidate& c) { return c.after_jars; });
     if (!told.food) no_reading([](const Candidate& c) { return c.beside_food; });
     if (!told.box) no_reading([](const Candidate& c) { return c.carries_box; });
@@ -133,6 +133,9 @@ bool LineReader::torn_apart(const Solution& s, bool negated) const {
     if (s.candidates.size() < 2) return false;
     if (negated && std::any_of(s.candidates.begin(), s.candidates.end(), is_event_of)) return true;
     const auto of_hive = [](const Candidate& c) { return needs_hive(c) && !c.hive_named; };
+    // super half full with rape: no word of its bloom
+    const auto plant_alone = [](const Candidate& c) { return grammar::reading_rows[c.row].pattern == "PLANT"; };
+    if (std::any_of(s.candidates.begin(), s.candidates.end(), plant_alone) && std::any_of(s.candidates.begin(), s.candidates.end(), of_hive)) return true;
     return !subject_.said() && std::any_of(s.candidates.begin(), s.candidates.end(), of_hive) && std::any_of(s.candidates.begin(), s.candidates.end(), [](const Candidate& c) { return c.about_honey; });
 }
 

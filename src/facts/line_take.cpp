@@ -1,6 +1,7 @@
 #include "facts/line_reader.hpp"
 
 #include <algorithm>
+#include <array>
 
 #include <fmt/format.h>
 
@@ -79,6 +80,13 @@ bool LineReader::names_lot(const std::vector<Item>& items) {
     return named;
 }
 
+/// A super is named there, not only `both` or `one`.
+bool LineReader::names_super(Span where) const {
+    static constexpr std::array<std::string_view, 9> nouns = {"super", "medium", "shallow", "ideal", "box", "top", "bottom", "upper", "lower"};
+    const std::string said = lower(journal_.sources.text(where));
+    return said.find('"') != said.npos || std::any_of(nouns.begin(), nouns.end(), [&](std::string_view n) { return said.find(n) != said.npos; });
+}
+
 /// The words of a reading kept as they stand.
 void LineReader::keep_as_words(Span where, RawFact raw, bool flagged) {
     raw.fact = Fact{};
@@ -148,6 +156,9 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     cells_said_ = cells_said_ || kind == Kind::queen_cells || kind == Kind::cells_removed || kind == Kind::cells_left;
     food_said_ = food_said_ || kind == Kind::feed;
     if (of_brood_boxes(raw.fact, where)) return keep_asked(where, "of which box?", "say `super` or `brood box`, or put it in quotes if it is only a remark");
+    const bool of_lot = kind == Kind::moisture || kind == Kind::honey_index || kind == Kind::drained;
+    if (of_lot && lot_unread_ && raw.fact.lot.empty()) return keep_asked(where, "of which lot?", "name the lot, for example `moisture 17.8% lot A`");
+    if (boxes_unread_ && takes_box_from_before(kind) && !names_super(where)) return keep_asked(where, "of which super?", "name the super: top, bottom, super 2 or its label");
     settle_box(raw.fact, c);
     const bool frames = (kind == Kind::brood || kind == Kind::stores || kind == Kind::bees) && raw.fact.value.said();
     if (frames && divided_) return keep_asked(where, "at which hive?", "write a line for the hive they are in");
@@ -172,6 +183,9 @@ bool LineReader::join_last(const std::vector<Item>& items) {
         comma.what = What::stop, comma.text = ",", comma.begin = both.back().end, comma.end = items.front().begin;
         both.push_back(std::move(comma));
     }
+    // amitraz strips in, 4 strips
+    const auto strips = [](const Item& i) { return i.is("strip") || i.is("pad") || i.is("tray"); };
+    if (items.size() == 2 && strips(items[1])) std::erase_if(both, [&](const Item& i) { return strips(i) && i.is(items[1].words.front()->term); });
     both.insert(both.end(), items.begin(), items.end());
     if (both.size() > 16) return false;
     const std::vector<Item> written = both;

@@ -75,7 +75,7 @@ bool slot_accepts(int slot, const Item& i) {
         case NUMBER: case SCORE: return bare_number(i) && i.text != "nth";
         case RATIO: return i.what == What::ratio || (i.what == What::slash && i.n >= 1 && i.n <= 2 && i.m <= 2 && i.m >= 1);
         case SAMPLE: return i.what == What::slash && i.m >= 50;
-        case NOFM: return whole_share(i) || (value_of(i, Dimension::share) && i.value.unit == Unit::of_frames);
+        case NOFM: return value_of(i, Dimension::share) && i.value.unit == Unit::of_frames;
         case BOX: case BOX2: return (is_box(i) && i.box2.by == BoxChoice::By::unsaid) || i.what == What::quoted;
         case KIND: return !i.box_kind.empty() && !i.counted;
         case SUPERKIND: return is_super_kind(i);

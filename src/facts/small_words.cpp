@@ -1,4 +1,5 @@
 #include "facts/small_words.hpp"
+#include "facts/slots.hpp"
 
 #include <algorithm>
 #include <array>
@@ -129,7 +130,7 @@ void pairs(Items& items) {
             absorb(items, i, i + 1, next - i);
         }
         else if (items[i].has(Class::negation) && items[next].is("excluder") && !items[next].counted) join("no excluder");
-        else if (items[i].is("under") && (items[next].what == What::box || is_super(items[next]))) {
+        else if (items[i].is("under") && (items[next].what == What::box || is_super(items[next]) || is_super_kind(items[next]))) {
             const BoxChoice below = items[next].what == What::box ? items[next].box : BoxChoice{BoxChoice::By::sole, Role::super, 0, {}};
             join("under box");
             items[i].box = below;
