@@ -12,7 +12,7 @@ namespace waxtab {
 
 namespace {
 
-constexpr double top = 16, bottom = 128;
+constexpr double top = 20, bottom = 132;
 /// Bounds of the middle 80 % of a normal distribution, in standard deviations.
 constexpr double z80 = 1.2816;
 
@@ -56,7 +56,7 @@ public:
         if (boxes_.empty() || (written_.empty() && !page_.judged(hive_.hive))) return {};
         const std::string name = html(page_.in.journal.hive_name(hive_.hive));
         const std::string drawn = scale() + bands() + room_line() + marks() + events() + "<use href=\"#months\"/>" + now() + next_visits();
-        return fmt::format("<figure><svg class=\"chart\" viewBox=\"0 0 340 164\" role=\"img\" aria-label=\"honey in the supers of {} "
+        return fmt::format("<figure><svg class=\"chart\" viewBox=\"0 0 340 168\" role=\"img\" aria-label=\"honey in the supers of {} "
                            "through the season; figures in the table below\">{}</svg>\n</figure>\n{}", name, drawn, table());
     }
 
@@ -158,7 +158,7 @@ private:
             d += fmt::format("M{} {}H{}", xy(axis_.left), xy(y(v * unit)), xy(axis_.right));
             out += fmt::format("<text x=\"26\" y=\"{}\" text-anchor=\"end\">{:.0f}</text>", xy(y(v * unit) + 4), v);
         }
-        return fmt::format("<path class=\"hair\" d=\"{}\"/>{}<text x=\"2\" y=\"10\">{}</text>", d, out,
+        return fmt::format("<path class=\"hair\" d=\"{}\"/>{}<text x=\"2\" y=\"9\">{}</text>", d, out,
                            page_.in.style.mass == MassUnit::pound ? "lb" : "kg");
     }
 

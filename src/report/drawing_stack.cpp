@@ -88,7 +88,9 @@ std::string gear_drawing(StackPart::What what, double top, double height) {
 }
 
 std::string days_on(const Page& page, const Standing& standing) {
-    return standing.since ? counted(days_between(*standing.since, page.in.history.on), "day") : std::string{};
+    if (!standing.since) return {};
+    const int days = days_between(*standing.since, page.in.history.on);
+    return days == 0 ? std::string("today") : counted(days, "day");
 }
 
 const Box* box_of(const Page& page, const Standing& standing) {
@@ -125,7 +127,7 @@ std::string standing_html(Page& page, const HiveHistory& hive, std::size_t at) {
     return out + page.ref(standing.fact, hive.hive) + "</li>\n";
 }
 
-/// What is written beside a part in the drawing: one line, two for a super.
+/// What is written beside a part in the drawing: one line, three for a super. The ranges of its shares are drawn.
 std::vector<std::string> label(const Page& page, const HiveHistory& hive, std::size_t at) {
     const Standing& standing = hive.stack[at];
     const std::string days = days_on(page, standing);
@@ -135,9 +137,8 @@ std::vector<std::string> label(const Page& page, const HiveHistory& hive, std::s
     if (!days.empty()) what += ", " + days;
     const SuperEstimate* super = box && box->role == Role::super ? page.in.estimates.super(box->id) : nullptr;
     if (!super) return {what};
-    const auto share = [](const Range& r) { return fmt::format("{:.0f}%", r.value * 100.0); };
-    return {what, fmt::format("{} full, {} capped, {}", share(super->full), share(super->capped),
-                              text_of(Mass::from_kilograms(super->kg.value), page.in.style.mass, 0))};
+    const auto share = [](const Range& r) { return share_text({r.value, r.value, r.value}); };
+    return {what, fmt::format("{} full, {} capped", share(super->full), share(super->capped)), kg_text(super->kg, page.in.style)};
 }
 
 /// The stack from its roof down, with a leader line from each part to what is written beside it.
@@ -163,14 +164,14 @@ public:
 private:
     /// Beside the middle of the part, or below what is written already.
     void write(const std::vector<std::string>& lines, double middle) {
-        constexpr double line_px = 13, text_x = 160;
+        constexpr double line_px = 12.5, text_x = 160;
         const double tall = line_px * static_cast<double>(lines.size());
         const double top = std::max(middle - tall / 2, written_);
         leaders_ += fmt::format("M{} {}L{} {}", xy(box_right + 1), xy(middle), xy(text_x - 4), xy(top + line_px / 2));
         for (std::size_t i = 0; i < lines.size(); ++i)
             svg_ += fmt::format("<text x=\"{}\" y=\"{}\">{}</text>", xy(text_x),
                                 xy(top + line_px * static_cast<double>(i + 1) - 3), html(lines[i]));
-        written_ = top + tall + 2;
+        written_ = top + tall + 4;
     }
 
     Page& page_;

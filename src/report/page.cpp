@@ -14,6 +14,8 @@
 #include "report/phrases.hpp"
 #include "report/supers.hpp"
 #include "report/timeline.hpp"
+#include "text/layout.hpp"
+#include "text/utf8.hpp"
 
 namespace waxtab {
 
@@ -60,6 +62,17 @@ std::string report_page(const ReportInput& input) {
                          head_html(input) + contents_html(body) + "<main>\n" + body + "</main>\n" + care_html());
 }
 
+/// Lines beyond the page broken at blanks. Only the first line of a problem can be so long.
+std::string within_page(std::string_view text) {
+    std::string out;
+    while (!text.empty()) {
+        const std::string_view line = text.substr(0, text.find('\n'));
+        text.remove_prefix(std::min(line.size() + 1, text.size()));
+        out += display_width(line) <= page_width ? std::string(line) + '\n' : paragraph(line, "", "        ");
+    }
+    return out;
+}
+
 std::string report_text(const ReportInput& in) {
     const Selection all;
     std::string out = advise_text(in.journal, in.history, in.advice, all, in.style) + '\n' +
@@ -67,7 +80,7 @@ std::string report_text(const ReportInput& in) {
                       supers_text(in.journal, in.history, in.estimates, all, in.style) + '\n' +
                       harvest_text(in.journal, in.history, in.estimates, in.ledger, all, in.style) + '\n';
     out += heading("Problems in the journal", in.style);
-    for (const Diagnostic& d : in.diagnostics) out += '\n' + render(in.journal.sources, d, false);
+    for (const Diagnostic& d : in.diagnostics) out += '\n' + within_page(render(in.journal.sources, d, false));
     return in.diagnostics.empty() ? out + "none\n" : out;
 }
 

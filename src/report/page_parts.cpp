@@ -1,6 +1,7 @@
 #include "report/page_parts.hpp"
 
 #include <algorithm>
+#include <cctype>
 #include <cmath>
 
 #include <fmt/format.h>
@@ -46,7 +47,7 @@ public:
     explicit Unbroken(std::string_view text) : text_(text) {}
 
     std::string text() {
-        for (std::size_t i = 0; i < text_.size();) i += day(i) ? 10 : range(i);
+        for (std::size_t i = 0; i < text_.size();) i += day(i) ? 10 : weight(i) ? 1 : range(i);
         return std::move(out_);
     }
 
@@ -61,13 +62,32 @@ private:
         return true;
     }
 
-    /// `(6.9-9.6)`: a word joiner after the hyphen; anything else by the character.
+    /// The blank of `8.2 kg`.
+    bool weight(std::size_t at) {
+        if (at == 0 || text_[at] != ' ' || !digit(text_[at - 1])) return false;
+        const std::string_view unit = text_.substr(at + 1, 2);
+        if ((unit != "kg" && unit != "lb") || (at + 3 < text_.size() && std::isalnum(static_cast<unsigned char>(text_[at + 3])))) return false;
+        out_ += "\u00a0";
+        return true;
+    }
+
+    /// Where the numbers of a range end that begins with the bracket at `at`; npos where none does.
+    std::size_t range_end(std::size_t at) const {
+        constexpr std::string_view numbers = "0123456789.-", to = " to ";
+        if (text_[at] != '(') return text_.npos;
+        std::size_t close = text_.find_first_not_of(numbers, at + 1);
+        if (close > at + 1 && close != text_.npos && text_.substr(close, to.size()) == to) close = text_.find_first_not_of(numbers, close + to.size());
+        return close != text_.npos && (text_[close] == ')' || text_[close] == '%') ? close : text_.npos;
+    }
+
+    /// `(6.9-9.6)`: a word joiner after the hyphen; `(-0.2 to 1.3)`: blanks that do not break; anything else by the character.
     std::size_t range(std::size_t at) {
         out_ += text_[at];
-        const std::size_t close = text_[at] == '(' ? text_.find_first_not_of("0123456789.-", at + 1) : text_.npos;
-        if (close == text_.npos || (text_[close] != ')' && text_[close] != '%')) return 1;
+        const std::size_t close = range_end(at);
+        if (close == text_.npos) return 1;
         for (std::size_t i = at + 1; i < close; ++i) {
-            out_ += text_[i];
+            if (text_[i] == ' ') out_ += "\u00a0";
+            else out_ += text_[i];
             if (text_[i] == '-') out_ += "\u2060";
         }
         return close - at;

@@ -16,7 +16,7 @@ namespace waxtab {
 std::string html(std::string_view text);
 /// The same, kept from turning the direction of what stands around it.
 std::string bdi(std::string_view text);
-/// Days set so that a line never breaks within them, and ranges likewise; what stands in tags and drawings is left alone.
+/// Days set so that a line never breaks within them, ranges and weights likewise; what stands in tags and drawings is left alone.
 std::string unbroken(std::string_view markup);
 /// At most so many characters, with an ellipsis where something was cut; not escaped.
 std::string shortened(std::string_view text, std::size_t characters);

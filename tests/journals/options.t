@@ -70,7 +70,7 @@ In pounds no kilogram is left, in advice and report too.
   $ waxtab report --out pounds --units lb --on 2026-07-12 "$hives" 2>/dev/null
   $ waxtab advise --units lb --on 2026-07-12 "$hives" 2>/dev/null | grep ' kg' | grep -v '^ *"'
   [1]
-  $ sed '/<section id="lines"/,$d; s/<bdi>[^<]*<\/bdi>//g' pounds/report.html | grep -o '.\{20\}[0-9] kg.\{9\}' | head -n 5
+  $ sed '/<section id="lines"/,$d; s/<bdi>[^<]*<\/bdi>//g' pounds/report.html | grep -o '.\{20\}[0-9][^0-9a-z]\{1,3\}kg.\{9\}' | head -n 5
 
 The end of the round is --until of bring, the first and last day of what is listed elsewhere.
 

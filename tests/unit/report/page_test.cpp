@@ -2,6 +2,7 @@
 
 #include "report/page.hpp"
 #include "report/page_parts.hpp"
+#include "report/phrases.hpp"
 #include "report_fixture.hpp"
 
 using namespace waxtab;
@@ -37,6 +38,15 @@ TEST_CASE("the page needs nothing from elsewhere") {
     }
 }
 
+TEST_CASE("the report as text stays within the page, long problems too") {
+    const Read r("hive h3 at mill: deep\n\n2026-06-03 mill\nh3 super 9 of the one with the very long name that somebody gave 140% full and 7 boxes\n"
+                 "h3 moisture 31% lot of the long name of the meadow behind the house by the river\n", june(3));
+    REQUIRE_FALSE(r.journal.diagnostics.empty());
+    const auto files = files_of(r);
+    REQUIRE(files[1].name == "report.txt");
+    CHECK(widest_line(files[1].bytes) <= 80);
+}
+
 TEST_CASE("every link within the page leads to a place on it") {
     const std::string page = files_of(Read(small_journal, june(3))).front().bytes;
     std::size_t links = 0;
@@ -45,6 +55,18 @@ TEST_CASE("every link within the page leads to a place on it") {
         CHECK(times_in(page, "id=\"" + id + "\"") == 1);
     }
     CHECK(links > 10);
+}
+
+TEST_CASE("beside a super in the drawing stands its honey with the range, as in the list below") {
+    const Read r(small_journal, june(3));
+    const std::string page = files_of(r).front().bytes;
+    REQUIRE(r.estimates.supers.size() == 2);
+    for (const SuperEstimate& super : r.estimates.supers) {
+        const std::string kg = kg_text(super.kg, {});
+        CHECK(holds(kg, "("));
+        CHECK(holds(page, ">" + kg + "</text>"));
+    }
+    CHECK(holds(page, ">super 2, today</text>"));
 }
 
 TEST_CASE("the same journal and day give the same bytes") {
@@ -71,11 +93,12 @@ TEST_CASE("what is cut short is cut between characters") {
     CHECK(shortened("\u05d3\u05d1\u05d5\u05e8\u05d4", 3) == "\u05d3\u05d1\u2026");
 }
 
-TEST_CASE("days and ranges never break, and nothing else is touched") {
+TEST_CASE("days, ranges and weights never break, and nothing else is touched") {
     CHECK(unbroken("<p title=\"2026-06-03\">by 2026-06-03</p>") == "<p title=\"2026-06-03\">by <time>2026-06-03</time></p>");
-    CHECK(unbroken("8.2 kg (6.9-9.6), 88% (80-96%)") == "8.2 kg (6.9-\u20609.6), 88% (80-\u206096%)");
+    CHECK(unbroken("8.2 kg (6.9-9.6), 88% (80-96%)") == "8.2\u00a0kg (6.9-\u20609.6), 88% (80-\u206096%)");
+    CHECK(unbroken("0.5 kg a day (-0.2 to 1.3)") == "0.5\u00a0kg a day (-\u20600.2\u00a0to\u00a01.3)");
     // No day, no range, a drawing, the lines of the journal.
-    for (const char* left : {"2026-02-30 x2026-06-033 12026-06-03", "10-15 (a-b) (", "<svg><text>2026-06-03 (1-2)</text></svg>",
+    for (const char* left : {"2026-02-30 x2026-06-033 12026-06-03", "10-15 (a-b) (1 to b) ( to 2) 5 kgs x kg (", "<svg><text>2026-06-03 (1-2)</text></svg>",
                              "<dl class=\"lines\"><dd>2026-06-03 (1-2)</dd></dl>", "<", "<svg"})
         CHECK(unbroken(left) == left);
 }
