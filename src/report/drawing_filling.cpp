@@ -178,7 +178,35 @@ private:
         return points.size() < 2 ? std::string{} : fmt::format("<path d=\"{}\" class=\"{}\"/>", d, css);
     }
 
-    std::string bands() const { return band(past_, "band") + run(past_, "line") + band(ahead_, "ahead") + run(ahead_, "dash"); }
+    /// True when every point between the two lies so near the straight line that leaving it out cannot be seen.
+    bool straight(const std::vector<Estimated>& points, std::size_t from, std::size_t to) const {
+        constexpr double unseen_px = 0.25;
+        for (std::size_t i = from + 1; i < to; ++i) {
+            const double share = static_cast<double>(days_between(points[from].day, points[i].day)) / days_between(points[from].day, points[to].day);
+            for (const auto part : {&Range::low, &Range::value, &Range::high}) {
+                const double begin = y(points[from].kg.*part), end = y(points[to].kg.*part);
+                if (std::abs(y(points[i].kg.*part) - begin - share * (end - begin)) > unseen_px) return false;
+            }
+        }
+        return true;
+    }
+
+    /// The points without those that cannot be seen: a page of many hives is large enough.
+    std::vector<Estimated> bends(const std::vector<Estimated>& points) const {
+        std::vector<Estimated> out;
+        for (std::size_t from = 0; from < points.size();) {
+            out.push_back(points[from]);
+            std::size_t to = from + 1;
+            while (to + 1 < points.size() && straight(points, from, to + 1)) ++to;
+            from = to;
+        }
+        return out;
+    }
+
+    std::string bands() const {
+        const std::vector<Estimated> past = bends(past_), ahead = bends(ahead_);
+        return band(past, "band") + run(past, "line") + band(ahead, "ahead") + run(ahead, "dash");
+    }
 
     std::string room_line() const {
         std::string d;

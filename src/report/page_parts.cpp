@@ -1,7 +1,6 @@
 #include "report/page_parts.hpp"
 
 #include <algorithm>
-#include <cctype>
 #include <cmath>
 
 #include <fmt/format.h>
@@ -65,8 +64,10 @@ private:
     /// The blank of `8.2 kg`.
     bool weight(std::size_t at) {
         if (at == 0 || text_[at] != ' ' || !digit(text_[at - 1])) return false;
-        const std::string_view unit = text_.substr(at + 1, 2);
-        if ((unit != "kg" && unit != "lb") || (at + 3 < text_.size() && std::isalnum(static_cast<unsigned char>(text_[at + 3])))) return false;
+        const auto letter = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || digit(c) || static_cast<unsigned char>(c) >= 0x80; };
+        const auto end = std::find_if_not(text_.begin() + static_cast<std::ptrdiff_t>(at) + 1, text_.end(), letter);
+        const std::string_view unit = text_.substr(at + 1, static_cast<std::size_t>(end - text_.begin()) - at - 1);
+        if (unit != "kg" && unit != "g" && unit != "lb" && unit != "oz") return false;
         out_ += "\u00a0";
         return true;
     }
@@ -203,7 +204,7 @@ std::string Page::cited_lines() const {
         const Source& source = in.journal.sources[file];
         out += fmt::format("<h3>{}</h3>\n<dl class=\"lines\">\n", bdi(source.name()));
         for (const std::uint32_t line : lines)
-            out += fmt::format("<div id=\"l{}-{}\"><dt>{}</dt><dd dir=\"auto\">{}</dd></div>\n", file, line, line, html(source.line(line)));
+            out += fmt::format("<div id=\"l{}-{}\"><dt>{}</dt><dd>{}</dd></div>\n", file, line, line, html(source.line(line)));
         out += "</dl>\n";
     }
     if (out.empty()) return out;

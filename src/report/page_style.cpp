@@ -48,7 +48,8 @@ text{fill:currentColor;font:12px Georgia,"DejaVu Serif",serif;paint-order:stroke
 .bold{stroke:currentColor;stroke-width:1.7;fill:none}
 .dash{stroke:currentColor;stroke-width:1;fill:none;stroke-dasharray:3 2.5}
 .wide{overflow-x:auto;max-width:100%}
-.wide table{min-width:36rem}
+.wide table{min-width:44rem}
+@media screen and (max-width:46rem){.wide td:last-child{min-width:11rem}}
 table{border-collapse:collapse;margin:.6em 0;font-size:.94em;font-variant-numeric:tabular-nums}
 caption{text-align:left;color:var(--soft);font-style:italic;padding:.3em 0}
 th,td{text-align:left;vertical-align:top;padding:.25em .9em .25em 0;border-bottom:1px solid var(--hair);
@@ -62,7 +63,7 @@ thead th{border-bottom:1px solid var(--ink)}
 .lines div{display:flex;gap:.8em;padding:.1em 0}
 .lines div:target{outline:2px solid var(--ink);outline-offset:2px}
 .lines dt{flex:0 0 3em;text-align:right;color:var(--soft)}
-.lines dd{margin:0;white-space:pre-wrap;min-width:0;flex:1}
+.lines dd{margin:0;white-space:pre-wrap;unicode-bidi:plaintext;min-width:0;flex:1}
 .facts{display:grid;grid-template-columns:minmax(6rem,max-content) minmax(0,1fr);gap:.1em 1em}
 .facts dt{color:var(--soft)}.facts dd{margin:0}
 .sheet .hive{border-top:1px solid var(--ink);padding:.5em 0 .8em}

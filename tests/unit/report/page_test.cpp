@@ -97,6 +97,7 @@ TEST_CASE("days, ranges and weights never break, and nothing else is touched") {
     CHECK(unbroken("<p title=\"2026-06-03\">by 2026-06-03</p>") == "<p title=\"2026-06-03\">by <time>2026-06-03</time></p>");
     CHECK(unbroken("8.2 kg (6.9-9.6), 88% (80-96%)") == "8.2\u00a0kg (6.9-\u20609.6), 88% (80-\u206096%)");
     CHECK(unbroken("0.5 kg a day (-0.2 to 1.3)") == "0.5\u00a0kg a day (-\u20600.2\u00a0to\u00a01.3)");
+    CHECK(unbroken("66 jars of 454 g, 12 oz") == "66 jars of 454\u00a0g, 12\u00a0oz");
     // No day, no range, a drawing, the lines of the journal.
     for (const char* left : {"2026-02-30 x2026-06-033 12026-06-03", "10-15 (a-b) (1 to b) ( to 2) 5 kgs x kg (", "<svg><text>2026-06-03 (1-2)</text></svg>",
                              "<dl class=\"lines\"><dd>2026-06-03 (1-2)</dd></dl>", "<", "<svg"})
