@@ -63,6 +63,9 @@ bool tells_of_a_deed(const std::vector<Item>& items) {
     const auto plainly = [&](const Item& i) { return deed(i) && !i.is("gained") && !i.is("lost weight"); };
     const auto deed_alone = [&](const Item& i) { return i.idle() || (plainly(i) && i.words.size() == 1 && !i.has(Class::order) && !i.is("inspected")); };
     if (std::any_of(items.begin(), items.end(), plainly) && std::all_of(items.begin(), items.end(), deed_alone)) return true;
+    const auto small = [](const Item& i) { return i.is("on") || i.is("off"); };
+    const auto counts = [](const Item& i) { return i.has(Class::count); };
+    if (std::any_of(items.begin(), items.end(), small) && std::any_of(items.begin(), items.end(), counts)) return true;   // and one off h2
     const bool one = std::any_of(items.begin(), items.end(), plainly) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::count); });
     return one || (std::any_of(items.begin(), items.end(), deed) && std::any_of(items.begin(), items.end(), thing)) ||
            (std::any_of(items.begin(), items.end(), plainly) && std::any_of(items.begin(), items.end(), strange));

@@ -85,11 +85,15 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     if (!told.jars) no_reading([](const Candidate& c) { return c.after_jars; });
     if (!told.food) no_reading([](const Candidate& c) { return c.beside_food; });
     if (!told.box) no_reading([](const Candidate& c) { return c.carries_box; });
+    // 3 supers on now: a count
+    const auto tells_total = [&](const Item& i) { const std::string said = surface(i); return said == "now" || said == "total" || said == "in total" || said == "altogether" || said == "still"; };
+    const bool counted = std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.fact.kind == Kind::super_count; });
+    if (counted && std::any_of(part.begin(), part.end(), tells_total)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::super_on; });
     if (!number_unsaid(part)) return;
     const bool one_each = subject_.hives.size() > 1 || subject_.all || subject_.rest || subject_.both;   // put supers on h3 and h4
     if (!one_each) no_reading([](const Candidate& c) { return c.fact.kind == Kind::super_on || c.fact.kind == Kind::brood_box_on; });
     for (Candidate& c : found)   // supers off: all of them
-        if (c.fact.kind == Kind::super_off && c.fact.count < 1 && c.fact.box.by == BoxChoice::By::sole) c.fact.box = {BoxChoice::By::all, Role::super, 0, {}};
+        if (c.fact.kind == Kind::super_off && c.fact.count < 1 && (c.fact.box.by == BoxChoice::By::sole || c.fact.box.by == BoxChoice::By::unsaid)) c.fact.box_kind = {}, c.fact.box = {BoxChoice::By::all, Role::super, 0, {}};
 }
 
 /// Items `i` to `j` as one reading; where they make none, with the verb that goes on from before them (`added a super and an

@@ -159,6 +159,10 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     const bool of_lot = kind == Kind::moisture || kind == Kind::honey_index || kind == Kind::drained;
     if (of_lot && lot_unread_ && raw.fact.lot.empty()) return keep_asked(where, "of which lot?", "name the lot, for example `moisture 17.8% lot A`");
     if (boxes_unread_ && takes_box_from_before(kind) && !names_super(where)) return keep_asked(where, "of which super?", "name the super: top, bottom, super 2 or its label");
+    // 2 queen cups, both empty
+    const bool of_others = out_->size() > first_of_line_ && raw.fact.box.by == BoxChoice::By::all && takes_box_from_before(kind) && !names_super(where) && !out_->back().fact.value.said() &&
+                           out_->back().fact.count > 1 && out_->back().fact.box.by == BoxChoice::By::unsaid && out_->back().fact.kind != Kind::super_on && out_->back().fact.kind != Kind::super_count;
+    if (of_others) return keep_asked(where, "both of what?", "name the supers, for example `both supers full`");
     settle_box(raw.fact, c);
     const bool frames = (kind == Kind::brood || kind == Kind::stores || kind == Kind::bees) && raw.fact.value.said();
     if (frames && divided_) return keep_asked(where, "at which hive?", "write a line for the hive they are in");

@@ -65,6 +65,8 @@ std::vector<Token> amounts_in_words(const std::vector<Token>& tokens) {
         std::size_t used = number_at(tokens, i, digits);
         const bool bare = used == 0 && is_unit(tokens, i) && is_word(tokens, i + 1, "of") && (i == 0 || tokens[i - 1].type == Token::Type::symbol);
         if (bare) digits = "1";   // pint of thin syrup
+        // 2 more quarts
+        if (used == 0 && tokens[i].type == Token::Type::number && tokens[i].value.said() && is_word(tokens, i + 1, "more") && is_unit(tokens, i + 2)) digits = tokens[i].text, used = 2;
         const std::size_t unit = used && is_hyphen(tokens, i + used) ? i + used + 1 : i + used;
         if ((used == 0 && !bare) || !is_unit(tokens, unit)) {
             out.push_back(tokens[i]);

@@ -20,7 +20,7 @@ std::string sample(std::string_view slot) {
         {"SUPERKIND", "shallow"}, {"COMB", "drawn"}, {"PLACE", "under"}, {"FROM", "from h4"}, {"TO", "to h4"}, {"INTO", "into h4"}, {"WITH", "with h4"}, {"HIVE", "h4"},
         {"TO_YARD", "to orchard"}, {"LABEL", "\"B9\""}, {"COLOUR", "yellow"}, {"PLANT", "lime"}, {"SUBSTANCE", "oxalic acid"}, {"METHOD", "alcohol wash"}, {"FOOD", "fondant"},
         {"PEST", "wax moth"}, {"DISEASE", "chalk brood"}, {"WEATHER", "sunny"}, {"LOT", "lot A"}, {"LOTS", "lots A and B"}, {"INTO_LOT", "into lot C"}, {"JARS", "40 x 454 g"},
-        {"SCORE", "4"}, {"DATE", "2026-06-01"}, {"DUE", "by 2026-07-14"}, {"FULLNESS", "empty"}, {"SPECIAL", "cut comb"}, {"ORDINAL_SUPER", "2nd super"}, {"BOXPAIR", "top and bottom supers"}};
+        {"SCORE", "4"}, {"DATE", "2026-06-01"}, {"DUE", "by 2026-07-14"}, {"FULLNESS", "empty"}, {"SPECIAL", "cut comb"}, {"ORDINAL_SUPER", "2nd super"}, {"NTH_SUPER", "2nd super"}, {"ORDINAL", "second"}, {"NOFM", "9 of 11 frames"}, {"BOXPAIR", "top and bottom supers"}};
     for (const auto& [name, text] : samples)
         if (name == slot) return std::string(text);
     return {};
@@ -62,7 +62,7 @@ std::vector<std::string> clauses_of(const grammar::ReadingRow& row) {
 
 /// Readings that are asked back because the words have two meanings in the trade.
 bool declared(std::string_view clause) {
-    static const std::vector<std::string_view> asked = {"brood packed", "3 super on", "not queen", "queen missing", "queen gone", "new queen"};
+    static const std::vector<std::string_view> asked = {"brood packed", "3 super on", "3 shallow on", "not queen", "queen missing", "queen gone", "new queen"};
     return std::any_of(asked.begin(), asked.end(), [&](std::string_view a) { return clause.find(a) != clause.npos; });
 }
 
@@ -81,7 +81,7 @@ TEST_CASE("no clause of one reading gives two facts, unless it is asked back on 
 }
 
 TEST_CASE("what has two meanings is asked back", "[facts]") {
-    for (const char* line : {"h3 brood packed", "h3 3 supers on", "h3 no queen", "h3 queen gone", "h3 new queen", "h3 Q+"}) {
+    for (const char* line : {"h3 brood packed", "h3 3 supers on", "h3 3 shallows on", "h3 no queen", "h3 queen gone", "h3 new queen", "h3 Q+"}) {
         INFO(line);
         const Journal journal = test::journal_of(line);
         CHECK(std::any_of(journal.diagnostics.begin(), journal.diagnostics.end(), [](const Diagnostic& d) { return d.code == "two-readings"; }));

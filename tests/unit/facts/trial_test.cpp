@@ -225,7 +225,7 @@ TEST_CASE("lists, corrections and asides that once went wrong", "[facts]") {
         {R"(h5 & h6: 5 and 7 seams, eggs in both)", R"(h5 5 seams | h6 7 seams | h5 eggs seen | h6 eggs seen)"},
         {R"(h1 h3 + super drawn each, h2 too. h4 calm)", R"(h1 +super drawn | h3 +super drawn | h2 +super drawn | h4 temper calm)"},
         {R"(h1 cranky and I think they are still queenless)", R"(h1 temper defensive | h1 "I think they are still queenless")"},
-        {R"(h1 heavy no feed needed, h6 light)", R"(h1 "heavy" | h1 "no feed needed" | h6 stores light)"},
+        {R"(h1 heavy no feed needed, h6 light)", R"(h1 plenty of stores | h1 "no feed needed" | h6 stores light)"},
         {R"(fed h1 2 L, h2 3 L)", R"(h1 fed 2 L syrup | h2 fed 3 L syrup)"},
         {R"(h1 fed 2 L 1:1, h3 3 L)", R"(h1 fed 2 L thin syrup | h3 fed 3 L syrup)"},
         {R"(All mill hives: fed 2 L)", R"(h1 fed 2 L syrup | h2 fed 2 L syrup | h3 fed 2 L syrup | h4 fed 2 L syrup | h5 fed 2 L syrup | h6 fed 2 L syrup | h7 fed 2 L syrup | h8 fed 2 L syrup | h9 fed 2 L syrup | n1 fed 2 L syrup)"},
@@ -320,5 +320,17 @@ TEST_CASE("what a clause that was not read takes with it, days to come", "[facts
         {R"(h1 2 mites on 300 bees)", R"(h1 2/300 mites)"},
         {R"(h1 six charged swarm cells)", R"(h1 6 swarm cells charged)"},
         {R"(h1 sits on 8 frames)", R"(h1 8 frames of bees)"},
+    });
+}
+
+TEST_CASE("both of what, totals, what begins and ends", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(h1 2 queen cups, both empty, 8 frames of brood)", R"(h1 2 queen cups | ?h1 "both empty" | h1 8 frames of brood | !not-understood)"},
+        {R"(Pulled 2 supers off h1, left the foundation one on, and one off h2)", R"(h1 -2 supers | ?h1 "left the foundation one on" | ?h1 "and one off h2" | !not-understood | !not-understood)"},
+        {R"(black locust about to bloom, flow is picking up)", R"(locust in bud | flow beginning)"},
+        {R"(h1 left one capped cell, tore down the rest)", R"(h1 left 1 sealed queen cell | h1 knocked down queen cells)"},
+        {R"(h1 3 supers on total now)", R"(h1 3 supers)"},
+        {R"(h1 meds off)", R"(h1 -all supers)"},
+        {R"(Put the wet super back on h2 to clean up)", R"(h2 +super wet)"},
     });
 }
