@@ -264,7 +264,6 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::stores, "stores on? heavy", "detail=plenty", ""},
     {Kind::stores, "plenty honey left?", "detail=plenty", ""},
     {Kind::stores, "stores on? light", "detail=light", "h3 light on stores"},
-    {Kind::stores, "heavy", "detail=plenty", ""},
     {Kind::stores, "weighed heavy", "detail=plenty", "h3 hefted, heavy"},
     {Kind::stores, "weighed? started? light", "detail=light", ""},
     {Kind::stores, "starving", "detail=none", ""},

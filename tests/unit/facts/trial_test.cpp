@@ -225,7 +225,7 @@ TEST_CASE("lists, corrections and asides that once went wrong", "[facts]") {
         {R"(h5 & h6: 5 and 7 seams, eggs in both)", R"(h5 5 seams | h6 7 seams | h5 eggs seen | h6 eggs seen)"},
         {R"(h1 h3 + super drawn each, h2 too. h4 calm)", R"(h1 +super drawn | h3 +super drawn | h2 +super drawn | h4 temper calm)"},
         {R"(h1 cranky and I think they are still queenless)", R"(h1 temper defensive | h1 "I think they are still queenless")"},
-        {R"(h1 heavy no feed needed, h6 light)", R"(h1 plenty of stores | h1 "no feed needed" | h6 stores light)"},
+        {R"(h1 heavy no feed needed, h6 light)", R"(h1 "heavy" | h1 "no feed needed" | h6 stores light)"},
         {R"(fed h1 2 L, h2 3 L)", R"(h1 fed 2 L syrup | h2 fed 3 L syrup)"},
         {R"(h1 fed 2 L 1:1, h3 3 L)", R"(h1 fed 2 L thin syrup | h3 fed 3 L syrup)"},
         {R"(All mill hives: fed 2 L)", R"(h1 fed 2 L syrup | h2 fed 2 L syrup | h3 fed 2 L syrup | h4 fed 2 L syrup | h5 fed 2 L syrup | h6 fed 2 L syrup | h7 fed 2 L syrup | h8 fed 2 L syrup | h9 fed 2 L syrup | n1 fed 2 L syrup)"},
