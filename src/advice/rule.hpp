@@ -65,6 +65,11 @@ inline void how_sure(Advice& a, Sureness sureness, std::string_view figures) {
     a.sureness_words = std::string(words[static_cast<std::size_t>(sureness)]);
     if (!figures.empty()) a.sureness_words += ": " + std::string(figures);
 }
+/// `7 in 10 that room runs out` of `likely: 7 in 10 that room runs out`; empty where nothing follows the word.
+inline std::string figures_of(const Advice& a) {
+    const std::size_t at = a.sureness_words.find(": ");
+    return at == std::string::npos ? std::string{} : a.sureness_words.substr(at + 2);
+}
 inline void because(Advice& a, FactId fact) {
     if (fact != set_up_fact) a.because.push_back(fact);
 }

@@ -155,7 +155,7 @@ void say_each(Advices& taken) {
     const Sureness sureness = least->sureness;
     const std::string words = least->chances.empty() ? "by the readings" : odds(chance(*least)) + " or more at each that it is fit";
     for (Advice& a : taken) {
-        a.reasons.front() += "; " + a.sureness_words.substr(a.sureness_words.find(": ") + 2);
+        a.reasons.front() += "; " + figures_of(a);
         how_sure(a, sureness, words);
     }
 }
@@ -240,18 +240,15 @@ std::string not_fit_words(const HiveView& hive, const SuperView& s, const Ripene
     return fmt::format("{} that it is not fit yet, {}", odds(not_yet), ripe_words(hive, s, a));
 }
 
-bool full_not_capped(const HiveView& hive, const SuperView& s) {
-    return s.estimate && s.full() >= nearly_full && ripeness(hive, s).verdict == Ripeness::Verdict::unripe;
-}
-
 Advices leave_on(const HiveView& hive) {
     if (hive.all->phase() != Phase::during) return {};
     Advice a = advise_to(Act::leave_super, Rank::rest, "");
     std::vector<std::string> names;
     std::string words, ripe;
     for (const SuperView& s : hive.supers) {
-        if (!full_not_capped(hive, s)) continue;
+        if (!s.estimate || s.full() < nearly_full) continue;
         const Ripeness r = ripeness(hive, s);
+        if (r.verdict != Ripeness::Verdict::unripe) continue;
         names.push_back(super_name(hive, s));
         words = r.words, ripe = not_fit_words(hive, s, r, a);
         a.boxes.push_back(s.box->id);

@@ -80,12 +80,6 @@ bool held_back(const HiveView& hive) {
     return asked && (!crowded(hive) || season_closed(hive));
 }
 
-/// What one more like the top super would hold, kilograms.
-double one_more_kg(const HiveView& hive) {
-    const SuperEstimate* top = hive.supers.back().estimate;
-    return top ? top->capacity_kg.value : 0;
-}
-
 /// The chance that a super put on now would not be filled by then.
 double not_filled(const HiveView& hive, const Horizon& until) {
     return 1 - hive.estimate->chance_full_within(until.days, one_more_kg(hive));

@@ -46,6 +46,11 @@ bool ripe_on(const HiveView& hive) {
     return std::any_of(hive.supers.begin(), hive.supers.end(), [&](const SuperView& s) { return ripeness(hive, s).verdict == Ripeness::Verdict::ripe; });
 }
 
+double one_more_kg(const HiveView& hive) {
+    const SuperEstimate* top = hive.supers.empty() ? nullptr : hive.supers.back().estimate;
+    return top ? top->capacity_kg.value : 0;
+}
+
 std::string room_words(const HiveView& hive) {
     const HiveEstimate& e = *hive.estimate;
     const MassUnit unit = hive.settings().mass;

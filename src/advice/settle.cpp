@@ -6,6 +6,8 @@
 
 #include <fmt/format.h>
 
+#include "advice/rule.hpp"
+
 namespace waxtab {
 namespace {
 
@@ -47,12 +49,6 @@ void append_new(std::vector<T>& to, const std::vector<T>& from) {
 bool joins(Act act) {
     return one_of(act, {Act::add_super, Act::take_honey, Act::open, Act::feed, Act::give_frame, Act::unite, Act::split, Act::excluder,
                         Act::leave_shut, Act::entrance});
-}
-
-/// `7 in 10 that room runs out` of `likely: 7 in 10 that room runs out`; empty where nothing follows the word.
-std::string figures_of(const Advice& a) {
-    const std::size_t at = a.sureness_words.find(": ");
-    return at == std::string::npos ? std::string{} : a.sureness_words.substr(at + 2);
 }
 
 void join(Advice& first, const Advice& second) {

@@ -55,8 +55,7 @@ ShedClaim claim_of(const HiveView& hive, int count, int days) {
     claim.hive = hive.id;
     claim.known = !hive.supers.empty() && room_known(hive);
     claim.crowded = crowded(hive).has_value();
-    const SuperEstimate* top = hive.supers.empty() ? nullptr : hive.supers.back().estimate;
-    const double each = top ? top->capacity_kg.value : 0;
+    const double each = one_more_kg(hive);
     for (int n = 0; n < count; ++n) claim.chances.push_back(claim.known ? hive.estimate->chance_full_within(days, n * each) : 0.0);
     return claim;
 }

@@ -18,6 +18,8 @@ bool season_closed(const HiveView& hive);
 bool strips_in(const HiveView& hive);
 /// A super on it is fit to take.
 bool ripe_on(const HiveView& hive);
+/// What one more like the top super would hold, kilograms; 0 where there is none to go by.
+double one_more_kg(const HiveView& hive);
 /// A rule asks for a super here, or to look at those that are on with one at hand.
 bool super_asked(const HiveView& hive);
 /// `room for 8 to 12 kg of honey, likely 10; gaining 0.2 to 0.8 kg a day, likely 0.5`; the hive has an estimate.

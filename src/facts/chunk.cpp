@@ -121,11 +121,11 @@ void jars(Items& items) {
         const auto at = [&](std::size_t k) -> const Item* { return i + k < items.size() ? &items[i + k] : nullptr; };
         const auto jar = [&](std::size_t k) { return at(k) && at(k)->is("jar"); };
         const auto mass = [&](std::size_t k) { return at(k) && is_mass(*at(k)); };
+        const bool the = at(2) && at(2)->has(Class::filler);
         if (times_sign(*at(1)) && mass(2)) make_jars(items, i, i + 2, jar(3) ? 4 : 3);
         else if (times_sign(*at(1)) && jar(2)) make_jars(items, i, 0, 3);
         else if (mass(1) && jar(2)) make_jars(items, i, i + 1, 3);
-        else if (at(1)->is("of") && mass(2) && jar(3)) make_jars(items, i, i + 2, 4);   // 18 of 1 lb jars
-        else if (at(1)->is("of") && at(2) && at(2)->has(Class::filler) && mass(3) && jar(4)) make_jars(items, i, i + 3, 5);
+        else if (at(1)->is("of") && mass(the ? 3 : 2) && jar(the ? 4 : 3)) make_jars(items, i, i + (the ? 3 : 2), the ? 5 : 4);   // 18 of the 1 lb jars
         else if (jar(1) && at(2) && at(2)->is("of") && mass(3)) make_jars(items, i, i + 3, 4);
         else if (jar(1) && mass(2)) make_jars(items, i, i + 2, 3);
         else if (jar(1)) make_jars(items, i, 0, 2);
@@ -184,7 +184,7 @@ void swarm_places(Items& items) {
         auto end = i + 1;
         while (end != hived && (end->what == What::unknown || end->has(Class::filler) || end->has(Class::plant))) ++end;
         if (end == i + 1 || end->what == What::hives) continue;
-        for (auto k = i; k != end; ++k) k->loose = true, k->what = What::term, k->words.clear();
+        std::for_each(i, end, pass_over);
     }
 }
 
@@ -192,7 +192,7 @@ void swarm_places(Items& items) {
 void worked_out(Items& items) {
     const auto equals = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.what == What::stop && i.text == "="; });
     if (equals == items.end() || std::none_of(items.begin(), equals, [](const Item& i) { return i.is("mite") || i.has(Class::method); })) return;
-    for (auto i = equals; i != items.end(); ++i) i->loose = true, i->what = What::term, i->words.clear();
+    std::for_each(equals, items.end(), pass_over);
 }
 
 /// What something was sold for is not kept: `at 6.50`.

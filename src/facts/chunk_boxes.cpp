@@ -59,8 +59,8 @@ void thirds(Items& items) {
 }
 
 void kinds_as_supers(Items& items) {
-    const auto has = [&](std::string_view a, std::string_view b) { return std::any_of(items.begin(), items.end(), [&](const Item& i) { return i.is(a) || i.is(b); }); };
-    const bool frames = has("frame", "frame") && has("drawn", "capped");   // medium 4 frames drawn
+    const auto has = [&](std::string_view term) { return std::any_of(items.begin(), items.end(), [&](const Item& i) { return i.is(term); }); };
+    const bool frames = has("frame") && (has("drawn") || has("capped"));   // medium 4 frames drawn
     const bool told = frames || std::any_of(items.begin(), items.end(), tells_state);
     const bool noun = std::any_of(items.begin(), items.end(), [](const Item& i) { return is_super(i) || i.what == What::box; });
     const bool adding = adds(items);
@@ -78,7 +78,7 @@ void kinds_as_supers(Items& items) {
 
 void the_last_one(Items& items) {
     for (std::size_t i = 0; i + 1 < items.size(); ++i)
-        if (items[i].what == What::unknown && items[i].text == "last" && (is_super(items[i + 1]) || is_super_kind(items[i + 1]))) items[i].what = What::term, items[i].loose = true;
+        if (items[i].what == What::unknown && items[i].text == "last" && (is_super(items[i + 1]) || is_super_kind(items[i + 1]))) pass_over(items[i]);
 }
 
 void deeps_as_brood(Items& items, std::string_view super_kind) {

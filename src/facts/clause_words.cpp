@@ -14,6 +14,18 @@ bool eventful(const std::vector<Item>& items) {
     return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::sign || i.has(Class::done); });
 }
 
+std::vector<Item> part_of(const std::vector<Item>& items, std::size_t from, std::size_t to) {
+    return {items.begin() + static_cast<std::ptrdiff_t>(from), items.begin() + static_cast<std::ptrdiff_t>(to)};
+}
+
+void break_clause(std::vector<std::vector<Item>>& clauses, std::size_t c, std::size_t end, std::size_t next) {
+    std::vector<Item> rest = part_of(clauses[c], next, clauses[c].size());
+    clauses[c].resize(end);
+    clauses.insert(clauses.begin() + static_cast<std::ptrdiff_t>(c) + 1, std::move(rest));
+}
+
+bool measured_of_lot(Kind kind) { return kind == Kind::moisture || kind == Kind::honey_index || kind == Kind::drained; }
+
 bool goes_on(Kind kind) {
     switch (kind) {
         case Kind::super_on: case Kind::super_off: case Kind::brood_box_on: case Kind::frames_off: case Kind::hive_split: case Kind::nuc_made:

@@ -11,6 +11,12 @@ namespace waxtab {
 bool stop(const Item& i, std::string_view text);
 /// A sign or a done-word stands among them.
 bool eventful(const std::vector<Item>& items);
+/// Items `from` to before `to`.
+std::vector<Item> part_of(const std::vector<Item>& items, std::size_t from, std::size_t to);
+/// Ends clause `c` before item `end`; what stands from item `next` on becomes the clause after it.
+void break_clause(std::vector<std::vector<Item>>& clauses, std::size_t c, std::size_t end, std::size_t next);
+/// Moisture, refractive index, what drained: measured of honey that is in a lot.
+bool measured_of_lot(Kind kind);
 /// Can facts of one clause go on in the next: the 9 frames of `super on, 9 drawn frames`?
 bool goes_on(Kind kind);
 /// `super still on`, kept as words, of which more may follow: `no change`.

@@ -64,10 +64,6 @@ bool Itemiser::day() {
     if (word(0, "due")) due_words = next = 1 + (word(1, "out") ? 1u : 0u) + (word(2, "by") || word(2, "on") ? 1u : 0u);
     const bool due = due_words > 0 || (next == 1 && (word(0, "by") || word(0, "until") || word(0, "till")));
     const auto near = [&](unsigned day_number, unsigned month_of_year) { return due ? soonest(day_number, month_of_year, context_.noted) : latest(day_number, month_of_year, context_.noted); };
-    const auto soonest_like = [&](Day day) {
-        const date::year_month_day d{day};
-        return soonest(static_cast<unsigned>(d.day()), static_cast<unsigned>(d.month()), context_.noted);
-    };
     const bool after_preposition = next > 0;
     // super on 2 weeks ago: the on is of the super
     if (after_preposition && due_words == 0 && token(next) && token(next)->type == Token::Type::quantity) return false;
@@ -101,8 +97,10 @@ bool Itemiser::day() {
         found = noted - date::days{t->value.amount}, length = 2;
     if (!found) return false;
     // out Aug 8, written on 25 July: no keeper notes a day of last summer without its year
-    const bool to_come = !due && t->type != Token::Type::date && days_between(*found, noted) > 200 && soonest_like(*found);
-    if (to_come) found = soonest_like(*found);
+    const date::year_month_day said{*found};
+    const auto next_time = soonest(static_cast<unsigned>(said.day()), static_cast<unsigned>(said.month()), noted);
+    const bool to_come = !due && t->type != Token::Type::date && days_between(*found, noted) > 200 && next_time;
+    if (to_come) found = next_time;
     Item& item = push(What::day, next + length);
     item.day = *found;
     item.since = since;

@@ -180,7 +180,7 @@ bool LineReader::impossible_share(const std::vector<Item>& items) {
 bool LineReader::each_or_together(const Solution& solution, const std::vector<Item>& items) {
     if (solution.candidates.empty()) return false;
     const Fact& f = solution.candidates.front().fact;
-    const bool several = subject_.hives.size() > 1 || subject_.all || subject_.rest || subject_.both;
+    const bool several = subject_.several();
     const bool counted = f.kind == Kind::super_off && f.count > 0;
     const bool weighed = f.kind == Kind::super_off && f.value.said();
     const bool swapped = f.kind == Kind::boxes_swapped && std::none_of(items.begin(), items.end(), [](const Item& i) { return i.is("top") || i.is("bottom"); });

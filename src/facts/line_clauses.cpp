@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "facts/clause_words.hpp"
+#include "facts/slots.hpp"
 
 // A sentence cut into clauses: what belongs together, what is said for itself, what goes on from clause to clause.
 namespace waxtab {
@@ -17,19 +18,13 @@ namespace {
 using Items = std::vector<Item>;
 using Clauses = std::vector<Items>;
 
-bool is_number(const Item& i) { return i.what == What::value && i.value.dimension == Dimension::count && i.value.unit == Unit::piece && i.text != "nth"; }
-
 bool clause_end(const Items& items, std::size_t at) {
     const Item& i = items[at];
     if (i.what != What::stop) return false;
-    const bool per_day = i.text == "/" && at > 0 && at + 1 < items.size() && is_number(items[at - 1]) && items[at + 1].what == What::unknown && items[at + 1].text == "day";
+    const bool per_day = i.text == "/" && at > 0 && at + 1 < items.size() && bare_number(items[at - 1]) && items[at + 1].what == What::unknown && items[at + 1].text == "day";
     if (per_day) return false;
-    const bool sample = i.text == "/" && at > 0 && at + 1 < items.size() && items[at - 1].is("mite") && is_number(items[at + 1]);   // 6 mites/300
+    const bool sample = i.text == "/" && at > 0 && at + 1 < items.size() && items[at - 1].is("mite") && bare_number(items[at + 1]);   // 6 mites/300
     return !sample && (i.text == "," || i.text == "(" || i.text == ")" || i.text == "-" || i.text == "/");
-}
-
-Items part(const Items& items, std::size_t from, std::size_t to) {
-    return {items.begin() + static_cast<std::ptrdiff_t>(from), items.begin() + static_cast<std::ptrdiff_t>(to)};
 }
 
 bool idle(const Items& items) {
@@ -64,7 +59,7 @@ std::vector<std::size_t> run_of_values(const Items& items, std::size_t from) {
 
 /// `80, 60, 40%`: the earlier numbers are of the last one's unit.
 Item of_the_unit(Item number, const Item& last) {
-    if (!is_number(number) || last.what != What::value || last.value.unit == Unit::piece) return number;
+    if (!bare_number(number) || last.what != What::value || last.value.unit == Unit::piece) return number;
     number.value = measure(number.text, last.value.unit).value_or(number.value);
     return number;
 }
@@ -95,7 +90,7 @@ bool LineReader::one_value_each(const Items& items) {
         if (!says_value(items[i])) continue;
         const std::vector<std::size_t> run = run_of_values(items, i);
         const auto linked = [&](const Item& k) { return k.is("and"); };
-        const bool bare = is_number(items[i]) && run.size() > 1;
+        const bool bare = bare_number(items[i]) && run.size() > 1;
         const bool listed = bare || run.size() > 2 || std::any_of(items.begin() + static_cast<std::ptrdiff_t>(i), items.begin() + static_cast<std::ptrdiff_t>(run.back()), linked);
         i = run.back();
         if (run.size() < 2 || !listed) continue;
@@ -111,12 +106,12 @@ bool LineReader::one_value_each(const Items& items) {
             for (--begin; begin > 0 && !clause_end(items, begin - 1);) --begin;
         while (end < items.size() && !clause_end(items, end)) ++end;
         const Subject all = subject_;
-        if (begin > 0) sentence(part(items, 0, begin));
+        if (begin > 0) sentence(part_of(items, 0, begin));
         for (std::size_t h = 0; h < hives; ++h) {
-            Items one = part(items, begin, run.front());
+            Items one = part_of(items, begin, run.front());
             std::erase_if(one, [&](const Item& k) { return surface(k) == "each" || surface(k) == "apiece"; });
             one.push_back(of_the_unit(items[run[h]], items[run.back()]));
-            const Items rest = part(items, run.back() + 1, end);
+            const Items rest = part_of(items, run.back() + 1, end);
             one.insert(one.end(), rest.begin(), rest.end());
             subject_ = {};
             subject_.hives = {all.hives[h]};
@@ -124,7 +119,7 @@ bool LineReader::one_value_each(const Items& items) {
             sentence(std::move(one));
         }
         subject_ = all, box_ = {};
-        if (end < items.size()) sentence(part(items, end, items.size()));
+        if (end < items.size()) sentence(part_of(items, end, items.size()));
         return true;
     }
     return false;
@@ -134,14 +129,12 @@ bool LineReader::one_value_each(const Items& items) {
 void LineReader::doubts_after_facts(Clauses& clauses) const {
     for (std::size_t c = 0; c < clauses.size(); ++c)
         for (std::size_t k = 1; k + 1 < clauses[c].size(); ++k) {
-            Items& items = clauses[c];
+            const Items& items = clauses[c];
             if (!items[k].has(Class::link) || items[k].is("with")) continue;
             const std::size_t next = first_said(items, k + 1);
             const auto doubt = [](const Item& i) { return i.has(Class::doubt); };
-            if (next >= items.size() || !doubt(items[next]) || idle(part(items, 0, k)) || std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(k), doubt)) continue;
-            Items rest = part(items, k + 1, items.size());
-            items.resize(k);
-            clauses.insert(clauses.begin() + static_cast<std::ptrdiff_t>(c) + 1, std::move(rest));
+            if (next >= items.size() || !doubt(items[next]) || idle(part_of(items, 0, k)) || std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(k), doubt)) continue;
+            break_clause(clauses, c, k, k + 1);
             break;
         }
 }
@@ -152,7 +145,7 @@ void LineReader::needs_after_facts(Clauses& clauses) {
     static constexpr std::array<std::string_view, 13> past = {"added", "fed", "treated", "taken off", "moved", "requeened", "extracted", "filled", "sold", "united", "given away", "returned", "undersupered"};
     const auto deed = [](const Item& i) { return std::any_of(past.begin(), past.end(), [&](std::string_view p) { return i.is(p); }); };
     for (std::size_t c = 0; c < clauses.size(); ++c) {
-        Items& items = clauses[c];
+        const Items& items = clauses[c];
         const auto governs = [&](const Item& i) { return i.has(Class::plan) || i.has(Class::condition) || i.has(Class::order) || i.has(Class::negation) || i.has(Class::doubt); };
         const auto plan = std::find_if(items.begin(), items.end(), governs);
         if (plan == items.end() || plan - items.begin() < 2 || !plan->has(Class::plan)) continue;
@@ -162,13 +155,11 @@ void LineReader::needs_after_facts(Clauses& clauses) {
         const Items before(items.begin(), plan);
         const bool done = std::any_of(before.begin(), before.end(), deed);
         const bool any_done = std::any_of(before.begin(), before.end(), [&](const Item& i) {
-            const bool in_sample = i.is("in") && &i + 1 < before.data() + before.size() && is_number(*(&i + 1));   // 11 in 300
+            const bool in_sample = i.is("in") && &i + 1 < before.data() + before.size() && bare_number(*(&i + 1));   // 11 in 300
             return (i.has(Class::done) && !in_sample) || i.what == What::sign;
         });
         if (!(done || (need && !any_done)) || !reads(before)) continue;
-        Items rest(plan, items.end());
-        items = before;
-        clauses.insert(clauses.begin() + static_cast<std::ptrdiff_t>(c) + 1, std::move(rest));
+        break_clause(clauses, c, before.size(), before.size());
     }
 }
 
@@ -176,13 +167,11 @@ void LineReader::needs_after_facts(Clauses& clauses) {
 void LineReader::not_needed(Clauses& clauses) const {
     for (std::size_t c = 0; c < clauses.size(); ++c)
         for (std::size_t k = 1; k < clauses[c].size(); ++k) {
-            Items& items = clauses[c];
-            if (!items[k].has(Class::negation) || idle(part(items, 0, k))) continue;
+            const Items& items = clauses[c];
+            if (!items[k].has(Class::negation) || idle(part_of(items, 0, k))) continue;
             const auto need = [&](const Item& i) { return i.has(Class::plan) && surface(i).starts_with("need"); };
             if (std::none_of(items.begin() + static_cast<std::ptrdiff_t>(k), items.end(), need)) continue;
-            Items rest = part(items, k, items.size());
-            items.resize(k);
-            clauses.insert(clauses.begin() + static_cast<std::ptrdiff_t>(c) + 1, std::move(rest));
+            break_clause(clauses, c, k, k);
             break;
         }
 }
@@ -195,11 +184,11 @@ void LineReader::plants_share(Clauses& clauses) const {
         const auto plant = [&](std::size_t i) { return i < items.size() && items[i].has(Class::plant); };
         if (!plant(first) || first + 2 >= items.size() || !items[first + 1].is("and")) continue;
         const std::size_t second = first_said(items, first + 2);
-        if (!plant(second) || idle(part(items, second + 1, items.size())) || std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; })) continue;
+        if (!plant(second) || idle(part_of(items, second + 1, items.size())) || std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; })) continue;
         Items one{items[first]};
-        const Items rest = part(items, second + 1, items.size());
+        const Items rest = part_of(items, second + 1, items.size());
         one.insert(one.end(), rest.begin(), rest.end());
-        clauses[c] = part(items, second, items.size());
+        clauses[c] = part_of(items, second, items.size());
         clauses.insert(clauses.begin() + static_cast<std::ptrdiff_t>(c), std::move(one));
         ++c;
     }

@@ -101,15 +101,13 @@ void LineReader::plans_after_deeds(std::vector<std::vector<Item>>& clauses) cons
     const auto out_of_force = [](const Item& i) { return i.has(Class::plan) || i.has(Class::condition) || i.has(Class::order) || i.has(Class::doubt) || i.has(Class::negation); };
     for (std::size_t c = 0; c < clauses.size(); ++c)
         for (std::size_t k = 1; k + 1 < clauses[c].size(); ++k) {
-            std::vector<Item>& items = clauses[c];
+            const std::vector<Item>& items = clauses[c];
             const auto link = items.begin() + static_cast<std::ptrdiff_t>(k);
             const bool so = surface(items[k]) == "so";
             const bool plan = so ? std::any_of(link, items.end(), [](const Item& i) { return i.has(Class::plan); }) : items[k].is("and") && begins_with_plan(link + 1, items.end());
             const bool deed = std::any_of(items.begin(), link, [](const Item& i) { return i.has(Class::done); }) && std::none_of(items.begin(), link, out_of_force);
             if (!plan || !deed) continue;
-            std::vector<Item> rest(link + 1, items.end());
-            items.resize(k);
-            clauses.insert(clauses.begin() + static_cast<std::ptrdiff_t>(c) + 1, std::move(rest));
+            break_clause(clauses, c, k, k + 1);
             break;
         }
 }

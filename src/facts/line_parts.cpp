@@ -20,8 +20,6 @@ bool verb(const Item& i) { return i.what == What::sign || i.has(Class::done); }
 /// A verb that goes on to the next part: not on, off, in and out, which belong where they stand.
 bool goes_on_to_the_next(const Item& i) { return verb(i) && !i.is("on") && !i.is("off") && !i.is("in") && !i.is("out"); }
 
-bool any_verb(const std::vector<Item>& items) { return std::any_of(items.begin(), items.end(), verb); }
-
 bool weather(const std::vector<Item>& items) {
     return std::all_of(items.begin(), items.end(), [](const Item& i) { return i.idle() || i.has(Class::weather); });
 }
@@ -95,13 +93,13 @@ bool LineReader::reads(const std::vector<Item>& part) {
     if (ways.empty()) std::erase_if(p.items, [](const Item& i) { return i.what == What::hives; }), ways = solve(p.items);
     if (ways.size() != 1 || ways.front().candidates.empty()) return false;
     const bool event = std::any_of(ways.front().candidates.begin(), ways.front().candidates.end(), [](const Candidate& c) { return is_event(c.fact.kind); });
-    return !event || any_verb(part);
+    return !event || eventful(part);
 }
 
 /// The part after a link with the verb of the part before it, where it has none and reads with that.
 std::vector<Item> LineReader::with_the_verb_of(const std::vector<Item>& left, std::vector<Item> right) {
     const auto done = std::find_if(left.rbegin(), left.rend(), goes_on_to_the_next);
-    if (done == left.rend() || any_verb(right)) return right;
+    if (done == left.rend() || eventful(right)) return right;
     std::vector<Item> with_verb{*done};
     with_verb.insert(with_verb.end(), right.begin(), right.end());
     with_verb.front().begin = with_verb.front().end = right.front().begin;
@@ -123,7 +121,7 @@ bool LineReader::parts_at_links(const Clause& c) {
         const std::vector<Item> left(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(k));
         std::vector<Item> right(all.begin() + static_cast<std::ptrdiff_t>(k) + 1, all.end());
         // Of a part that is not read, what stands beside it may be a detail; not where it has its own verb.
-        const bool own = all[k].is("and") && (any_verb(right) || weather(right));
+        const bool own = all[k].is("and") && (eventful(right) || weather(right));
         if (!reads(left) && !(own && reads(right))) continue;
         if (c.own.said() && !c.before.said()) subject_ = any_hive(left) ? c.before : c.own;
         clause(left);
@@ -160,7 +158,7 @@ void LineReader::both_of_them(std::vector<Item>& items) const {
 /// `supers 1 and 2 full`: a fact for each.
 bool LineReader::for_each_box(const Clause& c) {
     const auto pair = std::find_if(c.without.begin(), c.without.end(), [](const Item& i) { return i.what == What::box && i.box2.by != BoxChoice::By::unsaid; });
-    if (pair == c.without.end() || any_verb(c.without)) return false;
+    if (pair == c.without.end() || eventful(c.without)) return false;
     std::vector<Item> first = c.without, second = c.without;
     const auto at = static_cast<std::size_t>(pair - c.without.begin());
     first[at].box2 = {};
@@ -202,7 +200,7 @@ void LineReader::another_hive_begins(std::vector<std::vector<Item>>& clauses) co
             const std::string verb = surface(clauses[c][i + 1]), said = surface(list);
             const bool singular = verb == "has" || verb == "is" || verb == "was" || verb == "had" || verb == "got" || verb == "looks" || verb == "needs";
             const std::size_t link = std::min(said.rfind(" and "), said.rfind(" & "));
-            if (!singular || link == said.npos || !any_verb({clauses[c].begin(), clauses[c].begin() + static_cast<std::ptrdiff_t>(i)})) continue;
+            if (!singular || link == said.npos || !eventful({clauses[c].begin(), clauses[c].begin() + static_cast<std::ptrdiff_t>(i)})) continue;
             std::vector<Item> next(clauses[c].begin() + static_cast<std::ptrdiff_t>(i), clauses[c].end());
             next.front().hives = {list.hives.back()};
             next.front().role = Item::Role::none;

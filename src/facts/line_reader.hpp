@@ -54,6 +54,7 @@ private:
         std::vector<HiveId> but;
         int count = -1;                    ///< of `all 9`
         std::vector<std::string> unknown;
+        bool several() const { return hives.size() > 1 || all || rest || both; }
         bool said() const { return all || rest || both || !hives.empty() || !unknown.empty(); }
     };
 
@@ -143,6 +144,7 @@ private:
     void plants_share(std::vector<std::vector<Item>>& clauses) const;
     void feeds_go_on(std::vector<std::vector<Item>>& clauses) const;
     bool these_too(const std::vector<Item>& items);
+    void reach(RawFact& raw, std::uint32_t end);
     bool honey_of_these(const std::vector<Item>& items);
     std::size_t governed_to(const std::vector<std::vector<Item>>& clauses, std::size_t at, bool todo, const std::string& because) const;
     void put_out(const std::vector<Item>& items, const std::string& because, bool todo);

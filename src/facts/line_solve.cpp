@@ -20,10 +20,6 @@ bool speaks_of_cells(const Item& i) {
 
 bool speaks_of_brood(const Item& i) { return i.is("egg") || i.is("larva") || i.is("brood") || i.is("frames of brood") || i.is("brood in all stages"); }
 
-bool any_done(const std::vector<Item>& items) {
-    return std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::done) || k.what == What::sign; });
-}
-
 bool is_event_of(const Candidate& c) { return is_event(c.fact.kind); }
 
 }  // namespace
@@ -90,7 +86,7 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     const bool counted = std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.fact.kind == Kind::super_count; });
     if (counted && std::any_of(part.begin(), part.end(), tells_total)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::super_on; });
     if (!number_unsaid(part)) return;
-    const bool one_each = subject_.hives.size() > 1 || subject_.all || subject_.rest || subject_.both;   // put supers on h3 and h4
+    const bool one_each = subject_.several();   // put supers on h3 and h4
     if (!one_each) no_reading([](const Candidate& c) { return c.fact.kind == Kind::super_on || c.fact.kind == Kind::brood_box_on; });
     for (Candidate& c : found)   // supers off: all of them
         if (c.fact.kind == Kind::super_off && c.fact.count < 1 && (c.fact.box.by == BoxChoice::By::sole || c.fact.box.by == BoxChoice::By::unsaid)) c.fact.box_kind = {}, c.fact.box = {BoxChoice::By::all, Role::super, 0, {}};
@@ -112,7 +108,7 @@ std::vector<Candidate> LineReader::read_part(const std::vector<Item>& items, std
             with(items[v], true);
             break;
         }
-    if (!found.empty() || j + 1 >= items.size() || !items[j].is("and") || any_done(part)) return found;
+    if (!found.empty() || j + 1 >= items.size() || !items[j].is("and") || eventful(part)) return found;
     const auto verb = std::find_if(items.begin() + static_cast<std::ptrdiff_t>(j), items.end(), [](const Item& k) { return k.has(Class::done); });
     if (verb != items.end()) with(*verb, false);
     return found;
@@ -161,7 +157,7 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
             std::size_t from = i;
             bool linked = false;
             while (from < j && (items[from].has(Class::link) || stop(items[from], ":"))) linked = linked || items[from].is("and"), ++from;
-            const std::vector<Item> part(items.begin() + static_cast<std::ptrdiff_t>(from), items.begin() + static_cast<std::ptrdiff_t>(j));
+            const std::vector<Item> part = part_of(items, from, j);
             if (std::all_of(part.begin(), part.end(), [](const Item& k) { return k.idle(); })) {
                 if (best[i].pieces < best[j].pieces) best[j] = best[i];
                 continue;

@@ -25,17 +25,14 @@ bool LineReader::of_brood_boxes(const Fact& fact, Span where) const {
 /// Keeps words of which it cannot be told what they are about, and asks.
 void LineReader::keep_asked(Span where, const char* question, const char* hint) {
     RawFact raw;
-    raw.fact.detail = "flagged";
-    raw.fact.span = where;
-    raw.fact.text = std::string(journal_.sources.text(where));
     raw.hives = subject_.hives;
-    put(std::move(raw), Reading{});
+    keep_as_words(where, std::move(raw), true);
     journal_.diagnostics.push_back({"not-understood", Severity::warning, where, fmt::format("not understood: '{}'", journal_.sources.text(where)), question, hint, {}});
 }
 
 /// `extracted 36 kg lot B, 18.2%`: what follows is of that lot; `filled 60 x 454 g, gave away 4`: of those jars.
 void LineReader::honey_from_before(Fact& fact, const Candidate& c) {
-    const bool of_lot = fact.kind == Kind::moisture || fact.kind == Kind::honey_index || fact.kind == Kind::drained || fact.kind == Kind::jars;
+    const bool of_lot = measured_of_lot(fact.kind) || fact.kind == Kind::jars;
     for (std::size_t k = first_of_line_; k < out_->size(); ++k) {
         const Fact& before = (*out_)[k].fact;
         if (of_lot && before.kind == Kind::extracted && fact.lot.empty() && fact.box.by == BoxChoice::By::unsaid) fact.lot = before.lot;
@@ -46,6 +43,12 @@ void LineReader::honey_from_before(Fact& fact, const Candidate& c) {
     }
 }
 
+/// The words of a fact go on to `end`.
+void LineReader::reach(RawFact& raw, std::uint32_t end) {
+    raw.fact.span.end = std::max(raw.fact.span.end, end);
+    journal_.readings[raw.reading].span.end = raw.fact.span.end;
+}
+
 /// `extracted 39 kg lot B (h5 h6)`: the hives that honey is from. True when it is.
 bool LineReader::honey_of_these(const std::vector<Item>& items) {
     if (out_->size() <= first_of_sentence_ || out_->back().fact.kind != Kind::extracted || !out_->back().fact.hives.empty() || !out_->back().hives.empty()) return false;
@@ -54,8 +57,7 @@ bool LineReader::honey_of_these(const std::vector<Item>& items) {
         if (!i.unknown_hives.empty()) return false;
         honey.fact.hives.insert(honey.fact.hives.end(), i.hives.begin(), i.hives.end());
     }
-    honey.fact.span.end = std::max(honey.fact.span.end, span(items).end);
-    journal_.readings[honey.reading].span.end = honey.fact.span.end;
+    reach(honey, span(items).end);
     return true;
 }
 
@@ -70,11 +72,10 @@ bool LineReader::names_lot(const std::vector<Item>& items) {
     bool named = false;
     for (std::size_t k = first_of_line_; k < out_->size(); ++k) {
         Fact& f = (*out_)[k].fact;
-        const bool honey = f.kind == Kind::extracted || f.kind == Kind::moisture || f.kind == Kind::honey_index || f.kind == Kind::drained;
+        const bool honey = f.kind == Kind::extracted || measured_of_lot(f.kind);
         if (!honey || !f.lot.empty()) continue;
         f.lot = lot->lots.front();
-        f.span.end = std::max(f.span.end, lot->end);
-        journal_.readings[(*out_)[k].reading].span.end = f.span.end;
+        reach((*out_)[k], lot->end);
         named = true;
     }
     return named;
@@ -156,8 +157,7 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     cells_said_ = cells_said_ || kind == Kind::queen_cells || kind == Kind::cells_removed || kind == Kind::cells_left;
     food_said_ = food_said_ || kind == Kind::feed;
     if (of_brood_boxes(raw.fact, where)) return keep_asked(where, "of which box?", "say `super` or `brood box`, or put it in quotes if it is only a remark");
-    const bool of_lot = kind == Kind::moisture || kind == Kind::honey_index || kind == Kind::drained;
-    if (of_lot && lot_unread_ && raw.fact.lot.empty()) return keep_asked(where, "of which lot?", "name the lot, for example `moisture 17.8% lot A`");
+    if (measured_of_lot(kind) && lot_unread_ && raw.fact.lot.empty()) return keep_asked(where, "of which lot?", "name the lot, for example `moisture 17.8% lot A`");
     if (boxes_unread_ && takes_box_from_before(kind) && !names_super(where)) return keep_asked(where, "of which super?", "name the super: top, bottom, super 2 or its label");
     // 2 queen cups, both empty
     const bool of_others = out_->size() > first_of_line_ && raw.fact.box.by == BoxChoice::By::all && takes_box_from_before(kind) && !names_super(where) && !out_->back().fact.value.said() &&

@@ -46,7 +46,7 @@ bool is_super_kind(const Item& i) {
     return kind && kind->role == handbook::BoxRole::super;
 }
 
-bool bare_number(const Item& i) { return value_of(i, Dimension::count) && i.value.unit == Unit::piece; }
+bool bare_number(const Item& i) { return value_of(i, Dimension::count) && i.value.unit == Unit::piece && i.text != "nth"; }
 
 bool whole_share(const Item& i) { return i.what == What::slash && i.m > 0 && i.n <= i.m && i.m <= 40; }
 
@@ -65,14 +65,14 @@ bool slot_accepts(int slot, const Item& i) {
     switch (slot) {
         case SHARE: return value_of(i, Dimension::share) || whole_share(i);
         case AMOUNT: return term && i.has(Class::amount) && !i.counted;
-        case N: return bare_number(i) && i.text != "nth";
+        case N: return bare_number(i);
         case FRAMES: return term && i.counted && i.is("frame");
         case MASS: return value_of(i, Dimension::mass);
         case VOLUME: return value_of(i, Dimension::volume);
         case TEMP: return value_of(i, Dimension::temperature);
         case DAYS: return value_of(i, Dimension::duration);
         case INDEX: return value_of(i, Dimension::index);
-        case NUMBER: case SCORE: return bare_number(i) && i.text != "nth";
+        case NUMBER: case SCORE: return bare_number(i);
         case RATIO: return i.what == What::ratio || (i.what == What::slash && i.n >= 1 && i.n <= 2 && i.m <= 2 && i.m >= 1);
         case SAMPLE: return i.what == What::slash && i.m >= 50;
         case NOFM: return value_of(i, Dimension::share) && i.value.unit == Unit::of_frames;

@@ -52,6 +52,12 @@ void absorb(Items& items, std::size_t into, std::size_t from, std::size_t n) {
     items.erase(items.begin() + static_cast<std::ptrdiff_t>(from), items.begin() + static_cast<std::ptrdiff_t>(from + n));
 }
 
+void pass_over(Item& item) {
+    item.what = What::term;
+    item.words.clear();
+    item.loose = true;
+}
+
 bool is_super(const Item& item) { return item.what == What::term && (item.is("super") || item.is("box")); }
 
 void by_the_way(Items& items) {
