@@ -40,7 +40,7 @@ std::vector<Judged> widened(std::vector<Judged> judged, double by) {
 
 }  // namespace
 
-TEST_CASE("hindsight shows 80 and 50 of a hundred where ranges hold, and says when they are too narrow or too wide", "[estimate][hindsight]") {
+TEST_CASE("hindsight shows 80 and 50 of a hundred where ranges hold, and says when they are too narrow or too wide", "[estimate][figures][hindsight]") {
     const std::vector<Judged> judged = forecasts_of(20);
     const HindsightRow row = sum_up(judged, 1, 60);
     CHECK(row.forecasts > 2000);
