@@ -106,6 +106,42 @@ void shares_of_frames(Items& items) {
     }
 }
 
+/// `6 frames capped out of 10`: 6 of 10 frames.
+void frames_out_of(Items& items) {
+    for (std::size_t i = 0; i + 3 < items.size(); ++i) {
+        const bool frames = is_count(items[i]) && items[i + 1].is("frame") && (items[i + 2].is("capped") || items[i + 2].is("drawn") || items[i + 2].is("full"));
+        const std::size_t of = i + 3;
+        if (!frames || of + 1 >= items.size() || !(items[of].is("of") || items[of].is("from")) || !is_count(items[of + 1])) continue;
+        const auto whole = static_cast<int>(items[of + 1].value.amount / 1000);
+        if (whole <= 0 || items[i].value.amount % 1000 != 0) continue;
+        items[i].value = share_of(items[i].value.amount, whole, Unit::of_frames);
+        const std::uint32_t end = items[of + 1].end;
+        items.erase(items.begin() + static_cast<std::ptrdiff_t>(of), items.begin() + static_cast<std::ptrdiff_t>(of) + 2);
+        items[i + 2].end = end;
+        absorb(items, i, i + 1, 1);
+    }
+}
+
+/// `both supers off, 41 lb + 36 lb`: what as many boxes weighed together.
+void boxes_weighed(Items& items) {
+    if (std::none_of(items.begin(), items.end(), [](const Item& i) { return i.is("off") || i.is("taken off") || (i.what == What::sign && i.text == "-"); })) return;
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        if (!is_mass(items[i])) continue;
+        std::size_t end = i + 1, masses = 1;
+        while (end + 1 < items.size() && items[end].is("and") && is_mass(items[end + 1])) end += 2, ++masses;
+        const auto as_many = [&](const Item& k) { return (k.counted && k.count == static_cast<int>(masses)) || (k.box.by == BoxChoice::By::all && k.what == What::box && masses == 2) || k.is("both"); };
+        if (masses < 2 || std::none_of(items.begin(), items.end(), as_many)) continue;
+        for (std::size_t k = i + 2; k < end; k += 2) {
+            Measure& sum = items[i].value;
+            const Measure& more = items[k].value;
+            sum.unit = sum.unit == more.unit ? sum.unit : Unit::kilogram;
+            sum.amount += more.amount, sum.low += more.low, sum.high += more.high;
+            sum.about = sum.about || more.about;
+        }
+        absorb(items, i, i + 1, end - i - 1);
+    }
+}
+
 void make_jars(Items& items, std::size_t i, std::size_t mass, std::size_t length) {
     Item& item = items[i];
     item.what = What::jars;
@@ -122,6 +158,14 @@ void jars(Items& items) {
         const auto jar = [&](std::size_t k) { return at(k) && at(k)->is("jar"); };
         const auto mass = [&](std::size_t k) { return at(k) && is_mass(*at(k)); };
         const bool the = at(2) && at(2)->has(Class::filler);
+        // 10 more lot A jars
+        const bool more = at(1)->is("further"), lot = at(more ? 2 : 1) && at(more ? 2 : 1)->what == What::lot;
+        if ((more || lot) && jar((more ? 1 : 0) + (lot ? 1 : 0) + 1)) {
+            const Item named = items[i + (more ? 2 : 1)];
+            make_jars(items, i, 0, (more ? 1u : 0u) + (lot ? 1u : 0u) + 2);
+            if (lot) items.insert(items.begin() + static_cast<std::ptrdiff_t>(i) + 1, named);
+            continue;
+        }
         if (times_sign(*at(1)) && mass(2)) make_jars(items, i, i + 2, jar(3) ? 4 : 3);
         else if (times_sign(*at(1)) && jar(2)) make_jars(items, i, 0, 3);
         else if (mass(1) && jar(2)) make_jars(items, i, i + 1, 3);
@@ -302,6 +346,18 @@ void counts(Items& items) {
         items[noun].about = items[i].about;
         items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
     }
+    // queen cells 3: a number after what only counts, at the end of its clause
+    if (items.size() > 1 && is_count(items.back()) && items.back().value.unit == Unit::piece && items.back().text != "x" && items.back().text != "nth") {
+        static constexpr std::array<std::string_view, 11> counted = {"cup", "charged cup", "queen cell", "open cell", "sealed cell", "swarm cell", "sting", "seam", "frames of bees", "frames of brood", "frames of stores"};
+        Item& noun = items[items.size() - 2];
+        if (!noun.counted && noun.what == What::term && std::any_of(counted.begin(), counted.end(), [&](std::string_view c) { return noun.is(c); })) {
+            noun.counted = true;
+            noun.count_value = items.back().value;
+            noun.count = static_cast<int>(items.back().value.amount / 1000);
+            noun.about = items.back().about;
+            absorb(items, items.size() - 2, items.size() - 1, 1);
+        }
+    }
     // QC x3, drawn 9
     for (std::size_t i = 1; i < items.size(); ++i) {
         if (!is_count(items[i]) || items[i - 1].counted) continue;
@@ -334,6 +390,7 @@ void chunk(std::vector<Item>& items, const ItemContext& context) {
     another_one(items);
     number_words(items);
     courses(items);
+    frames_out_of(items);
     shares_of_frames(items);
     jars(items);
     thirds(items);
@@ -344,6 +401,7 @@ void chunk(std::vector<Item>& items, const ItemContext& context) {
     boxes(items);
     if (!context.of_other_things) boxes_without_noun(items);
     counts(items);
+    boxes_weighed(items);
     samples(items);
     prices(items);
     worked_out(items);

@@ -242,6 +242,7 @@ void finish(Candidate& c, const std::vector<Item>& items) {
         for (const Item& i : items)
             if (i.is("pad") || i.is("tray")) f.manner = i.is("pad") ? "pad" : "tray";
     if (f.kind == Kind::super_off && f.manner == "net") f.manner = "honey";
+    if (f.kind == Kind::queen && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("unmarked"); })) f.text = "unmarked";
     if (c.after_cells && f.kind == Kind::cells_left && !f.detail.empty()) f.count = f.count < 0 && f.value.said() ? static_cast<int>(f.value.amount / 1000) : f.count;
     if ((f.kind == Kind::cells_removed || f.kind == Kind::cells_left || f.kind == Kind::queen_cells) && f.detail.empty())
         for (const Item& i : items) f.detail = i.is("open cell") ? "open" : i.is("sealed cell") ? "sealed" : f.detail;

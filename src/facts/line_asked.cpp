@@ -77,6 +77,13 @@ bool tells_of_a_deed(const std::vector<Item>& items) {
 std::string LineReader::in_other_words(const std::vector<Item>& items) const {
     std::vector<Item> joined = items;
     chunk(joined, item_context());
+    const auto strange_place = [](const Item& i) { return i.what == What::unknown || i.what == What::new_name; };
+    const auto place = std::find_if(joined.begin(), joined.end(), strange_place);
+    const bool to_a_place = place != joined.end() && place != joined.begin() && (place - 1)->is("to") && joined.front().is("moved") && place + 1 == joined.end();
+    if (to_a_place) {
+        const std::string name(journal_.sources.text({file_, place->begin, place->end}));
+        return fmt::format("set up the yard, for example `yard {}`, or put it in quotes if it is only a remark", name);
+    }
     std::string example(matcher_.nearest_example(joined));
     if (example.empty()) return "say it in the words of `waxtab words`, or put it in quotes if it is only a remark";
     const std::size_t name = example.find_first_of(" :");
@@ -187,8 +194,7 @@ bool LineReader::each_or_together(const Solution& solution, const std::vector<It
     const bool stung = f.kind == Kind::stings && solution.candidates.size() == 1 && f.count > 0;
     if (!several || !(counted || weighed || swapped || stung)) return false;
     for (const Item& i : items) {
-        const std::string said = surface(i);
-        if (i.what == What::sign || said == "each" || said == "apiece" || said == "each of them") return false;
+        if (i.what == What::sign || says_each(i)) return false;
     }
     keep_words(items, Kind::remark, Reading::Outcome::ambiguous, "");
     out_->back().fact.detail = "flagged";

@@ -109,7 +109,7 @@ bool LineReader::one_value_each(const Items& items) {
         if (begin > 0) sentence(part_of(items, 0, begin));
         for (std::size_t h = 0; h < hives; ++h) {
             Items one = part_of(items, begin, run.front());
-            std::erase_if(one, [&](const Item& k) { return surface(k) == "each" || surface(k) == "apiece"; });
+            std::erase_if(one, [&](const Item& k) { return says_each(k); });
             one.push_back(of_the_unit(items[run[h]], items[run.back()]));
             const Items rest = part_of(items, run.back() + 1, end);
             one.insert(one.end(), rest.begin(), rest.end());
@@ -200,17 +200,17 @@ void LineReader::feeds_go_on(Clauses& clauses) const {
         const auto fed = std::find_if(clauses[c - 1].begin(), clauses[c - 1].end(), [](const Item& i) { return i.is("fed"); });
         const Items& items = clauses[c];
         if (fed == clauses[c - 1].end() || items.empty() || items.front().what != What::hives) continue;
-        bool amount = false;
+        bool amount = false, ratio = false;
         const bool bare = std::all_of(items.begin() + 1, items.end(), [&](const Item& i) {
             const bool volume = i.what == What::value && i.value.dimension == Dimension::volume;
-            amount = amount || volume;
-            return volume || i.idle() || i.what == What::ratio;
+            amount = amount || volume, ratio = ratio || i.what == What::ratio;
+            return volume || i.idle() || i.what == What::ratio || says_each(i);
         });
         if (!bare || !amount) continue;
         Items said{items.front(), *fed};
         said[1].begin = said[1].end = items.front().end;
         for (const Item& i : clauses[c - 1])
-            if (i.has(Class::food)) said.push_back(i), said.back().begin = said.back().end = items.front().end;
+            if (i.has(Class::food) || (i.what == What::ratio && !ratio)) said.push_back(i), said.back().begin = said.back().end = items.front().end;
         said.insert(said.end(), items.begin() + 1, items.end());
         clauses[c] = std::move(said);
     }

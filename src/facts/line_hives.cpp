@@ -1,17 +1,47 @@
 #include "facts/line_reader.hpp"
 
 #include <algorithm>
+#include <array>
 #include <utility>
 
 #include <fmt/format.h>
 
 #include "facts/clause_words.hpp"
+#include "facts/slots.hpp"
 
 // Which hives a line or a clause is about.
 namespace waxtab {
 
 using grammar::Class;
 using What = Item::What;
+
+namespace {
+
+/// What is said of a colony and is nothing that is counted: `boiling over`, `looks queenless`, `is calm`.
+bool tells_how_it_is(const Item& i) {
+    static constexpr std::array<std::string_view, 15> states = {"strong", "weak", "calm", "lively", "defensive", "queenright", "queenless", "roomy", "crowded", "bearding", "backfilled", "starving",
+        "drone layer", "queen seen", "queen not seen"};
+    return i.what == What::term && !i.counted && std::any_of(states.begin(), states.end(), [&](std::string_view s) { return i.is(s); });
+}
+
+/// Goes with one hive, not with a number of them.
+bool one_does(const std::string& verb) {
+    static constexpr std::array<std::string_view, 9> verbs = {"is", "was", "has", "had", "looks", "seems", "needs", "got", "feels"};
+    return std::find(verbs.begin(), verbs.end(), verb) != verbs.end();
+}
+
+/// More is said than how many are so: not `2 strong`, nor `2 strong, 1 weak`.
+bool no_tally(const std::vector<Item>& items) {
+    bool more = false;
+    for (std::size_t i = 2; i + 1 < items.size(); ++i) {
+        if (items[i].what != What::stop) continue;
+        more = true;
+        if (i + 2 < items.size() && bare_number(items[i + 1]) && tells_how_it_is(items[i + 2])) return false;
+    }
+    return more;
+}
+
+}  // namespace
 
 /// Takes the hives a line begins with off it.
 void LineReader::head(std::vector<Item>& items, const std::vector<Token>& tokens) {
@@ -31,6 +61,14 @@ void LineReader::head(std::vector<Item>& items, const std::vector<Token>& tokens
         if (items.size() > 1 && items.front().what == What::yard) line_yard_ = items.front().yard, items.erase(items.begin());   // h5 & h6 mill: ...
         drop_marks();
         return;
+    }
+    // 6 looks queenless: a bare number that counts nothing
+    if (items.size() > 1 && context_->hives.empty() && !context_->all && bare_number(lead) && (one_does(surface(items[1])) || (tells_how_it_is(items[1]) && no_tally(items)))) {
+        if (const HiveId id = lexicon_.hive(tokens.front().text); id != no_hive) {
+            subject_.hives = {id};
+            items.erase(items.begin());
+            return;
+        }
     }
     // 2: BIAS on 7
     const bool marked = items.size() > 1 && items[1].what == What::stop && (items[1].text == ":" || items[1].text == "-");
@@ -82,14 +120,17 @@ bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
         const bool boxes = items.size() > 1 && (items[1].is("super") || items[1].is("box") || items[1].is("frame") || items[1].is("brood box") || items[1].is("capped") || items[1].is("drawn") || items[1].has(Class::amount) || items[1].is("queen cell"));
         if (!boxes) at = 0;
     }
+    // at the head of a line: what its first clause is about, not a later one
+    const auto clause_end = at_head ? std::find_if(items.begin(), items.end(), [](const Item& i) { return i.what == What::stop; }) : items.end();
+    const auto clause_size = static_cast<std::size_t>(clause_end - items.begin());
     if (at == items.size())
-        for (std::size_t i = 1; i < items.size(); ++i) {
+        for (std::size_t i = 1; i < clause_size; ++i) {
             if (!group(items[i])) continue;
             if (items[i - 1].is("cells removed")) continue;   // knocked down the rest: of the cells
             // 12 jars at 6.50 each: no hives are meant
-            if (surface(items[i]) == "each" && (items[i - 1].what == What::value || items[i - 1].counted)) continue;
+            if (says_each(items[i]) && (items[i - 1].what == What::value || items[i - 1].counted)) continue;
             if (items[i - 1].is("treated") || items[i - 1].is("fed") || items[i - 1].is("inspected")) at = i;
-            const bool ends = i + 1 == items.size() || (i + 2 == items.size() && items[i + 1].what == What::value && items[i + 1].value.unit == Unit::piece);
+            const bool ends = i + 1 == clause_size || (i + 2 == items.size() && items[i + 1].what == What::value && items[i + 1].value.unit == Unit::piece);
             const bool named = i + 1 < items.size() && (names_hives(items[i + 1]) || items[i + 1].what == What::hives);
             if (ends || named || items[i].is("all but")) at = i;
         }
@@ -148,11 +189,18 @@ bool LineReader::only_hives(const std::vector<Item>& items) const {
     return any;
 }
 
-/// `put clearer boards on, hives 2, 5 and 9`: the hives said last are those of the whole sentence.
+/// `put clearer boards on, hives 2, 5 and 9`, `thymol on, all but n1`: the hives said last are those of the whole sentence.
 void LineReader::hives_at_the_end(std::vector<std::vector<Item>>& clauses) {
-    if (subject_.said() || clauses.size() < 2 || !only_hives(clauses.back())) return;
+    if (subject_.said() || clauses.size() < 2) return;
     for (std::size_t c = 0; c + 1 < clauses.size(); ++c)
         if (std::any_of(clauses[c].begin(), clauses[c].end(), [](const Item& i) { return i.what == What::hives; })) return;
+    std::vector<Item> group = clauses.back();
+    if (take_all(group, true)) {
+        if (std::all_of(group.begin(), group.end(), [](const Item& i) { return i.idle(); })) clauses.pop_back();
+        else subject_ = {};
+        return;
+    }
+    if (!only_hives(clauses.back())) return;
     for (const Item& i : clauses.back()) {
         if (i.what != What::hives) continue;
         subject_.hives.insert(subject_.hives.end(), i.hives.begin(), i.hives.end());

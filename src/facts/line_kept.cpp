@@ -34,6 +34,11 @@ Span LineReader::span(const std::vector<Item>& items) const {
 
 std::string LineReader::surface(const Item& item) const { return lower(journal_.sources.text({file_, item.begin, item.end})); }
 
+bool LineReader::says_each(const Item& item) const {
+    const std::string said = surface(item);
+    return said == "each" || said == "ea" || said == "apiece" || said == "each of them";
+}
+
 void LineReader::put(RawFact raw, Reading reading) {
     reading.span = reading.span.known() ? reading.span : raw.fact.span;
     journal_.readings.push_back(std::move(reading));

@@ -180,6 +180,17 @@ void LineReader::method_for_all(std::vector<std::vector<Item>>& clauses) const {
     for (auto i = first.begin(); i != hives; ++i)
         if (i->what != What::stop) header.push_back(*i);
     std::erase_if(first, [](const Item& i) { return stop(i, ":"); });
+    // wash h1 2/300 h2 1/300: a clause for each
+    for (std::size_t i = header.size() + 1; i < clauses.front().size(); ++i)
+        if (clauses.front()[i].what == What::hives && clauses.front()[i].role == Item::Role::none) {
+            const bool after_value = clauses.front()[i - 1].what == What::value || clauses.front()[i - 1].what == What::slash || clauses.front()[i - 1].is("mite");
+            if (!after_value) break;
+            break_clause(clauses, 0, i, i);
+            for (std::size_t c = 1; c < clauses.size(); ++c) {
+                const auto another = std::find_if(clauses[c].begin() + 1, clauses[c].end(), [](const Item& k) { return k.what == What::hives; });
+                if (another != clauses[c].end()) break_clause(clauses, c, static_cast<std::size_t>(another - clauses[c].begin()), static_cast<std::size_t>(another - clauses[c].begin()));
+            }
+        }
     for (std::size_t c = 1; c < clauses.size(); ++c) {
         const bool bare = any_hive(clauses[c]) && !any_method(clauses[c]) && std::all_of(clauses[c].begin(), clauses[c].end(), [](const Item& i) {
             return i.idle() || i.what == What::hives || i.what == What::value || i.what == What::slash || i.is("mite") || i.is("in") || i.is("per") || i.is("of") || i.is("bees") || i.is("added") || i.is("none") || i.is("per day");

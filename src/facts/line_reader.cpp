@@ -212,7 +212,7 @@ void LineReader::clause(std::vector<Item> items) {
     if (c.two_days) return unread(c.written);
     if (std::any_of(c.written.begin(), c.written.end(), [](const Item& i) { return i.is("corrected"); })) return keep_asked(span(c.written), "which of the two holds?", "leave out what does not");
     if (!subject_.said() && take_all(c.items, false)) c.spoken = c.items;
-    if (c.items.size() > 1 && (subject_.said() || c.items.front().is("sold")) && surface(c.items.back()) == "each") c.items.pop_back();
+    if (c.items.size() > 1 && (subject_.said() || c.items.front().is("sold")) && says_each(c.items.back())) c.items.pop_back();
     chunk(c.items, item_context());
     both_of_them(c.items);
     if (unknown_other(c.items)) return keep_words(c.written, Kind::remark, Reading::Outcome::remark, "");
@@ -240,7 +240,7 @@ void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
     if (one && c.since && any_event(ways.front())) return keep_words(c.written, Kind::remark, Reading::Outcome::put_out, "since");
     if (ways.empty() && several_shares(c.without)) return;
     const bool may_join = last_.set && c.doubt.empty() && last_.out < out_->size() && (ways.empty() || goes_on(out_->back().fact.kind) || still_on(out_->back().fact));
-    if (may_join && join_last(c.written)) return;
+    if (may_join && join_last(c.written, one)) return;
     if (one && each_or_together(ways.front(), c.written)) return;
     if (ways.size() > 1) return two_ways(c.written, ways);
     const bool named = one && (c.own.said() || subject_.hives != c.before.hives);

@@ -84,7 +84,7 @@ private:
     bool tells_when(const std::vector<Item>& items, const Item& i, std::string_view surface) const;
     std::string words_kept(const std::vector<Item>& items, Span where) const;
     void keep_words(const std::vector<Item>& items, Kind kind, Reading::Outcome outcome, std::string because);
-    bool join_last(const std::vector<Item>& items);
+    bool join_last(const std::vector<Item>& items, bool alone = false);
     bool several_shares(const std::vector<Item>& items);
     bool each_or_together(const Solution& solution, const std::vector<Item>& items);
     bool impossible_share(const std::vector<Item>& items);
@@ -157,6 +157,8 @@ private:
     Span span(const std::vector<Item>& items) const;
     /// The item as written, in small letters.
     std::string surface(const Item& item) const;
+    /// `each`, `ea`, `apiece`: as much at every hive.
+    bool says_each(const Item& item) const;
     std::string_view text() const { return journal_.sources[file_].text(); }
     ItemContext item_context() const { return {&lexicon_, &journal_.settings, context_->noted, cells_said_ || (brood_said_ && box_.by == BoxChoice::By::unsaid)}; }
 

@@ -20,6 +20,9 @@ bool speaks_of_cells(const Item& i) {
 
 bool speaks_of_brood(const Item& i) { return i.is("egg") || i.is("larva") || i.is("brood") || i.is("frames of brood") || i.is("brood in all stages"); }
 
+/// A ten-frame deep full of honey, the heaviest box lifted, weighs about 41 kg, 90 lb (common practice, no source).
+const std::int64_t heaviest_super = 45 * unit_size(Unit::kilogram);
+
 bool is_event_of(const Candidate& c) { return is_event(c.fact.kind); }
 
 }  // namespace
@@ -73,8 +76,9 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     const bool of_cells = told.cells && std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.after_cells; });
     no_reading([&](const Candidate& c) { return of_cells ? !c.after_cells : c.after_cells; });
     if (!told.brood) no_reading([](const Candidate& c) { return c.after_brood; });
-    // top super full, weighs 21 kg: of the super where one was spoken of last
-    if (found.size() > 1) no_reading([&](const Candidate& c) { return told.box_in_sentence ? c.fact.kind == Kind::hive_weight : c.carries_box && c.fact.kind == Kind::box_weight; });
+    // top super full, weighs 21 kg: of the super where one was spoken of last, unless no super weighs as much
+    const bool too_heavy = told.box_in_sentence && std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.fact.value.dimension == Dimension::mass && c.fact.value.amount > heaviest_super; });
+    if (found.size() > 1 && !too_heavy) no_reading([&](const Candidate& c) { return told.box_in_sentence ? c.fact.kind == Kind::hive_weight : c.carries_box && c.fact.kind == Kind::box_weight; });
     // super full, capped: but not after 3 queen cells
     if (!told.box_last) no_reading([](const Candidate& c) { return c.carries_box && c.fact.kind == Kind::capped; });
     if (!told.extracted) no_reading([&](const Candidate& c) { return c.after_lot && !(told.jars && c.fact.kind == Kind::jars); });

@@ -178,8 +178,9 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     put(std::move(raw), std::move(reading));
 }
 
-/// Details after a comma: reads the last clause and this one as one; true when that is one fact.
-bool LineReader::join_last(const std::vector<Item>& items) {
+/// Details after a comma: reads the last clause and this one as one; true when that is one fact. What is read by itself
+/// (`alone`) is no part of a name or remark before it.
+bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     if (!last_.set) return false;
     std::vector<Item> both = last_.items;
     if (!both.empty() && both.back().is("on")) {
@@ -204,6 +205,8 @@ bool LineReader::join_last(const std::vector<Item>& items) {
     std::vector<Solution> ways = solve(without);
     if (ways.size() != 1 || ways.front().candidates.size() != std::max<std::size_t>(1, out_->size() - last_.out)) return false;
     if (is_event(ways.front().candidates.front().fact.kind) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation) && !i.is("no excluder"); })) return false;
+    const Fact& joined = ways.front().candidates.front().fact;
+    if (alone && last_.out < out_->size() && joined.kind == (*out_)[last_.out].fact.kind && joined.text != (*out_)[last_.out].fact.text) return false;
     out_->resize(last_.out);
     journal_.readings.resize(last_.readings);
     journal_.diagnostics.resize(last_.diagnostics);

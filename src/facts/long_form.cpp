@@ -267,7 +267,7 @@ std::string said_of_care(const Fact& f) {
         case Kind::treatment_off: return treatment_words(f, "out");
         case Kind::mites: return mites_words(f);
         case Kind::pest: return words(f.manner == "none" ? "no" : "", f.detail);
-        case Kind::disease: return words(f.manner == "none" ? "no" : "", f.detail, f.manner == "none" ? "" : f.manner);
+        case Kind::disease: return f.value.said() ? on_frames(f, f.detail) : words(f.manner == "none" ? "no" : "", f.detail, f.manner == "none" ? "" : f.manner);
         case Kind::inspected: return "inspected";
         case Kind::weather: return f.text;
         case Kind::temperature: return (f.assumed & assumed_unit) ? number_text(f.value) + " degrees" : text_of(f.value);

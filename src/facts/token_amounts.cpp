@@ -1,6 +1,8 @@
 #include <algorithm>
 #include <array>
 
+#include <fmt/format.h>
+
 #include "facts/tokens.hpp"
 
 // Amounts said in words: `one-pound jars`, `half a gallon`, `a quart of 2:1`, `12-oz`.
@@ -40,6 +42,16 @@ std::size_t number_at(const std::vector<Token>& t, std::size_t i, std::string& d
     return 0;
 }
 
+/// `nine tenths`, `three fifths`: the fraction as a percentage, empty where none is said.
+std::string fraction_at(const std::vector<Token>& t, std::size_t i) {
+    static constexpr std::array<std::string_view, 9> numbers = {"one", "two", "three", "four", "five", "six", "seven", "eight", "nine"};
+    const std::size_t part = is_hyphen(t, i + 1) ? i + 2 : i + 1;
+    const bool tenths = is_word(t, part, "tenths") || is_word(t, part, "tenth"), fifths = is_word(t, part, "fifths") || is_word(t, part, "fifth");
+    for (std::size_t n = 1; n <= numbers.size() && (tenths || fifths); ++n)
+        if (is_word(t, i, numbers[n - 1]) && (tenths || n < 5)) return fmt::format("{}%", n * (tenths ? 10 : 20));
+    return {};
+}
+
 /// `two to one`, `1 to 1`: sugar to water.
 bool is_ratio(const std::vector<Token>& t, std::size_t i) {
     const auto says = [&](std::size_t k, std::string_view word, std::string_view digit) {
@@ -52,13 +64,22 @@ bool is_ratio(const std::vector<Token>& t, std::size_t i) {
 
 std::vector<Token> amounts_in_words(const std::vector<Token>& tokens) {
     std::vector<Token> out;
+    const auto put = [&](const std::string& digits, std::size_t first, std::size_t last) {
+        Token merged = tokenise(digits, 0).front();
+        merged.begin = tokens[first].begin, merged.end = tokens[last].end;
+        merged.space_before = tokens[first].space_before, merged.space_after = tokens[last].space_after;
+        out.push_back(std::move(merged));
+    };
     for (std::size_t i = 0; i < tokens.size(); ++i) {
         if (is_ratio(tokens, i)) {
-            Token ratio = tokenise(is_word(tokens, i, "two") || tokens[i].text == "2" ? "2:1" : "1:1", 0).front();
-            ratio.begin = tokens[i].begin, ratio.end = tokens[i + 2].end;
-            ratio.space_before = tokens[i].space_before, ratio.space_after = tokens[i + 2].space_after;
-            out.push_back(std::move(ratio));
+            put(is_word(tokens, i, "two") || tokens[i].text == "2" ? "2:1" : "1:1", i, i + 2);
             i += 2;
+            continue;
+        }
+        if (const std::string fraction = fraction_at(tokens, i); !fraction.empty()) {
+            const std::size_t last = is_hyphen(tokens, i + 1) ? i + 2 : i + 1;
+            put(fraction, i, last);
+            i = last;
             continue;
         }
         std::string digits;
@@ -72,11 +93,7 @@ std::vector<Token> amounts_in_words(const std::vector<Token>& tokens) {
             out.push_back(tokens[i]);
             continue;
         }
-        std::vector<Token> amount = tokenise(digits + ' ' + tokens[unit].text, 0);
-        Token merged = amount.front();
-        merged.begin = tokens[i].begin, merged.end = tokens[unit].end;
-        merged.space_before = tokens[i].space_before, merged.space_after = tokens[unit].space_after;
-        out.push_back(std::move(merged));
+        put(digits + ' ' + tokens[unit].text, i, unit);
         i = unit;
     }
     return out;

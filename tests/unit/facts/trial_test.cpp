@@ -227,7 +227,7 @@ TEST_CASE("lists, corrections and asides that once went wrong", "[facts]") {
         {R"(h1 cranky and I think they are still queenless)", R"(h1 temper defensive | h1 "I think they are still queenless")"},
         {R"(h1 heavy no feed needed, h6 light)", R"(h1 "heavy" | h1 "no feed needed" | h6 stores light)"},
         {R"(fed h1 2 L, h2 3 L)", R"(h1 fed 2 L syrup | h2 fed 3 L syrup)"},
-        {R"(h1 fed 2 L 1:1, h3 3 L)", R"(h1 fed 2 L thin syrup | h3 fed 3 L syrup)"},
+        {R"(h1 fed 2 L 1:1, h3 3 L)", R"(h1 fed 2 L thin syrup | h3 fed 3 L thin syrup)"},
         {R"(All mill hives: fed 2 L)", R"(h1 fed 2 L syrup | h2 fed 2 L syrup | h3 fed 2 L syrup | h4 fed 2 L syrup | h5 fed 2 L syrup | h6 fed 2 L syrup | h7 fed 2 L syrup | h8 fed 2 L syrup | h9 fed 2 L syrup | n1 fed 2 L syrup)"},
         {R"(h5 & h6 mill: calm)", R"(h5 temper calm | h6 temper calm)"},
         {R"(h1 thymol on, 2 trays)", R"(h1 thymol 2 trays in)"},
