@@ -35,27 +35,38 @@ constexpr Area areas[] = {
     {"Shed", Kind::shed, Kind::comb_year},
 };
 
-constexpr std::string_view opening = R"(A journal is plain text in files named *.hive. Set-up lines come first, each
-on a line of its own (here two stand side by side):
+constexpr std::string_view opening = R"(A journal is plain text in files named *.hive. Set-up lines come first, one
+setting to a line:
 
-  units kg                      default super medium     visit every 10 days
-  hive h3 at mill: deep, excluder, super drawn9          (from the floor up)
+  units kg                      # or: units lb F
+  year 2026                     # of dates without one
+  dates day-month               # or month-day: how 5/6 is read
+  gallon us                     # or imperial
+  hive h3 at mill: deep, excluder, super drawn9     # from the floor up
   hive h5, also Blue, at mill: 2 deeps, excluder, 2 supers drawn "B4"
+  nuc n1 at mill: deep
+  shed: 6 supers drawn
+  default super shallow         # of boxes whose kind is not said
   box long super: super, 12 frames, 20 kg full, 7 kg empty
-  shed: 6 supers drawn         new supers go under      season 1 April to 31 Aug
+  new supers go under
+  visit every 10 days
+  season 1 April to 31 August
 
-A date begins a visit; under it, lines about the yard and about hives:
+A date begins a visit (3 June 2026; June 3; Wed 3 June mill 17:30 will do too);
+under it, lines about the yard, honey and hives, the hive first:
 
-  2026-06-03 mill               (or 3 June 2026; June 3; Wed 3 June mill 17:30)
+  2026-06-03 mill
   24C sunny, flow heavy, white clover
   h3 top 70% capped, 2 queen cups. +super drawn9
-  h1 h2 h5: calm                h1-h4 +super drawn9      all but h2: fed 2 L
+  h1 h2 h5: calm
+  all but h2: fed 2 L
 
-A comma, a semicolon or a full stop ends a clause. + or - before a thing, or a
-done-word (added, took off), makes an event; a bare thing is a state: `2 supers`
-says how many are on. `will`, `needs`, `if`, `add ...` make a to-do, `didn't`
-makes nothing. What is not understood is kept as a remark. "In quotes" is always
-a remark; # begins a comment. `super added on the 12th` dates an event back.
+A comma, a semicolon or a full stop ends a clause; short clauses are read best.
++ or - before a thing, or a done-word (added, took off), makes an event; a bare
+thing is a state: `2 supers` says how many are on. `will`, `needs`, `if` and
+`add ...` make a to-do, `didn't` makes nothing. What is not understood is kept
+as a remark. "In quotes" is always a remark; # begins a comment. `super added
+on the 12th` dates an event back.
 )";
 
 /// The area's name, and its examples two or three to a line, none broken.

@@ -7,6 +7,7 @@
 
 #include "facts/journal.hpp"
 #include "facts/kinds.hpp"
+#include "facts/words_page.hpp"
 
 using namespace waxtab;
 
@@ -63,4 +64,24 @@ TEST_CASE("the reference lists every kind of fact", "[facts]") {
         INFO(name);
         CHECK(page.find(name) != page.npos);
     }
+}
+
+TEST_CASE("the page of words fits two printed pages, and the journal it opens with is read whole", "[facts]") {
+    const std::string page = words_page();
+    std::string journal, line;
+    std::istringstream lines(page);
+    int count = 0;
+    bool opening = true;
+    while (std::getline(lines, line)) {
+        ++count;
+        CHECK(line.size() <= 80);
+        opening = opening && !line.starts_with("What can be said");
+        if (opening && line.starts_with("  ")) journal += line.substr(2) + '\n';
+        else if (opening) journal += '\n';
+    }
+    CHECK(count <= 120);
+    CHECK(journal.find("2026-06-03 mill") != journal.npos);
+    journal.insert(journal.find("hive h3"), "hive h1 at mill: deep\nhive h2 at mill: deep\nhive h4 at mill: deep\n");
+    INFO(journal);
+    for (const Diagnostic& d : read_journal({{"a.hive", journal}}, date::sys_days{date::year{2026} / 11 / 25}).diagnostics) FAIL_CHECK(d.code << ": " << d.title);
 }
