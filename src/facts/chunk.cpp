@@ -85,7 +85,7 @@ void shares_of_frames(Items& items) {
         if (!is_count(items[m]) || items[m].value.amount % 1000 != 0) continue;
         if (m + 1 < items.size() && is_super(items[m + 1])) continue;   // 2 of the 3 supers
         const auto of = static_cast<int>(items[m].value.amount / 1000);
-        if (of <= 0) continue;
+        if (of <= 1) continue;   // 12 of the one
         const Measure n = items[i].value;
         Item& item = items[i];
         item.value = share_of(n.amount, of, Unit::of_frames);
@@ -129,7 +129,7 @@ void boxes_weighed(Items& items) {
         if (!is_mass(items[i])) continue;
         std::size_t end = i + 1, masses = 1;
         while (end + 1 < items.size() && items[end].is("and") && is_mass(items[end + 1])) end += 2, ++masses;
-        const auto as_many = [&](const Item& k) { return (k.counted && k.count == static_cast<int>(masses)) || (k.box.by == BoxChoice::By::all && k.what == What::box && masses == 2) || k.is("both"); };
+        const auto as_many = [&](const Item& k) { return (k.counted && k.count == static_cast<int>(masses)) || (k.what == What::box && (k.box.by == BoxChoice::By::top_n ? k.box.number == masses : k.box.by == BoxChoice::By::all && masses == 2)) || k.is("both"); };
         if (masses < 2 || std::none_of(items.begin(), items.end(), as_many)) continue;
         for (std::size_t k = i + 2; k < end; k += 2) {
             Measure& sum = items[i].value;
@@ -170,6 +170,7 @@ void jars(Items& items) {
         else if (times_sign(*at(1)) && jar(2)) make_jars(items, i, 0, 3);
         else if (mass(1) && jar(2)) make_jars(items, i, i + 1, 3);
         else if (at(1)->is("of") && mass(the ? 3 : 2) && jar(the ? 4 : 3)) make_jars(items, i, i + (the ? 3 : 2), the ? 5 : 4);   // 18 of the 1 lb jars
+        else if (at(1)->is("of") && the && mass(3)) make_jars(items, i, i + 3, 4);   // 18 of the one-pounders
         else if (jar(1) && at(2) && at(2)->is("of") && mass(3)) make_jars(items, i, i + 3, 4);
         else if (jar(1) && mass(2)) make_jars(items, i, i + 2, 3);
         else if (jar(1)) make_jars(items, i, 0, 2);
@@ -198,6 +199,42 @@ void courses(Items& items) {
         items[i].count = nth;
         items[i].value = items[i + 2].value;
         absorb(items, i, i + 1, 2);
+    }
+}
+
+/// `I counted 9 frames of bees`: no stock of honey.
+void counted_frames(Items& items) {
+    const auto of_stock = [](const Item& i) { return i.what == What::jars || i.what == What::lot || is_mass(i) || i.is("jar") || i.is("section") || i.is("piece"); };
+    if (std::any_of(items.begin(), items.end(), of_stock)) return;
+    for (std::size_t i = 0; i + 1 < items.size(); ++i)
+        if (items[i].is("stocktake") && items[i].end - items[i].begin == 7) pass_over(items[i]);   // counted
+}
+
+/// `drizzle till 11`: how long the weather lasted.
+void weather_until(Items& items) {
+    if (std::none_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::weather); })) return;
+    for (std::size_t i = 0; i + 1 < items.size(); ++i)
+        if (items[i].is("when") && is_count(items[i + 1]) && items[i + 1].value.unit == Unit::piece) pass_over(items[i]), pass_over(items[i + 1]);
+}
+
+/// `lime just starting along the brook`: where it stands is not kept.
+void where_plants_stand(Items& items) {
+    static constexpr std::array<std::string_view, 8> strange = {"along", "by", "near", "beside", "behind", "around", "towards", "beyond"};
+    const auto place_word = [&](const Item& i) {
+        return (i.what == What::unknown && std::find(strange.begin(), strange.end(), i.text) != strange.end()) || i.is("at") || i.is("in") || i.is("across") || i.is("on") || i.is("over");
+    };
+    const auto plant = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.has(Class::plant); });
+    const bool told = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("bloom") || i.is("beginning") || i.is("peak") || i.is("bud") || i.is("ending") || i.is("full flow"); });
+    const bool alone = plant != items.end() && std::all_of(items.begin(), items.end(), [&](const Item& i) { return i.has(Class::plant) || i.idle() || i.what == What::unknown || place_word(i) || i.is("gear"); });
+    if (plant == items.end() || !(told || alone)) return;
+    for (auto i = plant + 1; i != items.end(); ++i) {
+        if (!place_word(*i) || i->is("bloom")) continue;
+        auto end = i + 1;
+        bool named = false;
+        for (; end != items.end() && (end->what == What::unknown || end->has(Class::filler) || place_word(*end) || end->is("gear") || end->is("shed")); ++end) named = named || end->what == What::unknown;
+        if (!named) continue;
+        std::for_each(i, end, pass_over);
+        i = end - 1;
     }
 }
 
@@ -386,6 +423,9 @@ bool countable(const Item& item) {
 }
 
 void chunk(std::vector<Item>& items, const ItemContext& context) {
+    counted_frames(items);
+    weather_until(items);
+    where_plants_stand(items);
     about_words(items);
     another_one(items);
     number_words(items);

@@ -112,6 +112,12 @@ void boxes(Items& items) {
             absorb(items, i, i + 1, 2);
             continue;
         }
+        // top two off
+        if (is_count(items[next]) && next + 1 < items.size() && (items[next + 1].is("off") || items[next + 1].is("taken off")) && choice->by == BoxChoice::By::top && items[next].value.amount < 10'000) {
+            make_box(items[i], {BoxChoice::By::top_n, Role::super, static_cast<std::uint8_t>(items[next].value.amount / 1000), {}});
+            absorb(items, i, i + 1, 1);
+            continue;
+        }
         // top and bottom supers
         if (next + 1 < items.size() && items[next].has(Class::link) && picks(items[next + 1])) {
             const auto second = choice_of(items[next + 1]);
@@ -158,7 +164,7 @@ void boxes(Items& items) {
 }
 
 void boxes_without_noun(Items& items) {
-    if (std::any_of(items.begin(), items.end(), [](const Item& i) { return is_super(i) || i.what == What::box || i.is("brood box") || i.is("queen cell") || i.is("brood"); })) return;
+    if (std::any_of(items.begin(), items.end(), [](const Item& i) { return is_super(i) || i.what == What::box || i.is("brood box") || i.is("queen cell") || i.is("cup") || i.is("brood"); })) return;
     for (std::size_t i = 0; i + 1 < items.size(); ++i) {
         if (!picks(items[i])) continue;
         std::size_t next = i + 1;

@@ -31,7 +31,7 @@ bool goes_on(Kind kind) {
         case Kind::super_on: case Kind::super_off: case Kind::brood_box_on: case Kind::frames_off: case Kind::hive_split: case Kind::nuc_made:
         case Kind::swarm_hived: case Kind::queen_introduced: case Kind::extracted: case Kind::gone_out: case Kind::jars: case Kind::combs_packed:
         case Kind::feed: case Kind::treatment: case Kind::treatment_on: case Kind::mites: case Kind::super_moved: case Kind::frames_moved:
-        case Kind::bought_in: case Kind::opening_stock: case Kind::moisture: case Kind::honey_index: case Kind::come_back: case Kind::stocktake:
+        case Kind::cups: case Kind::bought_in: case Kind::opening_stock: case Kind::moisture: case Kind::honey_index: case Kind::come_back: case Kind::stocktake:
             return true;
         default: return false;
     }

@@ -242,6 +242,7 @@ void finish(Candidate& c, const std::vector<Item>& items) {
         for (const Item& i : items)
             if (i.is("pad") || i.is("tray")) f.manner = i.is("pad") ? "pad" : "tray";
     if (f.kind == Kind::super_off && f.manner == "net") f.manner = "honey";
+    if (f.kind == Kind::queen && f.detail == "laying" && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("new queen"); })) f.text = "new";
     if (f.kind == Kind::queen && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("unmarked"); })) f.text = "unmarked";
     if (c.after_cells && f.kind == Kind::cells_left && !f.detail.empty()) f.count = f.count < 0 && f.value.said() ? static_cast<int>(f.value.amount / 1000) : f.count;
     if ((f.kind == Kind::cells_removed || f.kind == Kind::cells_left || f.kind == Kind::queen_cells) && f.detail.empty())
@@ -259,7 +260,8 @@ void finish(Candidate& c, const std::vector<Item>& items) {
     for (const Item& i : items) {
         if (i.is("to shed") && (f.kind == Kind::super_off || f.kind == Kind::hive_ended)) f.detail = f.kind == Kind::super_off ? "shed" : f.detail;
         if (i.is("business") && f.kind == Kind::gone_out) f.manner = "business";
-        if (i.is("old queen") && (f.kind == Kind::hive_split || f.kind == Kind::nuc_made)) f.detail = "old queen";
+        const bool goes_along = i.is("old queen") || (i.is("queen") && !i.is("new queen"));
+        if (goes_along && (f.kind == Kind::hive_split || f.kind == Kind::nuc_made)) f.detail = "old queen";
     }
     if (f.kind == Kind::boxes_swapped && std::pair{f.box2.by, f.box2.number} < std::pair{f.box.by, f.box.number}) std::swap(f.box, f.box2);
     if (f.value.of == -1)

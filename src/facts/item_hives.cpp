@@ -137,6 +137,8 @@ bool Itemiser::hive() {
         std::string said;
         HiveId other = one_hive(skip, more, said);
         if (more > 0 && colour_of_queen(skip, more)) break;
+        // moved to h8, h8's light: another clause
+        if (more > 0 && symbol(next, ",") && tokens_[at_ + skip + more - 1].text.ends_with("'s")) break;
         if (more == 0 && (bare_number(skip) || (ranged && generic && number(skip)))) {
             said = token(skip)->text;
             // "2,5 and 9" after "hives" is a list, not a decimal.

@@ -89,10 +89,12 @@ bool Itemiser::price() {
     const std::string_view first = tokens_[at_].text;
     const bool glued = tokens_[at_].type == Token::Type::word && first.size() > 2 && (first.starts_with("\xC2\xA3") || first.starts_with("\xE2\x82\xAC"));
     const bool apart = (symbol(0, "$") || word(0, "\xC2\xA3") || word(0, "\xE2\x82\xAC")) && number(1);
-    if (!glued && !apart) return false;
+    static constexpr std::array<std::string_view, 7> money = {"quid", "bucks", "dollars", "euros", "euro", "pence", "cents"};
+    const bool named = number(0) && token(1) && std::find(money.begin(), money.end(), token(1)->text) != money.end();   // 7 quid
+    if (!glued && !apart && !named) return false;
     std::size_t used = glued ? 1 : 2;
     if (symbol(used, ".") && !tokens_[at_ + used].space_before && !tokens_[at_ + used].space_after && token(used + 1) && token(used + 1)->type == Token::Type::number) used += 2;   // £6.50
-    static constexpr std::array<std::string_view, 13> measures = {"jar", "lb", "pound", "kg", "kilo", "bucket", "tub", "section", "piece", "one", "nuc", "oz", "litre"};
+    static constexpr std::array<std::string_view, 14> measures = {"pop", "jar", "lb", "pound", "kg", "kilo", "bucket", "tub", "section", "piece", "one", "nuc", "oz", "litre"};
     const bool each = word(used, "a") || word(used, "per") || word(used, "the") || symbol(used, "/");
     const Token* measure = each ? token(used + 1) : nullptr;
     if (measure && std::find(measures.begin(), measures.end(), measure->text) != measures.end()) used += 2;
@@ -200,6 +202,9 @@ bool Itemiser::value() {
             Item& item = push(What::value, 1);
             const std::string digits = t.text.substr(0, t.text.find_first_not_of("0123456789.,"));
             item.value = measure(digits, context_.settings->temperature).value_or(Measure{});
+            // 68 degrees where no scale was chosen: no day is so hot in Celsius
+            const bool too_hot = !context_.settings->temperature_said && item.value.amount > measure("50", Unit::celsius)->amount;
+            if (too_hot) item.value = measure(digits, Unit::fahrenheit).value_or(Measure{});
             item.unit_assumed = true;
             return true;
         }

@@ -17,10 +17,22 @@ namespace {
 
 /// Words that put an event out of force without asking for anything to be done.
 bool wishful(std::string_view surface) {
-    static constexpr std::array<std::string_view, 27> words = {"should've", "could've", "would've", "could", "might", "may", "would", "could have", "might have", "may have", "must have",
+    static constexpr std::array<std::string_view, 29> words = {"thinking of", "thinking about", "should've", "could've", "would've", "could", "might", "may", "would", "could have", "might have", "may have", "must have",
         "should have", "was going to", "were going to", "meant to", "forgot", "forgot to", "wish", "expect", "expecting", "hope", "hoping",
         "waiting for", "wait", "considering", "ready for", "soon"};
     return std::find(words.begin(), words.end(), surface) != words.end();
+}
+
+/// What was not done, and cannot be any more: only that.
+bool regret(std::string_view surface) {
+    static constexpr std::array<std::string_view, 9> words = {"should've", "should have", "could've", "could have", "would've", "forgot", "forgot to", "was going to", "were going to"};
+    return std::find(words.begin(), words.end(), surface) != words.end();
+}
+
+/// Begins to tell of the bees.
+bool they(std::string_view surface) {
+    static constexpr std::array<std::string_view, 8> words = {"they", "they've", "they're", "she", "she's", "it", "it's", "has"};
+    return std::find(words.begin(), words.end(), surface.substr(0, surface.find(' '))) != words.end();
 }
 
 bool begins_with_plan(std::vector<Item>::const_iterator from, std::vector<Item>::const_iterator to) {
@@ -39,10 +51,11 @@ bool when_done(const std::vector<Item>& items, const Item& when) {
 
 }  // namespace
 
-/// `in May`, `when I hefted them`: a month and a moment are neither plan nor condition.
+/// `in May`, `when I hefted them`, `drizzle till 11`: a month and a moment are neither plan nor condition.
 bool LineReader::tells_when(const std::vector<Item>& items, const Item& i, std::string_view surface) const {
     const bool month = surface == "may" && &i != items.data() && journal_.sources.text({file_, i.begin, i.end}).front() == 'M';
-    return month || (i.is("when") && surface != "until" && when_done(items, i));
+    const bool of_weather = i.is("when") && &i + 1 < items.data() + items.size() && (&i + 1)->what == What::value && std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::weather); });
+    return month || of_weather || (i.is("when") && surface != "until" && when_done(items, i));
 }
 
 /// The plan, condition or bare imperative that governs a clause, if any.
@@ -63,7 +76,8 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
             todo = !timed && !wishful(said) && !(negated && (said.starts_with("need") || said == "will"));
             return true;
         }
-        if (first_word && i.has(Class::order) && !said.ends_with('s')) {
+        const bool weather = i.has(Class::weather) && items.size() == 1;   // close, thundery
+        if (first_word && i.has(Class::order) && !said.ends_with('s') && !weather) {
             because = said;
             todo = true;
             return true;
@@ -75,10 +89,16 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
 
 /// The clause after the last one governed. A plan governs to the end of its sentence; what is not needed only itself, and a
 /// wish or a missed chance to the next plan.
-std::size_t LineReader::governed_to(const std::vector<std::vector<Item>>& clauses, std::size_t at, bool todo, const std::string& because) const {
-    if (!todo && because.starts_with("need")) return at + 1;
-    if (todo || !wishful(because)) return clauses.size();
+std::size_t LineReader::governed_to(const std::vector<std::vector<Item>>& clauses, std::size_t at, bool todo, const std::string& because) {
+    if (regret(because) || (!todo && because.starts_with("need"))) return at + 1;
     std::size_t end = at + 1;
+    // needs a super, they have bees on all 16 frames: why
+    const auto why_it_needs = [&](const std::vector<Item>& c) { return !c.empty() && they(surface(c.front())) && !eventful(c) && reads(c); };
+    if (todo && because.starts_with("need")) {
+        while (end < clauses.size() && !why_it_needs(clauses[end])) ++end;
+        return end;
+    }
+    if (todo || !wishful(because)) return clauses.size();
     std::string why;
     bool other = false;
     while (end < clauses.size() && !(governed(clauses, end, why, other) && other)) ++end;
@@ -93,7 +113,10 @@ bool LineReader::gives_reason(const std::vector<Item>& items, std::size_t at) co
     const std::string said = surface(item);
     const Item& next = items[at + 1];
     const bool amount = next.what == What::value || next.what == What::hives || next.has(Class::count) || next.is("outside frames") || surface(next) == "the";
-    return !(said == "but" && amount) && std::find(words.begin(), words.end(), said) != words.end();
+    // never built up so I united it with h7: the denial reaches no further
+    const auto negation = [](const Item& i) { return i.has(Class::negation); };
+    const bool then_did = said == "so" && (surface(next) == "i" || surface(next) == "we") && std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(at), negation) && std::none_of(items.begin() + static_cast<std::ptrdiff_t>(at), items.end(), negation);
+    return then_did || (!(said == "but" && amount) && std::find(words.begin(), words.end(), said) != words.end());
 }
 
 /// `gave it a frame of eggs from h7 and will check for cells`: the deed before the plan was done.

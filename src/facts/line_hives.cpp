@@ -58,6 +58,14 @@ void LineReader::head(std::vector<Item>& items, const std::vector<Token>& tokens
         subject_.unknown = lead.unknown_hives;
         if (!lead.unknown_hives.empty()) complain_about(subject_, {lead});
         items.erase(items.begin());
+        // h1-h9 but not h6: ...
+        const bool but_not = items.size() > 2 && items[0].is("but") && items[1].has(Class::negation) && items[2].what == What::hives;
+        const bool but = items.size() > 1 && items[0].is("all but") && items[1].what == What::hives;
+        if (but_not || but) {
+            const std::vector<HiveId> without = items[but_not ? 2 : 1].hives;
+            std::erase_if(subject_.hives, [&](HiveId h) { return std::find(without.begin(), without.end(), h) != without.end(); });
+            items.erase(items.begin(), items.begin() + (but_not ? 3 : 2));
+        }
         if (items.size() > 1 && items.front().what == What::yard) line_yard_ = items.front().yard, items.erase(items.begin());   // h5 & h6 mill: ...
         drop_marks();
         return;
@@ -97,6 +105,37 @@ void LineReader::head(std::vector<Item>& items, const std::vector<Token>& tokens
         return head(items, tokens);
     }
     if (take_all(items, true)) drop_marks();
+}
+
+/// `h1 - super full. h2 - super half full`: each sentence with the hive it is about.
+void LineReader::head_of_sentence(std::vector<Item>& items) {
+    if (!headed_ || items.size() < 3 || items[0].what != What::hives || items[0].role != Item::Role::none || !stop(items[1], "-")) return;
+    subject_ = {};
+    subject_.hives = items[0].hives, subject_.unknown = items[0].unknown_hives;
+    box_ = {};
+    if (!subject_.unknown.empty()) complain_about(subject_, {items[0]});
+    items.erase(items.begin(), items.begin() + 2);
+}
+
+/// `h1 h2 h3: queen seen in h2, a super on each`: each of the hives the line began with.
+void LineReader::each_of_the_head(const std::vector<Item>& items) {
+    const bool narrowed = head_.several() && subject_.hives.size() == 1 && head_.hives != subject_.hives;
+    if (narrowed && std::any_of(items.begin(), items.end(), [&](const Item& i) { return says_each(i); })) subject_ = head_, box_ = {};
+}
+
+/// `put a super on h1 and one on h2`: as much on either.
+void LineReader::one_there_too(std::vector<std::vector<Item>>& clauses) const {
+    for (std::vector<Item>& items : clauses)
+        for (std::size_t i = 1; i + 4 <= items.size(); ++i) {
+            const auto counts = [](const Item& k) { return k.has(Class::count) || k.what == What::value; };
+            const bool one = items[i].what == What::hives && items[i + 1].is("and") && items[i + 2].has(Class::count) && items[i + 2].word(Class::count)->number == 1;
+            const std::size_t there = i + 4 < items.size() && (items[i + 3].is("on") || items[i + 3].is("to")) ? i + 4 : i + 3;
+            if (!one || there + 1 != items.size() || items[there].what != What::hives || std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i), counts)) continue;
+            items[i].hives.insert(items[i].hives.end(), items[there].hives.begin(), items[there].hives.end());
+            items[i].unknown_hives.insert(items[i].unknown_hives.end(), items[there].unknown_hives.begin(), items[there].unknown_hives.end());
+            items[i].end = items[there].end;
+            items.resize(i + 1);
+        }
 }
 
 /// `all`, `both`, `the rest`, `all but h4`, at the head of a line or at the end of a clause.

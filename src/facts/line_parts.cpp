@@ -6,6 +6,7 @@
 
 #include "facts/chunk.hpp"
 #include "facts/clause_words.hpp"
+#include "facts/slots.hpp"
 
 // Clauses that say several things: shares one after the other, parts joined by `and`, a count hive by hive.
 namespace waxtab {
@@ -118,12 +119,18 @@ bool LineReader::parts_at_links(const Clause& c) {
     for (std::size_t k = 1; k + 1 < all.size(); ++k) {
         if (!all[k].is("and") && !all[k].is("with") && surface(all[k]) != "so") continue;
         if (all[k].is("with") && all[k + 1].has(Class::plant)) continue;   // half full with rape
-        const std::vector<Item> left(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(k));
+        std::vector<Item> left(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(k));
         std::vector<Item> right(all.begin() + static_cast<std::ptrdiff_t>(k) + 1, all.end());
         // Of a part that is not read, what stands beside it may be a detail; not where it has its own verb.
         const bool own = all[k].is("and") && (eventful(right) || weather(right));
         if (!reads(left) && !(own && reads(right))) continue;
         if (c.own.said() && !c.before.said()) subject_ = any_hive(left) ? c.before : c.own;
+        // 48 one-pound jars and 6 pints from lot A: all of that lot
+        const auto lot = [](const Item& i) { return i.what == What::lot; };
+        if (!eventful(right) && right.back().what == What::lot && std::none_of(left.begin(), left.end(), lot)) {
+            left.push_back(right.back());
+            left.back().begin = left.back().end = left[left.size() - 2].end;
+        }
         clause(left);
         if (!c.before.said() && any_hive(right)) subject_ = c.before;
         for (const Item& i : left)
@@ -138,7 +145,7 @@ bool LineReader::parts_at_links(const Clause& c) {
 /// spoken of before it may be another one.
 void LineReader::spoke_of_others(const Clause& c) {
     const auto first = std::find_if(c.written.begin(), c.written.end(), [](const Item& i) { return !i.idle() && !i.has(Class::link); });
-    if (c.own.said() && first != c.written.end() && first->what == What::hives) subject_ = c.own;
+    if (c.own.said() && first != c.written.end() && (first->what == What::hives || !headed_)) subject_ = c.own;
     if (std::any_of(c.written.begin(), c.written.end(), [](const Item& i) { return i.is("super") || i.is("box") || i.what == What::box || i.has(Class::which); })) box_ = {};
 }
 
@@ -180,6 +187,16 @@ void LineReader::method_for_all(std::vector<std::vector<Item>>& clauses) const {
     for (auto i = first.begin(); i != hives; ++i)
         if (i->what != What::stop) header.push_back(*i);
     std::erase_if(first, [](const Item& i) { return stop(i, ":"); });
+    // washes per 300 bees: h1 6, h2 9
+    std::vector<Item> sample;
+    const auto per = std::find_if(header.begin(), header.end(), [](const Item& i) { return i.is("per") || i.is("in") || i.is("from"); });
+    if (per != header.end() && per + 1 != header.end() && bare_number(*(per + 1)) && (per + 1)->value.amount >= 50'000) {
+        sample.assign(per, header.end());
+        header.erase(per, header.end());
+        first.erase(std::find_if(first.begin(), first.end(), [&](const Item& i) { return i.begin == sample.front().begin; }), std::find_if(first.begin(), first.end(), [](const Item& i) { return i.what == What::hives; }));
+        const std::uint32_t end = first.back().end;
+        for (Item i : sample) i.begin = i.end = end, first.push_back(i);
+    }
     // wash h1 2/300 h2 1/300: a clause for each
     for (std::size_t i = header.size() + 1; i < clauses.front().size(); ++i)
         if (clauses.front()[i].what == What::hives && clauses.front()[i].role == Item::Role::none) {
@@ -198,8 +215,17 @@ void LineReader::method_for_all(std::vector<std::vector<Item>>& clauses) const {
         if (!bare) continue;
         std::vector<Item> said = header;
         for (Item& i : said) i.begin = i.end = clauses[c].front().begin;
+        const std::uint32_t end = clauses[c].back().end;
         clauses[c].insert(clauses[c].begin(), said.begin(), said.end());
+        for (Item i : sample) i.begin = i.end = end, clauses[c].push_back(i);
     }
+}
+
+/// `did an alcohol wash on h1, 3 mites in 300 bees`: how they were counted stands in the clause before.
+bool LineReader::mites_of_the_method(const std::vector<Item>& items, const std::vector<Solution>& ways) {
+    const bool mites = ways.front().candidates.size() == 1 && ways.front().candidates.front().fact.kind == Kind::mites;
+    if (!mites || any_method(items) || !last_.set || last_.out >= out_->size() || out_->back().fact.kind != Kind::remark || !any_method(last_.items)) return false;
+    return join_last(items);
 }
 
 /// `put a super on h2 and h3 has 4 cells`: no list of hives, but a clause about each.

@@ -44,6 +44,7 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
     food_said_ = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::food); });
     head(items, tokens);
     headed_ = subject_.said();
+    head_ = subject_;
     if (subject_.said()) context.hives = subject_.hives, context.all = subject_.all, context.but = subject_.but;
     const bool nothing_else = std::all_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::stop; });
     if (nothing_else) return;
@@ -67,10 +68,12 @@ void LineReader::sentence(std::vector<Item> items) {
     divided_ = lot_unread_ = boxes_unread_ = false, nuc_frames_ = no_hive;
     shed_.clear();
     without_brackets(items);
+    head_of_sentence(items);
     if (headed_ && one_value_each(items)) return;
     std::vector<std::vector<Item>> clauses = cut(std::move(items));
     if (tail_.size() > 1) subject_ = {};   // which of the hives named before?
     another_hive_begins(clauses);
+    one_there_too(clauses);
     plans_after_deeds(clauses);
     hives_at_the_end(clauses);
     method_for_all(clauses);
@@ -205,6 +208,7 @@ void LineReader::clause(std::vector<Item> items) {
     // supers: bottom 90% capped
     if (items.size() > 2 && items[0].is("super") && stop(items[1], ":") && items[2].has(Class::which)) items.erase(items.begin(), items.begin() + 2);
     if (items.empty() || no_sentence(items)) return;
+    each_of_the_head(items);
     Clause c;
     c.written = c.spoken = items;
     c.items = std::move(items);
@@ -241,6 +245,7 @@ void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
     if (ways.empty() && several_shares(c.without)) return;
     const bool may_join = last_.set && c.doubt.empty() && last_.out < out_->size() && (ways.empty() || goes_on(out_->back().fact.kind) || still_on(out_->back().fact));
     if (may_join && join_last(c.written, one)) return;
+    if (one && mites_of_the_method(c.written, ways)) return;
     if (one && each_or_together(ways.front(), c.written)) return;
     if (ways.size() > 1) return two_ways(c.written, ways);
     const bool named = one && (c.own.said() || subject_.hives != c.before.hives);

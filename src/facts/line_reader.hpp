@@ -72,6 +72,10 @@ private:
 
     void head(std::vector<Item>& items, const std::vector<Token>& tokens);
     void sentence(std::vector<Item> items);
+    void head_of_sentence(std::vector<Item>& items);
+    void each_of_the_head(const std::vector<Item>& items);
+    void one_there_too(std::vector<std::vector<Item>>& clauses) const;
+    bool mites_of_the_method(const std::vector<Item>& items, const std::vector<Solution>& ways);
     void clause(std::vector<Item> items);
     bool no_sentence(const std::vector<Item>& items);
     void take_doubt_and_day(Clause& c) const;
@@ -146,7 +150,7 @@ private:
     bool these_too(const std::vector<Item>& items);
     void reach(RawFact& raw, std::uint32_t end);
     bool honey_of_these(const std::vector<Item>& items);
-    std::size_t governed_to(const std::vector<std::vector<Item>>& clauses, std::size_t at, bool todo, const std::string& because) const;
+    std::size_t governed_to(const std::vector<std::vector<Item>>& clauses, std::size_t at, bool todo, const std::string& because);
     void put_out(const std::vector<Item>& items, const std::string& because, bool todo);
     void put(RawFact raw, Reading reading);
     bool take_all(std::vector<Item>& items, bool at_head);
@@ -171,6 +175,7 @@ private:
     std::vector<RawFact>* out_ = nullptr;
     const std::vector<RawFact>* visit_ = nullptr;
     Subject subject_;
+    Subject head_;                 ///< what the line began with
     BoxChoice box_;
     YardId line_yard_ = no_yard;   ///< of a line that begins with a yard: `Ferry Field: h2 dead`
     std::vector<HiveId> tail_;     ///< hives named at the end of clauses, one after the other, in a line that begins with none

@@ -4,6 +4,7 @@
 #include <array>
 
 #include "facts/clause_words.hpp"
+#include "facts/small_words.hpp"
 
 // Clauses to readings: every way of cutting one.
 namespace waxtab {
@@ -37,8 +38,10 @@ void LineReader::one_of_yard_and_hive(std::vector<Candidate>& found) const {
 
 /// `supers on`, `wets back on`: more than one, and nobody says how many.
 bool LineReader::number_unsaid(const std::vector<Item>& part) const {
+    // third super on, wets: its frames
+    const bool one = std::any_of(part.begin(), part.end(), [&](const Item& i) { return i.what == What::box || (is_super(i) && !surface(i).ends_with('s')); });
     return std::any_of(part.begin(), part.end(), [&](const Item& i) {
-        const bool box = i.what == What::term && !i.counted && !i.loose && (i.is("super") || i.is("wet") || i.is("brood box") || !i.box_kind.empty());
+        const bool box = i.what == What::term && !i.counted && !i.loose && (i.is("super") || (i.is("wet") && !one) || i.is("brood box") || !i.box_kind.empty());
         return box && surface(i).ends_with('s');
     });
 }
@@ -68,6 +71,10 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     // two mediums, one drawn: one of them, not a frame
     if (std::none_of(part.begin(), part.end(), [](const Item& k) { return k.is("frame"); }))
         no_reading([](const Candidate& c) { return c.fact.kind == Kind::drawn && c.fact.value.unit == Unit::frame && c.fact.value.amount == 1000 && c.fact.box.by == BoxChoice::By::unsaid; });
+    // a drawn super: a thing, and no word of how far it is drawn
+    const auto thing = std::adjacent_find(part.begin(), part.end(), [](const Item& a, const Item& b) { return (a.is("drawn") || a.is("foundation")) && !a.counted && is_super(b) && !b.counted; });
+    if (thing != part.end() && std::none_of(part.begin(), part.end(), [](const Item& k) { return k.has(Class::amount) || k.what == What::value || k.what == What::slash; }))
+        no_reading([](const Candidate& c) { return c.fact.kind == Kind::drawn; });
     no_reading([&](const Candidate& c) { return c.fact.kind == Kind::comb_year && (c.fact.count < 1990 || c.fact.count > static_cast<int>(date::year_month_day{context_->noted}.year())); });
     // marked white, plenty of pollen: the colour is the queen's
     const auto colour = std::find_if(part.begin(), part.end(), [](const Item& k) { return k.has(Class::colour); });

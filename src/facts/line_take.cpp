@@ -191,7 +191,8 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     // amitraz strips in, 4 strips
     const auto strips = [](const Item& i) { return i.is("strip") || i.is("pad") || i.is("tray"); };
     if (items.size() == 2 && strips(items[1])) std::erase_if(both, [&](const Item& i) { return strips(i) && i.is(items[1].words.front()->term); });
-    both.insert(both.end(), items.begin(), items.end());
+    const auto details = std::find_if(items.begin(), items.end(), [](const Item& i) { return !i.has(Class::link) || i.is("with"); });   // and they come out August 1
+    both.insert(both.end(), details, items.end());
     if (both.size() > 16) return false;
     const std::vector<Item> written = both;
     std::optional<Day> happened;

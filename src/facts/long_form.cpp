@@ -93,6 +93,7 @@ std::string queen_words(const Fact& f) {
         {"seen", "queen seen"}, {"not seen", "queen not seen"}, {"right", "queenright"}, {"absent", "queenless"}, {"virgin", "virgin seen"},
         {"laying", "queen laying"}, {"not laying", "not laying"}, {"new", "new queen seen"}, {"failing", "queen failing"},
         {"drone layer", "drone layer"}, {"laying workers", "laying workers"}, {"emerged", "queen emerged"}, {"superseded", "superseded"}};
+    if (f.detail == "laying" && f.text == "new") return "new queen laying";
     for (const auto& [detail, form] : forms)
         if (f.detail == detail) return std::move(Words{}(form)(f.text)).text();
     return "queen";
@@ -380,7 +381,7 @@ std::vector<std::string> assumptions(const Journal& journal, const Fact& fact) {
     if (fact.assumed & assumed_comb) out.push_back("drawn comb (not said)");
     if (fact.assumed & assumed_placing) out.push_back(s.new_supers == Placing::under ? "under (place not said)" : "on top (place not said)");
     if (fact.assumed & assumed_full) out.push_back("how full (not said of what)");
-    if (fact.assumed & assumed_unit) out.push_back(fact.kind == Kind::temperature ? (s.temperature == Unit::fahrenheit ? "Fahrenheit (not said)" : "Celsius (not said)") : (s.gallon == Unit::imperial_gallon ? "imperial gallons (not said)" : "US gallons (not said)"));
+    if (fact.assumed & assumed_unit) out.push_back(fact.kind == Kind::temperature ? (fact.value.unit == Unit::fahrenheit ? "Fahrenheit (not said)" : "Celsius (not said)") : (s.gallon == Unit::imperial_gallon ? "imperial gallons (not said)" : "US gallons (not said)"));
     return out;
 }
 

@@ -17,7 +17,7 @@ struct NumberWord {
 constexpr std::array<NumberWord, 9> number_words = {{{"a", "1"}, {"another", "1"}, {"an", "1"}, {"one", "1"}, {"two", "2"}, {"three", "3"}, {"five", "5"}, {"half", "0.5"}, {"quarter", "0.25"}}};
 
 /// Units of weight and volume only: `a day` and `one degree` are no amounts of anything kept here.
-constexpr std::array<std::string_view, 24> unit_words = {"pound", "pounds", "lb", "lbs", "ounce", "ounces", "oz", "kilo", "kilos", "kg", "gram", "grams", "g",
+constexpr std::array<std::string_view, 26> unit_words = {"pounder", "pounders", "pound", "pounds", "lb", "lbs", "ounce", "ounces", "oz", "kilo", "kilos", "kg", "gram", "grams", "g",
     "litre", "litres", "liter", "liters", "gallon", "gallons", "quart", "quarts", "pint", "pints", "gal"};
 
 bool is_word(const std::vector<Token>& t, std::size_t i, std::string_view text) { return i < t.size() && t[i].type == Token::Type::word && t[i].text == text; }
@@ -93,7 +93,7 @@ std::vector<Token> amounts_in_words(const std::vector<Token>& tokens) {
             out.push_back(tokens[i]);
             continue;
         }
-        put(digits + ' ' + tokens[unit].text, i, unit);
+        put(digits + ' ' + (tokens[unit].text.starts_with("pounder") ? "lb" : tokens[unit].text), i, unit);
         i = unit;
     }
     return out;

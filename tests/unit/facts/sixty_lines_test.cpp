@@ -58,7 +58,7 @@ TEST_CASE("sixty lines as keepers write them", "[facts]") {
         {R"(H6 super 8/10 drawn, 6/10 filled, 3 capped)", R"(hive 6 super 8 of 10 frames drawn | hive 6 super 6 of 10 frames full | hive 6 super 3 frames capped)"},
         {R"(H4 light. Fed 1 gal 2:1)", R"(hive 4 stores light | hive 4 fed 1 gal thick syrup)"},
         {R"(#8 alcohol wash 11/300. Formic in, out by 9/14.)", R"(hive 8 wash 11/300 | hive 8 formic acid in for 103 days)"},
-        {R"(Sticky board, Grey box: 42 mites in 3 days)", R"("Sticky board" | Grey box drop 42 mites in 3 days)"},
+        {R"(Sticky board, Grey box: 42 mites in 3 days)", R"(Grey box drop 42 mites in 3 days)"},
         {R"(H6 Removed 1 sealed QC, left 1 open one on frame 4 w/ pin)", R"(hive 6 knocked down 1 sealed queen cell | hive 6 left 1 open queen cell)"},
         {R"(Tin Barn hive on the scale 141.5 (+6 since Tues))", R"(?Tin Barn hive "on the scale 141.5" | ?Tin Barn hive "6 since Tues" | !no-unit | !not-understood | !wrong-yard)"},
         {R"(Ferry Field: hive 2 dead. Cluster size of fist, plenty honey. Mites I think.)", R"(hive 2 dead | hive 2 "Cluster size of fist" | hive 2 plenty of stores | hive 2 "Mites I think" | !wrong-yard)"},

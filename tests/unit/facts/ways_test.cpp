@@ -256,7 +256,7 @@ TEST_CASE("colony, queen, food, treatments, mites", "[facts]") {
         {R"(h3 queen mated)", R"(h3 "queen mated")"},
         {R"(h3 queen laying)", R"(h3 queen laying)"},
         {R"(h3 queen not laying yet)", R"(h3 not laying)"},
-        {R"(h3 new queen laying)", R"(h3 queen laying)"},
+        {R"(h3 new queen laying)", R"(h3 new queen laying)"},
         {R"(h3 drone layer)", R"(h3 drone layer)"},
         {R"(h3 laying workers)", R"(h3 laying workers)"},
         {R"(h3 queen failing)", R"(h3 queen failing)"},
