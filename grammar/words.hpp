@@ -429,7 +429,7 @@ inline constexpr Word words[] = {
     // Links and prepositions
     {"and", Class::link, "and|&|plus|then|as well as"},
     {"with", Class::link, "with|w/|w|wi"},
-    {"but", Class::link, "but|though|although|while|so|because|since they|as they|b/c|cos|and so|for the"},
+    {"but", Class::link, "but|though|although|even though|while|whereas|by the time|which i|which is|which are|which was|which were|seeing as|seeing that|given that|thanks to|on account of|so|because|since they|as they|b/c|cos|and so|for the"},
     {"from", Class::preposition, "from|ex|out of|off of"},
     {"to", Class::preposition, "to|onto|over to|for|in front of"},
     {"into", Class::preposition, "into|in to|as|now|called|named"},

@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "facts/chunk.hpp"
 #include "facts/clause_words.hpp"
 
 // What is no event though it names one: plans, conditions, reasons, doubts.
@@ -93,7 +94,11 @@ std::size_t LineReader::governed_to(const std::vector<std::vector<Item>>& clause
     if (regret(because) || (!todo && because.starts_with("need"))) return at + 1;
     std::size_t end = at + 1;
     // needs a super, they have bees on all 16 frames: why
-    const auto why_it_needs = [&](const std::vector<Item>& c) { return !c.empty() && they(surface(c.front())) && !eventful(c) && reads(c); };
+    const auto why_it_needs = [&](const std::vector<Item>& c) {
+        std::vector<Item> joined = c;
+        chunk(joined, item_context());
+        return !c.empty() && they(surface(c.front())) && !eventful(joined) && reads(c);
+    };
     if (todo && because.starts_with("need")) {
         while (end < clauses.size() && !why_it_needs(clauses[end])) ++end;
         return end;
@@ -107,7 +112,7 @@ std::size_t LineReader::governed_to(const std::vector<std::vector<Item>>& clause
 
 /// `excluder off because they won't go through`: the reason is a clause of its own. Not in `all capped but one`.
 bool LineReader::gives_reason(const std::vector<Item>& items, std::size_t at) const {
-    static constexpr std::array<std::string_view, 9> words = {"because", "b/c", "cos", "since they", "as they", "but", "though", "although", "while"};
+    static constexpr std::array<std::string_view, 21> words = {"because", "b/c", "cos", "since they", "as they", "but", "though", "although", "even though", "while", "whereas", "by the time", "which i", "which is", "which are", "which was", "which were", "seeing as", "seeing that", "given that", "thanks to"};
     const Item& item = items[at];
     if (item.what != What::term || !item.is("but") || at == 0 || at + 1 >= items.size()) return false;
     const std::string said = surface(item);

@@ -368,7 +368,7 @@ TEST_CASE("boxes weighed together, hives by number, washes in a list, and furthe
         {R"(26C, close, thundery)", R"(26C | humid | thundery)"},
         {R"(h1-h9 but not h6 - supers off and excluders out for winter)", R"(h1 -all supers | h2 -all supers | h3 -all supers | h4 -all supers | h5 -all supers | h7 -all supers | h8 -all supers | h9 -all supers | h1 excluder off | h2 excluder off | h3 excluder off | h4 excluder off | h5 excluder off | h7 excluder off | h8 excluder off | h9 excluder off)"},
         {R"(h1, h2, h3 - all good, queen seen in h2, whacked a second super on each)", R"(h1 "all good" | h2 "all good" | h3 "all good" | h2 queen seen | h1 +super | h2 +super | h3 +super)"},
-        {R"(h1 needs a super next time, they've got bees on 16 frames)", R"(h1 todo "needs a super next time, they've got bees on 16 frames")"},
+        {R"(h1 needs a super next time, they've got bees on 16 frames)", R"(h1 todo "needs a super next time" | h1 16 frames of bees)"},
         {R"(Pulled the formic out of h6, should have done it two weeks ago, and she's still laying so no harm done.)", R"(h6 formic acid out | h6 "should have done it two weeks ago" | h6 "and she's still laying so no harm done")"},
         {R"(h8 never built up so I combined it with h7 using newspaper)", R"(h8 "never built up" | h8 united with h7)"},
         {R"(h1 I counted 9 frames of bees and 5 frames of brood with a nice tight pattern, saw the queen too.)", R"(h1 9 frames of bees | h1 5 frames of brood | h1 pattern good | h1 queen seen)"},
