@@ -47,6 +47,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::super_on, "topsupered COMB? KIND? FRAMES?", "placing=over", ""},
     {Kind::super_on, "added|on|+ another_one KIND? COMB? PLACE? FRAMES?", "carry", ""},
     {Kind::super_on, "added|on|+ ORDINAL KIND? COMB? PLACE? labelled? LABEL? FRAMES?", "carry", ""},
+    {Kind::super_on, "added|on|+ nths KIND? COMB? PLACE? FRAMES?", "", ""},
     {Kind::super_on, "NTH_SUPER KIND? COMB? PLACE labelled? LABEL? FRAMES?", "", ""},
     {Kind::super_on, "+|on|added super# KIND? strip FRAMES? PLACE?", "comb=strips", ""},
     {Kind::super_on, "returned|on wet# PLACE? KIND?", "comb=wet", ""},
@@ -60,6 +61,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::super_off, "taken_off|off super#|BOX SPECIAL? MASS scale? net", "manner=net", "h4 top off 18 kg honey"},
     {Kind::super_off, "taken_off|off super#|BOX SPECIAL? MASS honey", "manner=net", ""},
     {Kind::super_off, "taken_off|off honey super?", "box=all", "h4 honey off"},
+    {Kind::super_off, "taken_off|off nths MASS? before?", "", ""},
     {Kind::super_off, "taken_off|off SPECIAL MASS? to_shed?", "", ""},
     {Kind::super_off, "- SPECIAL MASS? to_shed?", "", ""},
     {Kind::super_off, "taken_off|off MASS? before?", "carry", ""},
@@ -120,7 +122,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::brood_box_count, "single_brood on?", "count=1", ""},
 
     // ---- The life of hives
-    {Kind::hive_moved, "moved TO_YARD", "", "h4 moved to orchard"},
+    {Kind::hive_moved, "moved|moved_up TO_YARD", "", "h4 moved to orchard"},
     {Kind::hive_renamed, "@renamed", "", "h6 renamed Rose"},
     {Kind::hive_sold, "sold @to|at?", "hive", "h6 sold"},
     {Kind::hive_dead, "seen? dead @cause?", "", "h2 dead"},
@@ -328,6 +330,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::queen_cells, "queen_cell# seen?", "", "h3 3 queen cells"},
     {Kind::queen_cells, "not queen_cell#|swarm_cell# seen?", "count=0", "h3 no queen cells"},
     {Kind::queen_cells, "not cell# seen?", "count=0", ""},
+    {Kind::queen_cells, "cell|queen_cell all? missing", "count=0", ""},
     {Kind::queen_cells, "open_cell# charged", "detail=charged", ""},
     {Kind::queen_cells, "open_cell# mid_comb? seen?", "detail=open", "h3 2 open queen cells"},
     {Kind::queen_cells, "sealed_cell# mid_comb? seen?", "detail=sealed", "h3 1 sealed queen cell"},
@@ -337,7 +340,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::queen_cells, "N charged", "detail=charged cells", ""},
     {Kind::queen_cells, "queen_cell# capped seen?", "detail=sealed", ""},
     {Kind::queen_cells, "queen_cell# charged mid_comb? seen?", "detail=charged", ""},
-    {Kind::queen_cells, "charged_cell# mid_comb?", "detail=charged", ""},
+    {Kind::queen_cells, "charged_cell# mid_comb? seen?", "detail=charged", ""},
     {Kind::queen_cells, "opened_cell# seen?", "detail=emerged", ""},
     {Kind::queen_cells, "queen_cell#|sealed_cell# emerged", "detail=emerged", ""},
     {Kind::queen_cells, "cell#|queen_cell# mid_comb seen?", "", ""},
@@ -351,6 +354,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::cells_removed, "cells_removed|taken_off all? queen_cell#|swarm_cell#|open_cell#|sealed_cell#", "", "h3 knocked down 3 queen cells"},
     {Kind::cells_removed, "cells_removed N|both|all|the_rest? lost_weight?", "cells", ""},
     {Kind::cells_removed, "cells_removed cell#", "", ""},
+    {Kind::cells_removed, "removed N|both|all|the_rest", "cells", ""},
     {Kind::cells_removed, "cells_removed other", "cells count=1", ""},
     {Kind::cells_removed, "cells_removed other N", "cells", ""},
     {Kind::cells_left, "left queen_cell#|open_cell#|sealed_cell#", "", "h3 left 1 sealed queen cell"},
@@ -359,6 +363,8 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::cells_left, "left good? cell#", "", ""},
     {Kind::cells_left, "all_but_removed N|queen_cell#|open_cell#|sealed_cell#", "cells", ""},
     {Kind::cells_left, "left N good? open", "detail=open cells", ""},
+    {Kind::cells_left, "all_but_removed capped", "detail=sealed count=1 cells", ""},
+    {Kind::cells_left, "all_but_removed open", "detail=open count=1 cells", ""},
     {Kind::cells_left, "left capped##", "detail=sealed cells", ""},
 
     // ---- Care

@@ -61,7 +61,7 @@ struct quantity    : p::seq<p::sor<number_range, p::seq<number, p::opt<at_least>
 // 1/2, 7/10, 1 1/2, 1/2 lb
 struct numerator   : digits {};
 struct denominator : digits {};
-struct whole       : p::seq<digits, p::plus<p::blank>, p::at<digits, p::one<'/'>, digits>> {};
+struct whole       : p::seq<digits, p::plus<p::blank>, p::at<digits, p::one<'/'>, p::rep_min_max<1, 2, p::digit>, p::not_at<p::digit>>> {};   // not of hive 1 3/300
 struct slash       : p::seq<p::opt<whole>, numerator, p::one<'/'>, denominator, p::opt<gap, unit>> {};
 struct ratio       : p::seq<p::digit, p::one<':'>, p::digit, p::not_at<p::digit>> {};
 struct hour_minute : p::seq<p::rep_min_max<1, 2, p::digit>, p::one<':'>, p::rep<2, p::digit>, p::not_at<p::digit>, p::opt<gap, p::istring<'a', 'm'>>, p::opt<gap, p::istring<'p', 'm'>>> {};

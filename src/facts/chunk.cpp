@@ -46,6 +46,15 @@ void bind_about(Items& items, std::size_t i) {
     items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
 }
 
+/// `over 80% full`: at least.
+void over_so_much(Items& items) {
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        const bool over = items[i].is("over") && items[i].end - items[i].begin == 4;
+        const bool so_much = items[i + 1].what == What::value && (items[i + 1].value.dimension == Dimension::share || items[i + 1].value.dimension == Dimension::mass);
+        if (over && so_much) items[i].words = {table_word("at least", Class::about)};
+    }
+}
+
 void about_words(Items& items) {
     for (std::size_t i = items.size(); i-- > 0;)
         if (items[i].has(Class::about) && items[i].words.size() == 1) bind_about(items, i);
@@ -173,6 +182,7 @@ void jars(Items& items) {
         else if (at(1)->is("of") && the && mass(3)) make_jars(items, i, i + 3, 4);   // 18 of the one-pounders
         else if (jar(1) && at(2) && at(2)->is("of") && mass(3)) make_jars(items, i, i + 3, 4);
         else if (jar(1) && mass(2)) make_jars(items, i, i + 2, 3);
+        else if (at(1)->is("tub") && at(2) && (times_sign(*at(2)) || at(2)->is("of")) && mass(3)) make_jars(items, i, i + 3, 4);   // 8 pails x 30 lb
         else if (jar(1)) make_jars(items, i, 0, 2);
     }
 }
@@ -210,11 +220,20 @@ void counted_frames(Items& items) {
         if (items[i].is("stocktake") && items[i].end - items[i].begin == 7) pass_over(items[i]);   // counted
 }
 
-/// `drizzle till 11`: how long the weather lasted.
+bool wind_speed(const Item& i) {
+    static constexpr std::array<std::string_view, 6> units = {"km", "kmh", "kph", "mph", "knots", "kn"};
+    return i.what == What::unknown && std::find(units.begin(), units.end(), i.text) != units.end();
+}
+
+/// `drizzle till 11`, `wind 20 mph`: how long the weather lasted, how hard it blew.
 void weather_until(Items& items) {
     if (std::none_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::weather); })) return;
     for (std::size_t i = 0; i + 1 < items.size(); ++i)
         if (items[i].is("when") && is_count(items[i + 1]) && items[i + 1].value.unit == Unit::piece) pass_over(items[i]), pass_over(items[i + 1]);
+        else if (is_count(items[i]) && wind_speed(items[i + 1])) {
+            pass_over(items[i]), pass_over(items[i + 1]);
+            if (i + 3 < items.size() && items[i + 2].what == What::stop && items[i + 3].what == What::unknown && items[i + 3].text == "h") pass_over(items[i + 3]);   // km/h
+        }
 }
 
 /// `lime just starting along the brook`: where it stands is not kept.
@@ -235,6 +254,17 @@ void where_plants_stand(Items& items) {
         if (!named) continue;
         std::for_each(i, end, pass_over);
         i = end - 1;
+    }
+}
+
+/// `moved to the moor for the heather`: why is not kept.
+void why_moved(Items& items) {
+    const auto yard = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.what == What::yard; });
+    if (yard == items.end() || std::none_of(items.begin(), yard, [](const Item& i) { return i.is("moved") || i.is("moved up"); })) return;
+    for (auto i = yard; i + 1 < items.end(); ++i) {
+        auto plant = i + 1;
+        while (plant != items.end() && plant->has(Class::filler)) ++plant;
+        if ((i->is("to") || i->is("but")) && plant != items.end() && plant->has(Class::plant)) pass_over(*i), pass_over(*plant);
     }
 }
 
@@ -300,6 +330,15 @@ void samples(Items& items) {
         items[i].m = static_cast<int>(items[i + 2].value.amount / 1000);
         const bool bees = i + 3 < items.size() && items[i + 3].is("bees");
         absorb(items, i, i + 1, bees ? 3 : 2);
+    }
+    // washed 300 bees, 9 mites
+    for (std::size_t i = 0; method && i + 1 < items.size(); ++i) {
+        const auto mites = std::find_if(items.begin(), items.end(), [](const Item& k) { return k.is("mite") && k.counted; });
+        if (!sample_size(items[i]) || (i > 0 && out_of(items[i - 1])) || items[i].value.unit != Unit::piece || !items[i + 1].is("bees") || mites == items.end()) continue;
+        mites->counted = false;
+        if (i + 3 < items.size() && items[i + 2].is("from") && items[i + 3].what == What::hives) pass_over(items[i + 2]);
+        items[i].what = What::slash, items[i].n = mites->count, items[i].m = static_cast<int>(items[i].value.amount / 1000);
+        absorb(items, i, i + 1, 1);
     }
     for (std::size_t i = 0; i + 2 < items.size(); ++i) {
         if (!items[i].is("mite") || !items[i].counted) continue;
@@ -386,6 +425,7 @@ void counts(Items& items) {
         items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
     }
     // queen cells 3: a number after what only counts, at the end of its clause
+    if (items.size() > 2 && times_sign(items.back()) && is_count(items[items.size() - 2])) absorb(items, items.size() - 2, items.size() - 1, 1);   // stung 4 x
     if (items.size() > 1 && is_count(items.back()) && items.back().value.unit == Unit::piece && items.back().text != "x" && items.back().text != "nth") {
         static constexpr std::array<std::string_view, 11> counted = {"cup", "charged cup", "queen cell", "open cell", "sealed cell", "swarm cell", "sting", "seam", "frames of bees", "frames of brood", "frames of stores"};
         Item& noun = items[items.size() - 2];
@@ -428,6 +468,8 @@ void chunk(std::vector<Item>& items, const ItemContext& context) {
     counted_frames(items);
     weather_until(items);
     where_plants_stand(items);
+    why_moved(items);
+    over_so_much(items);
     about_words(items);
     another_one(items);
     number_words(items);

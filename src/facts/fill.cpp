@@ -242,6 +242,9 @@ void finish(Candidate& c, const std::vector<Item>& items) {
         for (const Item& i : items)
             if (i.is("pad") || i.is("tray")) f.manner = i.is("pad") ? "pad" : "tray";
     if (f.kind == Kind::super_off && f.manner == "net") f.manner = "honey";
+    // thirds off: the third super of each
+    for (const Item& i : items)
+        if (f.kind == Kind::super_off && i.is("nths")) f.box = {BoxChoice::By::number, Role::super, static_cast<std::uint8_t>(i.word(Class::thing)->number), {}};
     if (f.kind == Kind::queen && f.detail == "laying" && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("new queen"); })) f.text = "new";
     if (f.kind == Kind::queen && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("unmarked"); })) f.text = "unmarked";
     if (c.after_cells && f.kind == Kind::cells_left && !f.detail.empty()) f.count = f.count < 0 && f.value.said() ? static_cast<int>(f.value.amount / 1000) : f.count;

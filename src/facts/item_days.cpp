@@ -88,18 +88,28 @@ bool Itemiser::day() {
         const bool dm = context_.settings->date_order == DateOrder::day_month;
         found = near(static_cast<unsigned>(dm ? t->n : t->m), static_cast<unsigned>(dm ? t->m : t->n)), length = 1;
     } else if (due) return false;
-    else if (word(0, "yesterday")) found = noted - date::days{1}, length = 1;
+    else if ((next == 0 || since) && word(next, "yesterday")) found = noted - date::days{1}, length = 1;
     else if (t->type == Token::Type::word && weekday_of(t->text) >= 0) {
         const auto back = (date::weekday{noted} - date::weekday{static_cast<unsigned>(weekday_of(t->text))}).count();
         found = noted - date::days{back}, length = 1;
     } else if (word(0, "last") && word(1, "night")) found = noted - date::days{1}, length = 2;
     else if (t->type == Token::Type::quantity && t->value.dimension == Dimension::duration && word(next + 1, "ago"))
         found = noted - date::days{t->value.amount}, length = 2;
+    // 30 June 2028
+    const Token* year = found && length == 2 ? token(next + 2) : nullptr;
+    const bool year_said = year && year->type == Token::Type::number && year->text.size() == 4 && year->value.amount >= 1'990'000 && year->value.amount <= 2'100'000;
+    if (year_said) {
+        const date::year_month_day day_said{*found};
+        const date::year_month_day exact{date::year{static_cast<int>(year->value.amount / 1000)}, day_said.month(), day_said.day()};
+        if (!exact.ok()) return false;
+        found = Day{exact};
+        ++length;
+    }
     if (!found) return false;
     // out Aug 8, written on 25 July: no keeper notes a day of last summer without its year
     const date::year_month_day said{*found};
     const auto next_time = soonest(static_cast<unsigned>(said.day()), static_cast<unsigned>(said.month()), noted);
-    const bool to_come = !due && t->type != Token::Type::date && days_between(*found, noted) > 200 && next_time;
+    const bool to_come = !due && !year_said && t->type != Token::Type::date && days_between(*found, noted) > 200 && next_time;
     if (to_come) found = next_time;
     Item& item = push(What::day, next + length);
     item.day = *found;

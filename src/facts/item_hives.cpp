@@ -31,6 +31,13 @@ std::vector<HiveId> hive_range(const Lexicon& lexicon, const std::string& from, 
     return hives;
 }
 
+/// `requeened with a yellow queen` where a hive is called A: the article; `I saw eggs` where one is called I: the keeper.
+bool article_or_pronoun(const Token& t, const Token* next) {
+    const bool small_a = t.text == "a" && t.raw.empty(), capital_i = t.text == "i";
+    const bool goes_on = next && next->type != Token::Type::symbol && next->text != "and" && next->text != "to";
+    return (small_a || capital_i) && goes_on;
+}
+
 }  // namespace
 
 /// The hive that starts `ahead` tokens from here; `length` 0 when none does. A name that looks like a
@@ -57,6 +64,7 @@ HiveId Itemiser::one_hive(std::size_t ahead, std::size_t& length, std::string& n
         return id;
     }
     if (t->type != Token::Type::word) return no_hive;
+    if (!generic && article_or_pronoun(*t, token(next + 1))) return no_hive;
     const Meaning meaning = context_.lexicon->find(words_, at_ + next);
     if (meaning.hive != no_hive) {
         // A hive called like a word is meant only when written as a name.

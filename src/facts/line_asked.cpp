@@ -37,7 +37,7 @@ bool smells_of_data(const Item& i, const Lexicon& lexicon) {
 
 /// Tells of the fill, a box, cells, mites, a medicine or honey in words that are used for nothing else.
 bool speaks_of_data(const Item& i) {
-    static constexpr std::array<std::string_view, 29> terms = {"super", "brood box", "excluder", "escape board", "capped", "uncapped", "none capped", "to shed", "queen not seen", "starting to cap", "drawn", "foundation", "frames of brood",
+    static constexpr std::array<std::string_view, 30> terms = {"nths", "super", "brood box", "excluder", "escape board", "capped", "uncapped", "none capped", "to shed", "queen not seen", "starting to cap", "drawn", "foundation", "frames of brood",
         "frames of bees", "frames of stores", "queen cell", "open cell", "sealed cell", "charged cell", "swarm cell", "supersedure cell", "emergency cell", "sealed brood", "egg", "mite", "strip",
         "extracted", "moisture", "jar"};
     if (i.what == What::box || i.has(Class::substance) || (i.has(Class::amount) && !i.is("started") && i.words.size() == 1)) return true;
@@ -61,10 +61,10 @@ bool tells_of_a_deed(const std::vector<Item>& items) {
     if (std::any_of(items.begin(), items.end(), life)) return true;
     const auto strange = [](const Item& i) { return i.what == What::unknown; };
     const auto plainly = [&](const Item& i) { return deed(i) && !i.is("gained") && !i.is("lost weight"); };
-    const auto deed_alone = [&](const Item& i) { return i.idle() || (plainly(i) && (i.words.size() == 1 || i.is("harvested")) && !i.has(Class::order) && !i.is("inspected")); };
+    const auto deed_alone = [&](const Item& i) { return i.idle() || (plainly(i) && (i.words.size() == 1 || i.is("harvested") || i.is("removed")) && !i.has(Class::order) && !i.is("inspected")); };
     if (std::any_of(items.begin(), items.end(), plainly) && std::all_of(items.begin(), items.end(), deed_alone)) return true;
     const auto small = [](const Item& i) { return i.is("on") || i.is("off"); };
-    const auto counts = [](const Item& i) { return i.has(Class::count); };
+    const auto counts = [](const Item& i) { return i.has(Class::count) || i.is("both") || i.is("all"); };
     if (std::any_of(items.begin(), items.end(), small) && std::any_of(items.begin(), items.end(), counts)) return true;   // and one off h2
     const bool one = std::any_of(items.begin(), items.end(), plainly) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::count); });
     return one || (std::any_of(items.begin(), items.end(), deed) && std::any_of(items.begin(), items.end(), thing)) ||

@@ -22,7 +22,8 @@ bool clause_end(const Items& items, std::size_t at) {
     const Item& i = items[at];
     if (i.what != What::stop) return false;
     const bool per_day = i.text == "/" && at > 0 && at + 1 < items.size() && bare_number(items[at - 1]) && items[at + 1].what == What::unknown && items[at + 1].text == "day";
-    if (per_day) return false;
+    const bool per_hour = i.text == "/" && at > 0 && at + 1 < items.size() && items[at - 1].what == What::unknown && items[at - 1].text == "km" && items[at + 1].what == What::unknown && items[at + 1].text == "h";
+    if (per_day || per_hour) return false;
     const bool sample = i.text == "/" && at > 0 && at + 1 < items.size() && items[at - 1].is("mite") && bare_number(items[at + 1]);   // 6 mites/300
     return !sample && (i.text == "," || i.text == "(" || i.text == ")" || i.text == "-" || i.text == "/");
 }
@@ -214,6 +215,70 @@ void LineReader::feeds_go_on(Clauses& clauses) const {
         said.insert(said.end(), items.begin() + 1, items.end());
         clauses[c] = std::move(said);
     }
+}
+
+namespace {
+
+/// What is counted or measured hive after hive, and may be said of the next with its number only.
+bool counted_in_turn(const Fact& f) {
+    switch (f.kind) {
+        case Kind::bees: case Kind::brood: case Kind::stores: case Kind::cups: case Kind::queen_cells: case Kind::stings: case Kind::mites: case Kind::hive_weight: return true;
+        case Kind::full: case Kind::capped: case Kind::drawn: return f.value.unit == Unit::percent;
+        default: return false;
+    }
+}
+
+/// Puts the number said by `item` into a copy of what was told of another hive; false when it does not fit there.
+bool put_number(Fact& f, const Item& item) {
+    if (item.is("none")) {
+        if (f.kind != Kind::queen_cells && f.kind != Kind::cups && f.kind != Kind::mites) return false;
+        f.count = 0;
+        if (f.kind != Kind::mites) f.detail = f.manner = {};
+        return true;
+    }
+    if (item.what == What::slash) {
+        if (f.kind != Kind::mites || item.m < 50 || f.value.unit != Unit::piece) return false;
+        f.count = item.n;
+        f.value = measure(std::to_string(item.m), Unit::piece).value_or(f.value);
+        return true;
+    }
+    const Measure& said = item.value;
+    if (said.unit != Unit::piece) return said.dimension == f.value.dimension && (f.value = said, true);
+    const bool in_value = f.kind == Kind::bees || f.kind == Kind::brood || f.kind == Kind::stores || f.kind == Kind::hive_weight;
+    if (in_value && f.value.said() && f.value.unit != Unit::percent) {
+        const auto number = measure(item.text, f.value.unit);
+        return number && (f.value = *number, true);
+    }
+    const bool whole = said.low == said.high && said.amount % 1000 == 0;
+    if (in_value || f.count < 0 || !whole) return false;
+    f.count = static_cast<int>(said.amount / 1000);
+    return true;
+}
+
+}  // namespace
+
+/// `h1 6 frames of brood, h2 4`: a hive and a number tell of it what was told of the hive before. True when they do.
+bool LineReader::count_goes_on(const Items& items) {
+    const Item* hive = nullptr;
+    const Item* number = nullptr;
+    for (const Item& i : items) {
+        if (i.what == What::hives && i.role == Item::Role::none && !hive && !number) hive = &i;
+        else if ((i.what == What::value || i.what == What::slash || i.is("none")) && i.text != "nth" && !number) number = &i;
+        else if (!i.idle() || i.loose) return false;
+    }
+    const bool told = hive && number && hive->unknown_hives.empty() && out_->size() == before_clause_ + 1 && before_clause_ >= first_of_line_;
+    if (!told || out_->back().hives.size() != 1 || hive->hives.size() != 1 || out_->back().hives == hive->hives || !counted_in_turn(out_->back().fact)) return false;
+    RawFact raw = out_->back();
+    if (!put_number(raw.fact, *number)) return false;
+    raw.hives = hive->hives;
+    raw.fact.span = span(items);
+    Reading reading;
+    reading.outcome = Reading::Outcome::facts;
+    put(std::move(raw), std::move(reading));
+    before_clause_ = out_->size() - 1;
+    subject_ = {}, box_ = {}, last_.set = false;
+    subject_.hives = hive->hives;
+    return true;
 }
 
 /// `h2 too`: what the last clause told of other hives is so here as well. True when it is.

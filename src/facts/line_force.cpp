@@ -70,6 +70,7 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
         const bool met = said == "needed" && std::any_of(clauses.begin() + static_cast<std::ptrdiff_t>(at), clauses.end(), [](const std::vector<Item>& c) { return std::any_of(c.begin(), c.end(), [](const Item& k) { return k.is("added") || k.is("taken off"); }); });
         if (met) return false;
         if (tells_when(items, i, said)) continue;
+        if ((said == "in a week" || said == "in a fortnight" || said == "in two weeks") && !eventful(items) && std::none_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::order); })) continue;   // the first dry day in a fortnight
         if (i.has(Class::plan) || i.has(Class::condition)) {
             because = said;
             const bool negated = std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::negation); });
@@ -77,7 +78,7 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
             todo = !timed && !wishful(said) && !(negated && (said.starts_with("need") || said == "will"));
             return true;
         }
-        const bool weather = i.has(Class::weather) && items.size() == 1;   // close, thundery
+        const bool weather = i.has(Class::weather) && std::all_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::weather) || k.has(Class::link) || k.idle(); });   // close and thundery
         if (first_word && i.has(Class::order) && !said.ends_with('s') && !weather) {
             because = said;
             todo = true;
@@ -112,7 +113,7 @@ std::size_t LineReader::governed_to(const std::vector<std::vector<Item>>& clause
 
 /// `excluder off because they won't go through`: the reason is a clause of its own. Not in `all capped but one`.
 bool LineReader::gives_reason(const std::vector<Item>& items, std::size_t at) const {
-    static constexpr std::array<std::string_view, 21> words = {"because", "b/c", "cos", "since they", "as they", "but", "though", "although", "even though", "while", "whereas", "by the time", "which i", "which is", "which are", "which was", "which were", "seeing as", "seeing that", "given that", "thanks to"};
+    static constexpr std::array<std::string_view, 32> words = {"since it's", "since it is", "since it was", "since she", "since there", "as it's", "as it is", "as it was", "as she", "as there", "on account of", "because", "b/c", "cos", "since they", "as they", "but", "though", "although", "even though", "while", "whereas", "by the time", "which i", "which is", "which are", "which was", "which were", "seeing as", "seeing that", "given that", "thanks to"};
     const Item& item = items[at];
     if (item.what != What::term || !item.is("but") || at == 0 || at + 1 >= items.size()) return false;
     const std::string said = surface(item);

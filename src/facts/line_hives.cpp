@@ -8,6 +8,7 @@
 
 #include "facts/clause_words.hpp"
 #include "facts/slots.hpp"
+#include "facts/small_words.hpp"
 
 // Which hives a line or a clause is about.
 namespace waxtab {
@@ -78,6 +79,7 @@ void LineReader::head(std::vector<Item>& items, const std::vector<Token>& tokens
             return;
         }
     }
+    if (bare_list(items)) return;
     // 2: BIAS on 7
     const bool marked = items.size() > 1 && items[1].what == What::stop && (items[1].text == ":" || items[1].text == "-");
     if (marked && lead.what == What::value && lead.value.unit == Unit::piece) {
@@ -105,6 +107,24 @@ void LineReader::head(std::vector<Item>& items, const std::vector<Token>& tokens
         return head(items, tokens);
     }
     if (take_all(items, true)) drop_marks();
+}
+
+/// `3 and 4 each got a super`: bare numbers joined, and a word that goes with several hives. True when they are hives.
+bool LineReader::bare_list(std::vector<Item>& items) {
+    static constexpr std::array<std::string_view, 8> several = {"each", "both", "are", "were", "have", "had", "all", "both of them"};
+    std::vector<HiveId> hives;
+    std::size_t i = 0;
+    for (; i < items.size(); ++i) {
+        if (items[i].is("and") || stop(items[i], ",")) continue;
+        if (!bare_number(items[i]) || items[i].value.low != items[i].value.high || items[i].value.amount % 1000 != 0) break;
+        const HiveId id = lexicon_.hive(std::to_string(items[i].value.amount / 1000));
+        if (id == no_hive) return false;
+        hives.push_back(id);
+    }
+    if (hives.size() < 2 || i >= items.size() || std::find(several.begin(), several.end(), surface(items[i])) == several.end()) return false;
+    subject_.hives = hives;
+    items.erase(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i) + (says_each(items[i]) ? 0 : 1));
+    return true;
 }
 
 /// `h1 - super full. h2 - super half full`: each sentence with the hive it is about.
@@ -141,8 +161,10 @@ void LineReader::one_there_too(std::vector<std::vector<Item>>& clauses) const {
 /// `all`, `both`, `the rest`, `all but h4`, at the head of a line or at the end of a clause.
 bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
     if (items.empty()) return false;
+    const bool medicine = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::substance); });
     const auto group = [&](const Item& i) {
         const std::string s = surface(i);
+        if (medicine && i.what == What::term && s == "in all") return true;
         return i.what == What::term && (s == "all" || s == "both" || s == "the rest" || s == "the others" || s == "rest" || s == "others" || s == "everyone" || s == "everybody" || s == "every" || s == "each" || s == "all but" || s == "all bar" || s == "all except" || s == "all exc" || s == "the lot");
     };
     const auto names_hives = [&](const Item& i) {
@@ -156,7 +178,10 @@ bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
         items.erase(items.begin() + 1);
     }
     if (at_head && group(items.front())) {
-        const bool boxes = items.size() > 1 && (items[1].is("super") || items[1].is("box") || items[1].is("frame") || items[1].is("brood box") || items[1].is("capped") || items[1].is("drawn") || items[1].has(Class::amount) || items[1].is("queen cell"));
+        // both off h8: of what is on it
+        const bool at_a_hive = items.size() > 2 && items[1].what != What::hives && !items[1].is("all but") && !names_hives(items[1]) &&
+                               std::any_of(items.begin() + 2, std::find_if(items.begin(), items.end(), [](const Item& i) { return i.what == What::stop; }), [](const Item& i) { return i.what == What::hives; });
+        const bool boxes = at_a_hive || (items.size() > 1 && (items[1].is("super") || items[1].is("box") || items[1].is("frame") || items[1].is("brood box") || items[1].is("capped") || items[1].is("drawn") || items[1].has(Class::amount) || items[1].is("queen cell")));
         if (!boxes) at = 0;
     }
     // at the head of a line: what its first clause is about, not a later one
@@ -199,6 +224,10 @@ bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
     // "treat all" leaves nothing dangling; a preposition before it goes with it.
     if (at > 0 && (items[at - 1].is("on") || items[at - 1].is("to") || items[at - 1].is("of") || items[at - 1].is("in")) && at > 1) --at;
     subject_ = found;
+    if (s == "in all") {   // amitraz in all
+        items[at].words = {table_word("in", Class::done)};
+        ++at;
+    }
     items.erase(items.begin() + static_cast<std::ptrdiff_t>(at), items.begin() + static_cast<std::ptrdiff_t>(end));
     return true;
 }

@@ -29,6 +29,34 @@ bool any_hive(const std::vector<Item>& items) {
     return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });
 }
 
+bool is_hives(const Item& i) { return i.what == What::hives; }
+
+/// Of a hive and the mites counted there, and of nothing else.
+bool tells_a_count(const Item& i) {
+    return i.idle() || is_hives(i) || i.what == What::value || i.what == What::slash || i.is("mite") || i.is("in") || i.is("per") || i.is("of") || i.is("bees") || i.is("added") || i.is("none") || i.is("per day");
+}
+
+/// `washes per 300 bees`, `drop over 3 days`: takes the sample or the days, said once for all hives, out of the header.
+std::vector<Item> said_once(std::vector<Item>& header) {
+    const auto leads = [](const Item& i) { return i.is("per") || i.is("in") || i.is("from") || i.is("over"); };
+    const auto per = std::find_if(header.begin(), header.end(), leads);
+    const bool measured = per != header.end() && per + 1 != header.end() && (per + 1)->what == What::value && ((per + 1)->value.dimension == Dimension::duration || (per + 1)->value.amount >= 50'000);
+    if (!measured) return {};
+    std::vector<Item> once(per, header.end());
+    header.erase(per, header.end());
+    return once;
+}
+
+/// `h1 2/300 h2 1/300`: a clause for each hive.
+void clause_for_each_hive(std::vector<std::vector<Item>>& clauses) {
+    for (std::size_t c = 0; c < clauses.size(); ++c) {
+        const auto next = std::find_if(clauses[c].begin() + 1, clauses[c].end(), is_hives);
+        const bool counted = next != clauses[c].end() && ((next - 1)->what == What::value || (next - 1)->what == What::slash || (next - 1)->is("mite"));
+        const auto at = static_cast<std::size_t>(next - clauses[c].begin());
+        if (counted && next->role == Item::Role::none) break_clause(clauses, c, at, at);
+    }
+}
+
 bool any_method(const std::vector<Item>& items) {
     return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::method) || i.is("weighed"); });
 }
@@ -180,44 +208,24 @@ bool LineReader::for_each_box(const Clause& c) {
 /// `mite wash: h1 6 in 300, h2 11`: how it was counted is said once for all hives that follow.
 void LineReader::method_for_all(std::vector<std::vector<Item>>& clauses) const {
     if (clauses.empty() || !any_method(clauses.front())) return;
-    std::vector<Item>& first = clauses.front();
-    const auto hives = std::find_if(first.begin(), first.end(), [](const Item& i) { return i.what == What::hives; });
-    if (hives == first.end() || !any_method({first.begin(), hives})) return;
-    std::vector<Item> header;
-    for (auto i = first.begin(); i != hives; ++i)
-        if (i->what != What::stop) header.push_back(*i);
-    std::erase_if(first, [](const Item& i) { return stop(i, ":"); });
-    // washes per 300 bees: h1 6, h2 9
-    std::vector<Item> sample;
-    const auto per = std::find_if(header.begin(), header.end(), [](const Item& i) { return i.is("per") || i.is("in") || i.is("from"); });
-    if (per != header.end() && per + 1 != header.end() && bare_number(*(per + 1)) && (per + 1)->value.amount >= 50'000) {
-        sample.assign(per, header.end());
-        header.erase(per, header.end());
-        first.erase(std::find_if(first.begin(), first.end(), [&](const Item& i) { return i.begin == sample.front().begin; }), std::find_if(first.begin(), first.end(), [](const Item& i) { return i.what == What::hives; }));
-        const std::uint32_t end = first.back().end;
-        for (Item i : sample) i.begin = i.end = end, first.push_back(i);
-    }
-    // wash h1 2/300 h2 1/300: a clause for each
-    for (std::size_t i = header.size() + 1; i < clauses.front().size(); ++i)
-        if (clauses.front()[i].what == What::hives && clauses.front()[i].role == Item::Role::none) {
-            const bool after_value = clauses.front()[i - 1].what == What::value || clauses.front()[i - 1].what == What::slash || clauses.front()[i - 1].is("mite");
-            if (!after_value) break;
-            break_clause(clauses, 0, i, i);
-            for (std::size_t c = 1; c < clauses.size(); ++c) {
-                const auto another = std::find_if(clauses[c].begin() + 1, clauses[c].end(), [](const Item& k) { return k.what == What::hives; });
-                if (another != clauses[c].end()) break_clause(clauses, c, static_cast<std::size_t>(another - clauses[c].begin()), static_cast<std::size_t>(another - clauses[c].begin()));
-            }
-        }
-    for (std::size_t c = 1; c < clauses.size(); ++c) {
-        const bool bare = any_hive(clauses[c]) && !any_method(clauses[c]) && std::all_of(clauses[c].begin(), clauses[c].end(), [](const Item& i) {
-            return i.idle() || i.what == What::hives || i.what == What::value || i.what == What::slash || i.is("mite") || i.is("in") || i.is("per") || i.is("of") || i.is("bees") || i.is("added") || i.is("none") || i.is("per day");
-        });
-        if (!bare) continue;
+    const auto hives = std::find_if(clauses.front().begin(), clauses.front().end(), is_hives);
+    std::vector<Item> header(clauses.front().begin(), hives);
+    if (hives == clauses.front().end() || !any_method(header)) return;
+    clauses.front().erase(clauses.front().begin(), hives);
+    std::erase_if(header, [](const Item& i) { return i.what == What::stop; });
+    const std::vector<Item> once = said_once(header);
+    clause_for_each_hive(clauses);
+    const auto sample = [](const Item& i) { return i.what == What::slash || (i.what == What::value && (i.value.dimension == Dimension::duration || i.value.amount >= 50'000)); };
+    const bool sampled = once.empty() && std::any_of(clauses.front().begin(), clauses.front().end(), sample);
+    for (std::size_t c = 0; c < clauses.size(); ++c) {
+        const bool as_before = sampled && clauses[c].size() == 2;   // h1 12 mites in 3 days, h2 9: in as many
+        if (c > 0 && (as_before || !any_hive(clauses[c]) || any_method(clauses[c]) || !std::all_of(clauses[c].begin(), clauses[c].end(), tells_a_count))) continue;
         std::vector<Item> said = header;
-        for (Item& i : said) i.begin = i.end = clauses[c].front().begin;
+        if (c > 0)
+            for (Item& i : said) i.begin = i.end = clauses[c].front().begin;
         const std::uint32_t end = clauses[c].back().end;
         clauses[c].insert(clauses[c].begin(), said.begin(), said.end());
-        for (Item i : sample) i.begin = i.end = end, clauses[c].push_back(i);
+        for (Item i : once) i.begin = i.end = end, clauses[c].push_back(i);
     }
 }
 

@@ -39,7 +39,7 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
     tail_.clear();
     line_yard_ = no_yard;
     complained_ = cells_said_ = brood_said_ = food_said_ = false;
-    first_of_line_ = out.size();
+    first_of_line_ = before_clause_ = out.size();
     std::vector<Item> items = itemise(tokens, item_context());
     food_said_ = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::food); });
     head(items, tokens);
@@ -207,8 +207,10 @@ void LineReader::clause(std::vector<Item> items) {
     if (items.size() > 2 && items[0].is("same as") && stop(items[1], ":")) items.erase(items.begin(), items.begin() + 2);
     // supers: bottom 90% capped
     if (items.size() > 2 && items[0].is("super") && stop(items[1], ":") && items[2].has(Class::which)) items.erase(items.begin(), items.begin() + 2);
-    if (items.empty() || no_sentence(items)) return;
+    if (items.empty() || no_sentence(items) || count_goes_on(items)) return;
+    before_clause_ = out_->size();
     each_of_the_head(items);
+    if (subject_.several() && items.size() > 1 && says_each(items.front())) items.erase(items.begin());
     Clause c;
     c.written = c.spoken = items;
     c.items = std::move(items);
@@ -243,7 +245,8 @@ void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
     }
     if (one && c.since && any_event(ways.front())) return keep_words(c.written, Kind::remark, Reading::Outcome::put_out, "since");
     if (ways.empty() && several_shares(c.without)) return;
-    const bool may_join = last_.set && c.doubt.empty() && last_.out < out_->size() && (ways.empty() || goes_on(out_->back().fact.kind) || still_on(out_->back().fact));
+    const bool of_another = c.own.said() && c.before.said() && c.own.hives != c.before.hives;   // h1 2 queen cells, h2 none
+    const bool may_join = last_.set && !of_another && c.doubt.empty() && last_.out < out_->size() && (ways.empty() || goes_on(out_->back().fact.kind) || still_on(out_->back().fact));
     if (may_join && join_last(c.written, one)) return;
     if (one && mites_of_the_method(c.written, ways)) return;
     if (one && each_or_together(ways.front(), c.written)) return;

@@ -72,6 +72,7 @@ private:
 
     void head(std::vector<Item>& items, const std::vector<Token>& tokens);
     void sentence(std::vector<Item> items);
+    bool bare_list(std::vector<Item>& items);
     void head_of_sentence(std::vector<Item>& items);
     void each_of_the_head(const std::vector<Item>& items);
     void one_there_too(std::vector<std::vector<Item>>& clauses) const;
@@ -148,6 +149,7 @@ private:
     void plants_share(std::vector<std::vector<Item>>& clauses) const;
     void feeds_go_on(std::vector<std::vector<Item>>& clauses) const;
     bool these_too(const std::vector<Item>& items);
+    bool count_goes_on(const std::vector<Item>& items);
     void reach(RawFact& raw, std::uint32_t end);
     bool honey_of_these(const std::vector<Item>& items);
     std::size_t governed_to(const std::vector<std::vector<Item>>& clauses, std::size_t at, bool todo, const std::string& because);
@@ -188,7 +190,7 @@ private:
     bool food_said_ = false;       ///< the line told of a feed
     HiveId nuc_frames_ = no_hive;  ///< the hive just made, whose frames are being told
     bool divided_ = false;         ///< a clause of this sentence told of a split or a nuc and was not read
-    std::size_t first_of_line_ = 0, first_of_sentence_ = 0;
+    std::size_t first_of_line_ = 0, first_of_sentence_ = 0, before_clause_ = 0;
     /// The last clause of this sentence that was read, for details that follow after a comma.
     struct Last {
         std::vector<Item> items;

@@ -24,6 +24,8 @@ bool speaks_of_brood(const Item& i) { return i.is("egg") || i.is("larva") || i.i
 /// A ten-frame deep full of honey, the heaviest box lifted, weighs about 41 kg, 90 lb (common practice, no source).
 const std::int64_t heaviest_super = 45 * unit_size(Unit::kilogram);
 
+bool says_has(std::string_view surface) { return surface == "has" || surface == "have" || surface == "had" || surface.ends_with("'ve got") || surface.ends_with("has got") || surface.ends_with("'s got"); }
+
 bool is_event_of(const Candidate& c) { return is_event(c.fact.kind); }
 
 }  // namespace
@@ -96,6 +98,11 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     const auto tells_total = [&](const Item& i) { const std::string said = surface(i); return said == "now" || said == "total" || said == "in total" || said == "altogether" || said == "still"; };
     const bool counted = std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.fact.kind == Kind::super_count; });
     if (counted && std::any_of(part.begin(), part.end(), tells_total)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::super_on; });
+    // has a super on: how it stands, and no word of when it went on
+    const auto small = [](const Item& k) { return k.is("on") || k.is("in") || k.is("off") || k.is("out"); };
+    const auto deed = [&](const Item& k) { return k.what == What::sign || (k.has(Class::done) && !small(k)); };
+    if (std::any_of(part.begin(), part.end(), [&](const Item& k) { return k.has(Class::filler) && says_has(surface(k)); }) && std::none_of(part.begin(), part.end(), deed))
+        no_reading([](const Candidate& c) { return is_event(c.fact.kind); });
     if (!number_unsaid(part)) return;
     const bool one_each = subject_.several();   // put supers on h3 and h4
     if (!one_each) no_reading([](const Candidate& c) { return c.fact.kind == Kind::super_on || c.fact.kind == Kind::brood_box_on; });
@@ -107,7 +114,10 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
 /// excluder`) or comes after them (`an excluder and a super on`).
 std::vector<Candidate> LineReader::read_part(const std::vector<Item>& items, std::size_t i, std::size_t j, const std::vector<Item>& part, bool linked, const Told& told) {
     std::vector<Candidate> found = matcher_.read(part, text(), item_context());
-    only_fitting(found, part, told);
+    // super 6 of 10 frames drawn and half full: spoken of in the part before
+    Told here = told;
+    here.box = told.box || std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i), [](const Item& k) { return k.what == What::box || is_super(k); });
+    only_fitting(found, part, here);
     const auto with = [&](const Item& verb, bool first) {
         std::vector<Item> with_verb = part;
         with_verb.insert(first ? with_verb.begin() : with_verb.end(), verb);

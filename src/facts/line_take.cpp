@@ -35,6 +35,8 @@ void LineReader::honey_from_before(Fact& fact, const Candidate& c) {
     const bool of_lot = measured_of_lot(fact.kind) || fact.kind == Kind::jars;
     for (std::size_t k = first_of_line_; k < out_->size(); ++k) {
         const Fact& before = (*out_)[k].fact;
+        // lot A: filled 36 x 1 lb and 12 x 8 oz
+        if (fact.kind == Kind::jars && before.kind == Kind::jars && k >= first_of_sentence_ && fact.lot.empty()) fact.lot = before.lot;
         if (of_lot && before.kind == Kind::extracted && fact.lot.empty() && fact.box.by == BoxChoice::By::unsaid) fact.lot = before.lot;
         const bool jars = before.kind == Kind::jars || (before.kind == Kind::gone_out && before.count > 0);
         if (!c.after_jars || !jars) continue;
@@ -165,6 +167,8 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     if (of_others) return keep_asked(where, "both of what?", "name the supers, for example `both supers full`");
     settle_box(raw.fact, c);
     const bool frames = (kind == Kind::brood || kind == Kind::stores || kind == Kind::bees) && raw.fact.value.said();
+    const bool which_queen = (kind == Kind::queen_marked || kind == Kind::queen_clipped) && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_sentence_), out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::hive_split || r.fact.kind == Kind::nuc_made; });
+    if (which_queen) return keep_asked(where, "the queen of which hive?", "write a line for the hive she is in");
     if (frames && divided_) return keep_asked(where, "at which hive?", "write a line for the hive they are in");
     honey_from_before(raw.fact, c);
     settle_hives(raw, c);

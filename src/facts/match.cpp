@@ -235,8 +235,9 @@ std::vector<Candidate> Matcher::read(const std::vector<Item>& items, std::string
         // Only honey comes from several hives at once; else one of them would be lost.
         const bool several = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives && i.role != Item::Role::none && i.hives.size() > 1; });
         if (several && c.fact.kind != Kind::extracted) continue;
-        const bool seen = std::any_of(out.begin(), out.end(), [&](const Candidate& o) { return same_content(o.fact, c.fact) && o.after_cells == c.after_cells; });
-        if (!seen) out.push_back(std::move(c));
+        const auto seen = std::find_if(out.begin(), out.end(), [&](const Candidate& o) { return same_content(o.fact, c.fact) && o.after_cells == c.after_cells; });
+        if (seen == out.end()) out.push_back(std::move(c));
+        else if (seen->carries_box && !c.carries_box) *seen = std::move(c);   // what needs nothing said before holds more often
     }
     // After `treated with` stands any name; a known substance is that substance.
     const auto treated = [](const Candidate& c) { return c.fact.kind == Kind::treatment && !c.fact.detail.empty(); };

@@ -20,13 +20,13 @@ bool drops_before_hives(const Item& i) {
 /// The clause tells what was seen, so that `on h3` says where and not that something was put on.
 bool looked_at(const Items& items) {
     return std::any_of(items.begin(), items.end(), [](const Item& i) {
-        return (i.what == What::value && i.value.dimension == Dimension::share) || (i.what == What::term && (i.has(Class::amount) || i.has(Class::method) || i.has(Class::pest) || i.has(Class::disease)));
+        return (i.what == What::value && i.value.dimension == Dimension::share) || (i.what == What::term && (i.is("seen") || i.has(Class::amount) || i.has(Class::method) || i.has(Class::pest) || i.has(Class::disease)));
     });
 }
 
 /// Things that are put on or in, so that the small word before the hive may say that they were.
 bool goes_on_or_in(const Item& i) {
-    static constexpr std::array<std::string_view, 12> things = {"super", "box", "brood box", "excluder", "escape board", "feeder", "strip", "pad", "tray", "patty", "upper entrance", "queen"};
+    static constexpr std::array<std::string_view, 13> things = {"nths", "super", "box", "brood box", "excluder", "escape board", "feeder", "strip", "pad", "tray", "patty", "upper entrance", "queen"};
     return i.what == What::box || i.what == What::unknown || !i.box_kind.empty() || i.has(Class::combing) || i.has(Class::food) || i.has(Class::substance) ||
            std::any_of(things.begin(), things.end(), [&](std::string_view t) { return i.is(t); });
 }
