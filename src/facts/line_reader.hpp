@@ -110,6 +110,7 @@ private:
         bool box = false;              ///< a super was spoken of in the line
         bool box_last = false;         ///< the last fact of the line is of a super,
         bool box_in_sentence = false;  ///< and it stands in this sentence
+        bool stands = false;           ///< `has a super on`: how it is, and no word of when it went on
         bool brood = false, food = false, cells = false, extracted = false, jars = false;
     };
     std::vector<Solution> solve(const std::vector<Item>& items);

@@ -62,6 +62,8 @@ LineReader::Told LineReader::told_before(const std::vector<Item>& items) const {
     told.box_in_sentence = told.box_last && last_.set && last_.out < out_->size();
     told.extracted = of_line(Kind::extracted);
     told.jars = of_line(Kind::jars) || std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::gone_out && r.fact.count > 0; });
+    const auto deed = [](const Item& k) { return k.what == What::sign || (k.has(Class::done) && !k.is("on") && !k.is("in") && !k.is("off") && !k.is("out")); };
+    told.stands = any([&](const Item& k) { return k.has(Class::filler) && says_has(surface(k)); }) && any([](const Item& k) { return k.is("on") || k.is("in"); }) && !any(deed);
     told.cells = cells_said_ || any(speaks_of_cells);
     return told;
 }
@@ -98,11 +100,7 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     const auto tells_total = [&](const Item& i) { const std::string said = surface(i); return said == "now" || said == "total" || said == "in total" || said == "altogether" || said == "still"; };
     const bool counted = std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.fact.kind == Kind::super_count; });
     if (counted && std::any_of(part.begin(), part.end(), tells_total)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::super_on; });
-    // has a super on: how it stands, and no word of when it went on
-    const auto small = [](const Item& k) { return k.is("on") || k.is("in") || k.is("off") || k.is("out"); };
-    const auto deed = [&](const Item& k) { return k.what == What::sign || (k.has(Class::done) && !small(k)); };
-    if (std::any_of(part.begin(), part.end(), [&](const Item& k) { return k.has(Class::filler) && says_has(surface(k)); }) && std::none_of(part.begin(), part.end(), deed))
-        no_reading([](const Candidate& c) { return is_event(c.fact.kind); });
+    if (told.stands) no_reading(is_event_of);
     if (!number_unsaid(part)) return;
     const bool one_each = subject_.several();   // put supers on h3 and h4
     if (!one_each) no_reading([](const Candidate& c) { return c.fact.kind == Kind::super_on || c.fact.kind == Kind::brood_box_on; });
