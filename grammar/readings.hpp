@@ -240,7 +240,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::sealed_brood, "FRAMES capped|sealed_brood", "detail=seen brood n:value", ""},
     {Kind::sealed_brood, "capped##", "detail=seen brood n:value", ""},
     {Kind::sealed_brood, "not sealed_brood", "detail=none", ""},
-    {Kind::pattern, "pattern good+", "detail=good", "h3 good pattern"},
+    {Kind::pattern, "laying? pattern good+", "detail=good", "h3 good pattern"},
     {Kind::pattern, "pattern poor", "detail=poor", ""},
     {Kind::pattern, "brood started? poor", "detail=poor", ""},
     {Kind::pattern, "poor", "brood detail=poor", ""},
@@ -420,7 +420,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::remark, "moved_up|moved into? full? brood_box|box", "", ""},
 
     // ---- Yard
-    {Kind::weather, "WEATHER+", "yard", "sunny, breezy"},
+    {Kind::weather, "started? WEATHER+", "yard", "sunny, breezy"},
     {Kind::temperature, "TEMP", "yard", "24C"},
     {Kind::flow, "flow peak PLANT?", "detail=heavy yard", ""},
     {Kind::flow, "flow heavy on? PLANT?", "detail=heavy yard", "flow heavy, lime"},

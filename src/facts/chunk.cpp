@@ -225,9 +225,12 @@ bool wind_speed(const Item& i) {
     return i.what == What::unknown && std::find(units.begin(), units.end(), i.text) != units.end();
 }
 
-/// `drizzle till 11`, `wind 20 mph`: how long the weather lasted, how hard it blew.
+/// `drizzle till 11`, `wind 20 mph`: how long the weather lasted, how hard it blew. `still` after it is no wind.
 void weather_until(Items& items) {
-    if (std::none_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::weather); })) return;
+    // 22C and still: no wind
+    const auto of_the_day = [](const Item& i) { return i.has(Class::weather) || (i.what == What::value && i.value.dimension == Dimension::temperature); };
+    if (std::none_of(items.begin(), items.end(), of_the_day)) return;
+    if (items.size() > 1 && items.back().is("still")) items.back().words = {table_word("calm weather", Class::weather)};
     for (std::size_t i = 0; i + 1 < items.size(); ++i)
         if (items[i].is("when") && is_count(items[i + 1]) && items[i + 1].value.unit == Unit::piece) pass_over(items[i]), pass_over(items[i + 1]);
         else if (is_count(items[i]) && wind_speed(items[i + 1])) {

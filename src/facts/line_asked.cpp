@@ -55,7 +55,7 @@ bool strange_thing_done(const std::vector<Item>& items) {
 bool tells_of_a_deed(const std::vector<Item>& items) {
     static constexpr std::array<std::string_view, 12> things = {"super", "brood box", "excluder", "frame", "frames of brood", "frames of stores", "queen", "queen cell", "escape board", "feeder", "upper entrance", "swarm"};
     const auto deed = [](const Item& i) { return i.what == What::sign || (i.has(Class::done) && !i.is("on") && !i.is("off") && !i.is("in") && !i.is("out") && !i.is("left")); };
-    const auto thing = [](const Item& i) { return i.what == What::box || i.is("wet") || i.has(Class::which) || std::any_of(things.begin(), things.end(), [&](std::string_view t) { return i.is(t); }); };
+    const auto thing = [](const Item& i) { return i.what == What::box || i.is("wet") || (i.has(Class::which) && !i.is("all")) || std::any_of(things.begin(), things.end(), [&](std::string_view t) { return i.is(t); }); };
     static constexpr std::array<std::string_view, 11> lives = {"treated", "split", "united", "swarmed", "requeened", "bought", "hived", "nuc made", "shook out", "renamed", "supered"};
     const auto life = [](const Item& i) { return std::any_of(lives.begin(), lives.end(), [&](std::string_view t) { return i.is(t); }); };
     if (std::any_of(items.begin(), items.end(), life)) return true;
@@ -64,7 +64,7 @@ bool tells_of_a_deed(const std::vector<Item>& items) {
     const auto deed_alone = [&](const Item& i) { return i.idle() || (plainly(i) && (i.words.size() == 1 || i.is("harvested") || i.is("removed")) && !i.has(Class::order) && !i.is("inspected")); };
     if (std::any_of(items.begin(), items.end(), plainly) && std::all_of(items.begin(), items.end(), deed_alone)) return true;
     const auto small = [](const Item& i) { return i.is("on") || i.is("off"); };
-    const auto counts = [](const Item& i) { return i.has(Class::count) || i.is("both") || i.is("all"); };
+    const auto counts = [](const Item& i) { return i.has(Class::count) || i.is("both"); };
     if (std::any_of(items.begin(), items.end(), small) && std::any_of(items.begin(), items.end(), counts)) return true;   // and one off h2
     const bool one = std::any_of(items.begin(), items.end(), plainly) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::count); });
     return one || (std::any_of(items.begin(), items.end(), deed) && std::any_of(items.begin(), items.end(), thing)) ||
@@ -103,7 +103,8 @@ void LineReader::unread(const std::vector<Item>& items) {
         return i.what != What::hives && i.what != What::quoted && journal_.sources.text({file_, i.begin, i.end}).find_first_of("0123456789") != std::string_view::npos;
     };
     const bool number = !negated && std::any_of(items.begin(), items.end(), with_digits);   // none is passed over in silence
-    const bool flagged = number || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
+    const bool placed = out_->size() > first_of_line_ && out_->back().fact.kind == Kind::super_on && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::placing); });   // super on, under the odd one
+    const bool flagged = number || placed || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
                          (!negated && (tells_of_a_deed(items) || strange_thing_done(items) || (!doubted && std::any_of(items.begin(), items.end(), speaks_of_data))));
     keep_words(items, Kind::remark, negated && eventful(items) ? Reading::Outcome::put_out : Reading::Outcome::remark, negated && eventful(items) ? "not" : "");
     if (!flagged) return;

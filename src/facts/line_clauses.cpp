@@ -106,6 +106,11 @@ bool LineReader::one_value_each(const Items& items) {
         if (begin > 1 && begin == run.front() && run.back() + 1 == items.size())
             for (--begin; begin > 0 && !clause_end(items, begin - 1);) --begin;
         while (end < items.size() && !clause_end(items, end)) ++end;
+        // sugar roll, 2, 5 and 1 mites per 300
+        std::size_t method = begin;
+        if (method > 1 && begin == run.front())
+            for (--method; method > 0 && !clause_end(items, method - 1);) --method;
+        if (method < begin && std::any_of(items.begin() + static_cast<std::ptrdiff_t>(method), items.begin() + static_cast<std::ptrdiff_t>(begin), [](const Item& k) { return k.has(Class::method); })) begin = method;
         const Subject all = subject_;
         if (begin > 0) sentence(part_of(items, 0, begin));
         for (std::size_t h = 0; h < hives; ++h) {

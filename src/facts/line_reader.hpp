@@ -115,6 +115,7 @@ private:
     };
     std::vector<Solution> solve(const std::vector<Item>& items);
     Told told_before(const std::vector<Item>& items) const;
+    bool names_hive(const std::vector<Item>& items) const;
     bool number_unsaid(const std::vector<Item>& part) const;
     void only_fitting(std::vector<Candidate>& found, const std::vector<Item>& part, const Told& told) const;
     std::vector<Candidate> read_part(const std::vector<Item>& items, std::size_t i, std::size_t j, const std::vector<Item>& part, bool linked, const Told& told);

@@ -48,6 +48,14 @@ bool LineReader::number_unsaid(const std::vector<Item>& part) const {
     });
 }
 
+/// `the hive weighs 40 kg`: the whole of it.
+bool LineReader::names_hive(const std::vector<Item>& items) const {
+    return std::any_of(items.begin(), items.end(), [&](const Item& i) {
+        const std::string said = surface(i);
+        return i.has(Class::filler) && (said == "hive" || said == "colony");
+    });
+}
+
 /// What the line and the sentence have told so far, as far as readings depend on it.
 LineReader::Told LineReader::told_before(const std::vector<Item>& items) const {
     const auto any = [&](auto speaks) { return std::any_of(items.begin(), items.end(), speaks); };
@@ -87,6 +95,8 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     const bool of_cells = told.cells && std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.after_cells; });
     no_reading([&](const Candidate& c) { return of_cells ? !c.after_cells : c.after_cells; });
     if (!told.brood) no_reading([](const Candidate& c) { return c.after_brood; });
+    // the hive 40 kg: of no box
+    if (names_hive(part)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::box_weight; });
     // top super full, weighs 21 kg: of the super where one was spoken of last, unless no super weighs as much
     const bool too_heavy = told.box_in_sentence && std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.fact.value.dimension == Dimension::mass && c.fact.value.amount > heaviest_super; });
     if (found.size() > 1 && !too_heavy) no_reading([&](const Candidate& c) { return told.box_in_sentence ? c.fact.kind == Kind::hive_weight : c.carries_box && c.fact.kind == Kind::box_weight; });

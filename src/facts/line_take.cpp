@@ -186,6 +186,8 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
 /// (`alone`) is no part of a name or remark before it.
 bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     if (!last_.set) return false;
+    const bool of_the_hive = names_hive(items) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::value && i.value.dimension == Dimension::mass; });
+    if (of_the_hive) return false;   // super off, hive 40 kg
     std::vector<Item> both = last_.items;
     if (!both.empty() && both.back().is("on")) {
         Item comma;   // `super on, 10 frames`: not spread over them

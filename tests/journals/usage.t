@@ -143,7 +143,7 @@ Wrong use of the program, and its help.
     h3 top super labelled "B4"                box-labelled
     h3: 2 supers                              super-count
     h3 2 supers still on                      super-count
-    h8 drone layer, shook out, boxes to shed  hive-ended
+    h3 top 70% full                           full
   $ waxtab words supre
   'supre' is no word of the notation; did you mean 'super'?
   [2]

@@ -234,7 +234,7 @@ TEST_CASE("lists, corrections and asides that once went wrong", "[facts]") {
         {R"(spun 39 kg lot B (h5 h6), 17.4%)", R"(extracted 39 kg lot B from h5 h6 | moisture 17.4% lot B)"},
         {R"(h1 sugar roll 6 mites/300. BIAS 6)", R"(h1 sugar roll 6/300 | h1 BIAS on 6)"},
         {R"(n7 calm, eggs)", R"(?"calm" | ?"eggs" | !unknown-hive)"},
-        {R"(h1 took all the syrup, gave them another 2 quarts)", R"(?h1 "took all the syrup" | h1 fed 2 US qt syrup | !not-understood)"},
+        {R"(h1 took all the syrup, gave them another 2 quarts)", R"(h1 "took all the syrup" | h1 fed 2 US qt syrup)"},
         {R"(sold 12 x 454 g at £7 a jar)", R"(sold 12 x 454 g)"},
         {R"(h1 I should've put a super on but I forgot the frames, will bring one Saturday)", R"(h1 "I should've put a super on" | h1 "I forgot the frames" | h1 todo "will bring one Saturday")"},
         {R"(h1 heather super 8 frames capped)", R"(h1 super 8 frames capped)"},
