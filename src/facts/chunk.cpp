@@ -94,7 +94,7 @@ void shares_of_frames(Items& items) {
         if (!is_count(items[m]) || items[m].value.amount % 1000 != 0) continue;
         if (m + 1 < items.size() && is_super(items[m + 1])) continue;   // 2 of the 3 supers
         const auto of = static_cast<int>(items[m].value.amount / 1000);
-        if (of <= 1) continue;   // 12 of the one
+        if (of <= 1 || of >= 50) continue;   // 12 of the one; 11 from 300 bees
         const Measure n = items[i].value;
         Item& item = items[i];
         item.value = share_of(n.amount, of, Unit::of_frames);
@@ -246,14 +246,14 @@ void where_plants_stand(Items& items) {
         return (i.what == What::unknown && std::find(strange.begin(), strange.end(), i.text) != strange.end()) || i.is("at") || i.is("in") || i.is("across") || i.is("on") || i.is("over");
     };
     const auto plant = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.has(Class::plant); });
-    const bool told = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("bloom") || i.is("beginning") || i.is("peak") || i.is("bud") || i.is("ending") || i.is("full flow"); });
+    const bool told = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("bloom") || i.is("beginning") || i.is("peak") || i.is("bud") || i.is("ending") || i.is("full flow") || i.is("out"); });
     const bool alone = plant != items.end() && std::all_of(items.begin(), items.end(), [&](const Item& i) { return i.has(Class::plant) || i.idle() || i.what == What::unknown || place_word(i) || i.is("gear"); });
     if (plant == items.end() || !(told || alone)) return;
     for (auto i = plant + 1; i != items.end(); ++i) {
         if (!place_word(*i) || i->is("bloom")) continue;
         auto end = i + 1;
         bool named = false;
-        for (; end != items.end() && (end->what == What::unknown || end->has(Class::filler) || place_word(*end) || end->is("gear") || end->is("shed")); ++end) named = named || end->what == What::unknown;
+        for (; end != items.end() && (end->what == What::unknown || end->has(Class::filler) || place_word(*end) || end->is("gear") || end->is("shed") || end->what == What::yard); ++end) named = named || end->what == What::unknown || end->what == What::yard;
         if (!named) continue;
         std::for_each(i, end, pass_over);
         i = end - 1;
@@ -427,18 +427,19 @@ void counts(Items& items) {
         items[noun].about = items[i].about;
         items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
     }
-    // queen cells 3: a number after what only counts, at the end of its clause
-    if (items.size() > 2 && times_sign(items.back()) && is_count(items[items.size() - 2])) absorb(items, items.size() - 2, items.size() - 1, 1);   // stung 4 x
-    if (items.size() > 1 && is_count(items.back()) && items.back().value.unit == Unit::piece && items.back().text != "x" && items.back().text != "nth") {
+    // queen cells 3, stung 4 x: a number after what only counts
+    if (items.size() > 2 && times_sign(items.back()) && is_count(items[items.size() - 2])) absorb(items, items.size() - 2, items.size() - 1, 1);
+    for (std::size_t i = 1; i < items.size(); ++i) {
         static constexpr std::array<std::string_view, 11> counted = {"cup", "charged cup", "queen cell", "open cell", "sealed cell", "swarm cell", "sting", "seam", "frames of bees", "frames of brood", "frames of stores"};
-        Item& noun = items[items.size() - 2];
-        if (!noun.counted && noun.what == What::term && std::any_of(counted.begin(), counted.end(), [&](std::string_view c) { return noun.is(c); })) {
-            noun.counted = true;
-            noun.count_value = items.back().value;
-            noun.count = static_cast<int>(items.back().value.amount / 1000);
-            noun.about = items.back().about;
-            absorb(items, items.size() - 2, items.size() - 1, 1);
-        }
+        Item& noun = items[i - 1];
+        const bool number = is_count(items[i]) && items[i].value.unit == Unit::piece && items[i].text != "x" && items[i].text != "nth";
+        const bool ends = i + 1 == items.size() || items[i + 1].what == What::stop || items[i + 1].has(Class::which);
+        if (!number || !ends || noun.counted || noun.what != What::term || std::none_of(counted.begin(), counted.end(), [&](std::string_view c) { return noun.is(c); })) continue;
+        noun.counted = true;
+        noun.count_value = items[i].value;
+        noun.count = static_cast<int>(items[i].value.amount / 1000);
+        noun.about = items[i].about;
+        absorb(items, i - 1, i, 1);
     }
     // QC x3, drawn 9
     for (std::size_t i = 1; i < items.size(); ++i) {

@@ -95,15 +95,16 @@ bool Itemiser::day() {
     } else if (word(0, "last") && word(1, "night")) found = noted - date::days{1}, length = 2;
     else if (t->type == Token::Type::quantity && t->value.dimension == Dimension::duration && word(next + 1, "ago"))
         found = noted - date::days{t->value.amount}, length = 2;
-    // 30 June 2028
-    const Token* year = found && length == 2 ? token(next + 2) : nullptr;
+    // 30 June 2028, 17/10/2026
+    const bool slashed = found && length == 1 && t->type == Token::Type::slash && symbol(next + 1, "/");
+    const Token* year = slashed || (found && length == 2) ? token(next + 2) : nullptr;
     const bool year_said = year && year->type == Token::Type::number && year->text.size() == 4 && year->value.amount >= 1'990'000 && year->value.amount <= 2'100'000;
     if (year_said) {
         const date::year_month_day day_said{*found};
         const date::year_month_day exact{date::year{static_cast<int>(year->value.amount / 1000)}, day_said.month(), day_said.day()};
         if (!exact.ok()) return false;
         found = Day{exact};
-        ++length;
+        length = 3;
     }
     if (!found) return false;
     // out Aug 8, written on 25 July: no keeper notes a day of last summer without its year

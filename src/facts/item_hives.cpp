@@ -53,6 +53,24 @@ HiveId Itemiser::one_hive(std::size_t ahead, std::size_t& length, std::string& n
     if (generic && (symbol(next, "#") || symbol(next, "."))) ++next;
     const Token* t = token(next);
     if (!t) return no_hive;
+    // Roof 1: words and a number
+    if (!generic) {
+        std::string joined;
+        for (std::size_t i = next; i < next + 4 && token(i); ++i) {
+            const bool tight_dash = i > next && symbol(i, "-") && !token(i)->space_before && !token(i)->space_after;
+            if (tight_dash) continue;
+            const bool numbered = !joined.empty() && token(i)->type == Token::Type::number;
+            if (token(i)->type != Token::Type::word && !numbered) break;
+            joined += (joined.empty() ? "" : " ") + token(i)->text;
+            const HiveId id = numbered ? context_.lexicon->hive(joined) : no_hive;
+            const std::size_t dash = numbered ? joined.find('-') : joined.npos;   // Roof 1-3
+            const bool range = dash != joined.npos && context_.lexicon->hive(joined.substr(0, dash)) != no_hive;
+            if (id == no_hive && !range) { if (numbered) break; continue; }
+            name = joined;
+            length = i + 1 - ahead;
+            return id;
+        }
+    }
     if (t->type == Token::Type::number && (generic || (token(next + 1) && token(next + 1)->type == Token::Type::word && !t->space_after && token(next + 1)->text.size() == 1))) {
         name = t->text;
         std::size_t used = 1;
@@ -107,8 +125,10 @@ bool Itemiser::hive() {
     // h3's super, said of another hive: it comes from there
     const bool inside = !items_.empty() && items_.back().what != What::stop;
     if (inside && tokens_[at_ + length - 1].text.ends_with("'s")) item.role = Item::Role::from;
-    if (const auto dash = name.find('-'); generic && dash != name.npos && id == no_hive) {
-        item.hives = hive_range(*context_.lexicon, name.substr(0, dash), name.substr(dash + 1), item.unknown_hives);
+    const std::size_t blank = generic ? name.npos : name.rfind(' ');
+    const std::string words = blank == name.npos ? std::string{} : name.substr(0, blank + 1);
+    if (const auto dash = name.find('-'); (generic || !words.empty()) && dash != name.npos && id == no_hive) {
+        item.hives = hive_range(*context_.lexicon, name.substr(0, dash), words + name.substr(dash + 1), item.unknown_hives);
         if (item.hives.empty() && item.unknown_hives.empty()) item.unknown_hives = {name};
         name = name.substr(dash + 1);
     } else {
@@ -124,14 +144,22 @@ bool Itemiser::hive() {
     bool commas = false;
     // A bare number goes on a list only where nothing follows that it could count.
     const bool plural = word(0, "hives") || word(0, "colonies");
+    const std::string stem = id != no_hive && name.find_first_not_of("0123456789", words.size()) == name.npos ? words : std::string{};
     const auto bare_number = [&](std::size_t i) {
-        if (!generic || !number(i)) return false;
+        if (!stem.empty() && number(i) && context_.lexicon->hive(stem + token(i)->text) == no_hive) return false;
+        if ((!generic && stem.empty()) || !number(i)) return false;
         const Token* after = token(i + 1);
-        if (plural && after && after->type == Token::Type::word) {
+        if ((plural || !stem.empty()) && after && after->type == Token::Type::word) {
             const Meaning meaning = context_.lexicon->find(words_, at_ + i + 1);
             return std::none_of(meaning.words.begin(), meaning.words.end(), [](const grammar::Word* w) { return w->klass == Class::thing; });
         }
         return !after || after->type == Token::Type::symbol || (after->type == Token::Type::word && (after->text == "and" || after->text == "to" || after->text == "thru"));
+    };
+    const auto says_more = [&](std::size_t i) {
+        const Token* after = token(i);
+        if (!after || after->type != Token::Type::word) return false;
+        const Meaning meaning = context_.lexicon->find(words_, at_ + i);
+        return meaning.length > 0 && std::none_of(meaning.words.begin(), meaning.words.end(), [](const grammar::Word* w) { return w->klass == Class::preposition || w->klass == Class::link || w->klass == Class::done || w->klass == Class::which || w->klass == Class::filler; });
     };
     for (;;) {
         std::size_t skip = next;
@@ -145,10 +173,12 @@ bool Itemiser::hive() {
         std::string said;
         HiveId other = one_hive(skip, more, said);
         if (more > 0 && colour_of_queen(skip, more)) break;
+        // queen laying in h2, h4 virgin seen: the comma begins another clause
+        if (more > 0 && inside && symbol(next, ",") && says_more(skip + more)) break;
         // moved to h8, h8's light: another clause
         if (more > 0 && symbol(next, ",") && tokens_[at_ + skip + more - 1].text.ends_with("'s")) break;
-        if (more == 0 && (bare_number(skip) || (ranged && generic && number(skip)))) {
-            said = token(skip)->text;
+        if (more == 0 && (bare_number(skip) || (ranged && (generic || !stem.empty()) && number(skip)))) {
+            said = stem + token(skip)->text;
             // "2,5 and 9" after "hives" is a list, not a decimal.
             if (const auto comma = said.find(','); comma != said.npos) {
                 take(context_.lexicon->hive(said.substr(0, comma)), said.substr(0, comma));
@@ -164,7 +194,7 @@ bool Itemiser::hive() {
         if (more == 0) break;
         if (ranged) {
             // "moved h3 to h5" is no range: only numbers with a dash, or names after "hives".
-            if (!symbol(next, "-") && !generic && at_ > 0) break;
+            if (!symbol(next, "-") && !generic && stem.empty() && at_ > 0) break;
             const auto range = hive_range(*context_.lexicon, last, said, item.unknown_hives);
             if (range.empty()) break;
             item.hives.insert(item.hives.end(), range.begin() + 1, range.end());

@@ -229,6 +229,25 @@ void LineReader::method_for_all(std::vector<std::vector<Item>>& clauses) const {
     }
 }
 
+/// `pulled honey: h1 2 supers, 51 kg, h2 1 super`: what was done is said once for all hives that follow.
+void LineReader::deed_for_all(std::vector<std::vector<Item>>& clauses) const {
+    if (clauses.empty()) return;
+    std::vector<Item>& first = clauses.front();
+    const auto colon = std::find_if(first.begin(), first.end(), [](const Item& i) { return stop(i, ":"); });
+    if (colon == first.end() || colon + 1 == first.end() || !is_hives(*(colon + 1))) return;
+    const auto deed = std::find_if(first.begin(), colon, [](const Item& i) { return i.is("taken off") || i.is("added") || i.is("fed"); });
+    const auto passed = [&](const Item& i) { return i.idle() || i.is("honey") || &i == &*deed; };
+    if (deed == colon || !std::all_of(first.begin(), colon, passed)) return;
+    const Item said = *deed;
+    first.erase(first.begin(), colon + 1);
+    for (std::vector<Item>& clause : clauses) {
+        if (clause.size() < 2 || !is_hives(clause.front()) || eventful(clause)) continue;
+        Item here = said;
+        here.begin = here.end = clause.front().end;
+        clause.insert(clause.begin() + 1, here);
+    }
+}
+
 /// `did an alcohol wash on h1, 3 mites in 300 bees`: how they were counted stands in the clause before.
 bool LineReader::mites_of_the_method(const std::vector<Item>& items, const std::vector<Solution>& ways) {
     const bool mites = ways.front().candidates.size() == 1 && ways.front().candidates.front().fact.kind == Kind::mites;

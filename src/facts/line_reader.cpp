@@ -77,6 +77,7 @@ void LineReader::sentence(std::vector<Item> items) {
     plans_after_deeds(clauses);
     hives_at_the_end(clauses);
     method_for_all(clauses);
+    deed_for_all(clauses);
     feeds_go_on(clauses);
     plants_share(clauses);
     not_needed(clauses);
@@ -207,7 +208,7 @@ void LineReader::clause(std::vector<Item> items) {
     if (items.size() > 2 && items[0].is("same as") && stop(items[1], ":")) items.erase(items.begin(), items.begin() + 2);
     // supers: bottom 90% capped
     if (items.size() > 2 && items[0].is("super") && stop(items[1], ":") && items[2].has(Class::which)) items.erase(items.begin(), items.begin() + 2);
-    if (items.empty() || no_sentence(items) || count_goes_on(items)) return;
+    if (items.empty() || no_sentence(items) || count_goes_on(items) || weight_of_the_super_off(items)) return;
     before_clause_ = out_->size();
     each_of_the_head(items);
     if (subject_.several() && items.size() > 1 && says_each(items.front())) items.erase(items.begin());

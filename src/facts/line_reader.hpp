@@ -110,6 +110,8 @@ private:
         bool box = false;              ///< a super was spoken of in the line
         bool box_last = false;         ///< the last fact of the line is of a super,
         bool box_in_sentence = false;  ///< and it stands in this sentence
+        bool harvest = false;          ///< the last fact is of honey taken, or how full its box is
+        bool whole_hive = false;       ///< the clause names the hive: `hive 40 kg`
         bool stands = false;           ///< `has a super on`: how it is, and no word of when it went on
         bool brood = false, food = false, cells = false, extracted = false, jars = false;
     };
@@ -139,6 +141,7 @@ private:
     void both_of_them(std::vector<Item>& items) const;
     std::vector<Item> with_the_verb_of(const std::vector<Item>& left, std::vector<Item> right);
     bool reads(const std::vector<Item>& part);
+    void deed_for_all(std::vector<std::vector<Item>>& clauses) const;
     void method_for_all(std::vector<std::vector<Item>>& clauses) const;
     void another_hive_begins(std::vector<std::vector<Item>>& clauses) const;
     void plans_after_deeds(std::vector<std::vector<Item>>& clauses) const;
@@ -153,6 +156,7 @@ private:
     bool these_too(const std::vector<Item>& items);
     bool count_goes_on(const std::vector<Item>& items);
     void reach(RawFact& raw, std::uint32_t end);
+    bool weight_of_the_super_off(const std::vector<Item>& items);
     bool honey_of_these(const std::vector<Item>& items);
     std::size_t governed_to(const std::vector<std::vector<Item>>& clauses, std::size_t at, bool todo, const std::string& because);
     void put_out(const std::vector<Item>& items, const std::string& because, bool todo);

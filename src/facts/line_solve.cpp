@@ -68,6 +68,9 @@ LineReader::Told LineReader::told_before(const std::vector<Item>& items) const {
     told.food = any([](const Item& i) { return i.has(Class::food); }) || (food_said_ && any([](const Item& i) { return i.is("added"); }));
     told.box_last = out_->size() > first_of_line_ && out_->back().fact.box.by != BoxChoice::By::unsaid;
     told.box_in_sentence = told.box_last && last_.set && last_.out < out_->size();
+    const Kind last = out_->size() > first_of_line_ ? out_->back().fact.kind : Kind::remark;
+    told.harvest = last == Kind::super_off || last == Kind::frames_off || last == Kind::extracted || takes_box_from_before(last);
+    told.whole_hive = names_hive(items);
     told.extracted = of_line(Kind::extracted);
     told.jars = of_line(Kind::jars) || std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::gone_out && r.fact.count > 0; });
     const auto deed = [](const Item& k) { return k.what == What::sign || (k.has(Class::done) && !k.is("on") && !k.is("in") && !k.is("off") && !k.is("out")); };
@@ -96,7 +99,7 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     no_reading([&](const Candidate& c) { return of_cells ? !c.after_cells : c.after_cells; });
     if (!told.brood) no_reading([](const Candidate& c) { return c.after_brood; });
     // the hive 40 kg: of no box
-    if (names_hive(part)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::box_weight; });
+    if (told.whole_hive) no_reading([](const Candidate& c) { return c.fact.kind == Kind::box_weight; });
     // top super full, weighs 21 kg: of the super where one was spoken of last, unless no super weighs as much
     const bool too_heavy = told.box_in_sentence && std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.fact.value.dimension == Dimension::mass && c.fact.value.amount > heaviest_super; });
     if (found.size() > 1 && !too_heavy) no_reading([&](const Candidate& c) { return told.box_in_sentence ? c.fact.kind == Kind::hive_weight : c.carries_box && c.fact.kind == Kind::box_weight; });
@@ -110,6 +113,7 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     const auto tells_total = [&](const Item& i) { const std::string said = surface(i); return said == "now" || said == "total" || said == "in total" || said == "altogether" || said == "still"; };
     const bool counted = std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.fact.kind == Kind::super_count; });
     if (counted && std::any_of(part.begin(), part.end(), tells_total)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::super_on; });
+    if (told.harvest) no_reading([](const Candidate& c) { return grammar::reading_rows[c.row].pattern == "PLANT"; });   // top off, 27 kg, manuka: the honey
     if (told.stands) no_reading(is_event_of);
     if (!number_unsaid(part)) return;
     const bool one_each = subject_.several();   // put supers on h3 and h4

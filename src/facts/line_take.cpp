@@ -182,6 +182,31 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     put(std::move(raw), std::move(reading));
 }
 
+/// `super off, all capped, 22 kg`: what the box weighed that came off before it in the line. True when it is.
+bool LineReader::weight_of_the_super_off(const std::vector<Item>& items) {
+    const Item* mass = nullptr;
+    bool net = false;
+    for (const Item& i : items) {
+        if (i.what == What::value && i.value.dimension == Dimension::mass && !mass) mass = &i;
+        else if (i.is("net") || i.is("honey")) net = true;
+        else if (!i.idle() && !i.is("before") && !i.is("between") && !i.is("scale") && !i.has(Class::about) && !i.is("weighed")) return false;
+    }
+    if (!mass || names_hive(items)) return false;
+    std::size_t off = out_->size();
+    while (off > first_of_line_ && takes_box_from_before((*out_)[off - 1].fact.kind)) --off;
+    const bool details_join = off == out_->size() && out_->size() <= last_.out + 1;   // top off, 22 kg: read together
+    if (details_join || off == first_of_line_ || (*out_)[off - 1].hives != out_->back().hives) return false;
+    RawFact& box = (*out_)[off - 1];
+    if (box.fact.kind != Kind::super_off || box.fact.value.said() || box.hives.size() != 1) return false;
+    std::vector<Item> joined = items;
+    chunk(joined, item_context());   // about 22 kg
+    for (const Item& i : joined)
+        if (i.what == What::value && i.value.dimension == Dimension::mass) box.fact.value = i.value;
+    if (net) box.fact.manner = "honey";
+    reach(box, span(items).end);
+    return true;
+}
+
 /// Details after a comma: reads the last clause and this one as one; true when that is one fact. What is read by itself
 /// (`alone`) is no part of a name or remark before it.
 bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
@@ -213,6 +238,8 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     if (ways.size() != 1 || ways.front().candidates.size() != std::max<std::size_t>(1, out_->size() - last_.out)) return false;
     if (is_event(ways.front().candidates.front().fact.kind) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation) && !i.is("no excluder"); })) return false;
     const Fact& joined = ways.front().candidates.front().fact;
+    const bool another_kind = last_.out < out_->size() && (*out_)[last_.out].fact.kind != Kind::remark && joined.kind != (*out_)[last_.out].fact.kind;
+    if (another_kind) return false;   // strips out, 8 weeks in
     if (alone && last_.out < out_->size() && joined.kind == (*out_)[last_.out].fact.kind && joined.text != (*out_)[last_.out].fact.text) return false;
     out_->resize(last_.out);
     journal_.readings.resize(last_.readings);

@@ -218,7 +218,7 @@ Candidate Matcher::build(const Found& found, const std::vector<Item>& items, std
         for (const Item& i : items) {
             if (i.what != What::hives || i.hives.empty()) continue;
             if (i.role == Item::Role::from) c.fact.hive = i.hives.front(), c.hive_named = true;
-            if (i.role == Item::Role::to) c.fact.other = i.hives.front();
+            if (i.role == Item::Role::to || i.role == Item::Role::into) c.fact.other = i.hives.front();
         }
     }
     return c;

@@ -149,6 +149,7 @@ void SetUpLine::box() {
     kind.name = c > 1 ? lower(raw(1, c)) : std::string{};
     if (!kind.name.empty() && kind.name.front() == '"') kind.name = kind.name.substr(1, kind.name.size() - 2);
     if (kind.name.empty()) return error("set-up", 1, "which box?", "write for example `box long super: super, 12 frames, 20 kg full, 7 kg empty`");
+    if (kind.name.find('/') != kind.name.npos) return error("set-up", 1, fmt::format("'{}' would be read as a fraction", kind.name), "call the box by words, for example `box three-quarter: super, 10 frames, 18 kg full`");
     kind.declared = true;
     kind.span = span_;
     double full = 0, empty = 0;

@@ -20,7 +20,7 @@ bool drops_before_hives(const Item& i) {
 /// The clause tells what was seen, so that `on h3` says where and not that something was put on.
 bool looked_at(const Items& items) {
     return std::any_of(items.begin(), items.end(), [](const Item& i) {
-        return (i.what == What::value && i.value.dimension == Dimension::share) || (i.what == What::term && (i.is("seen") || i.has(Class::amount) || i.has(Class::method) || i.has(Class::pest) || i.has(Class::disease)));
+        return (i.what == What::value && i.value.dimension == Dimension::share) || (i.what == What::term && (i.is("seen") || i.is("laying") || i.is("virgin") || i.has(Class::amount) || i.has(Class::method) || i.has(Class::pest) || i.has(Class::disease)));
     });
 }
 
@@ -136,6 +136,10 @@ void pairs(Items& items) {
             absorb(items, i, i + 1, next - i);
         }
         else if (items[i].has(Class::negation) && items[next].is("excluder") && !items[next].counted) join("no excluder");
+        else if (items[i].is("under") && (items[next].is("both") || items[next].is("all")) && next + 1 == items.size()) {   // clearer board under both
+            join("under box");
+            items[i].box = {BoxChoice::By::all, Role::super, 0, {}};
+        }
         else if (items[i].is("under") && (items[next].what == What::box || is_super(items[next]) || is_super_kind(items[next]))) {
             const BoxChoice below = items[next].what == What::box ? items[next].box : BoxChoice{BoxChoice::By::sole, Role::super, 0, {}};
             join("under box");

@@ -2,12 +2,12 @@ One keeper's season.
 
   $ cp -r "$TESTDIR/../../examples/season" .
   $ waxtab check --on 2026-09-30 season
-  fine: 819 facts about 12 hives in 5 files
+  fine: 813 facts about 12 hives in 5 files
 
 At least 300 facts, remarks and to-dos apart.
 
   $ waxtab lines --json --on 2026-09-30 season | grep -v -c -E '"kind":"(remark|todo)"'
-  751
+  748
 
 Nothing that smells of data is left as a remark.
 
