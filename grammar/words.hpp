@@ -143,6 +143,7 @@ inline constexpr Word words[] = {
     {"cast", Class::thing, "cast|afterswarm|cast swarm"},
     {"hived", Class::done, "hived|housed|boxed"},
     {"dead", Class::done, "dead|dead as a doornail|stone dead|died|dead out|deadout|dead-out|perished|lost|didn't make it|absconded|died out"},
+    {"lost sight", Class::state, "i lost it|lost it|lost them|lost sight of it|lost sight of them"},
     {"shook out", Class::done, "shook out|shaken out|shook them out|shook it out|shook em out|shook 'em out|shaken em out"},
     {"requeened", Class::done, "requeened|re-queened|introduced queen|queen introduced|new queen introduced|introduced a queen|queen in|new queen in|introduced new queen|introduced a new queen"},
     {"renamed", Class::done, "renamed|renamed to|renamed as|now called|relabelled as"},
@@ -220,7 +221,7 @@ inline constexpr Word words[] = {
 
     // Queen and cells
     {"queen", Class::thing, "queen|q|the old girl|old girl|hm|her majesty|her ladyship|her maj"},
-    {"seen", Class::state, "seen|observed|saw|spotted|found|present|sighted|to be found|to be seen"},
+    {"seen", Class::state, "seen|see|observed|saw|spotted|found|present|sighted|to be found|to be seen"},
     {"queen seen", Class::state, "qs|queen seen|saw queen|saw the queen|found queen|found the queen|spotted queen|spotted the queen|queen spotted|queen found|q seen"},
     {"queen not seen", Class::state, "qns|queen not seen|queen was not seen|queen wasn't seen|queen was not found|queen not found|no queen seen|didn't see queen|didn't see the queen|did not see the queen|didn't find the queen|didn't find queen|couldn't find queen|couldn't find the queen|no queen spotted|no queen found|didn't spot the queen|q not seen|not seen the queen|never saw the queen|queen unseen|never found the queen|never found queen|never saw queen|could not find the queen|could not find queen|couldn't see the queen|couldn't see queen|never found her|didn't spot her|didn't spot her maj|couldn't spot her maj|didn't see her maj|no sign of her|no sign of her maj|never laid eyes on her|didn't lay eyes on her|haven't laid eyes on her|couldn't find her|didn't find her|did not find her|didn't see her|did not see her|couldn't spot her|no sign of the queen|no sign of queen|didn't spot queen|queen hiding|missed the queen|new queen not seen|new queen unseen|young queen not seen|no queen that i could find|couldn't find a queen|could not find a queen|not seen her|haven't seen the queen"},
     {"queenright", Class::state, "queenright|qr|queen right|queen-right|q right"},
@@ -243,7 +244,7 @@ inline constexpr Word words[] = {
     {"ripe cell", Class::thing, "ripe cell"},
     {"mother", Class::thing, "mother|daughter of|queen from|dam"},
     {"cup", Class::thing, "cup|queen cup|play cup|q cup|swarm cup"},
-    {"charged", Class::state, "charged|with jelly|with royal jelly|wet cup|with larva|with egg|with eggs"},
+    {"charged", Class::state, "charged|with jelly|with royal jelly|wet cup|with larva|with egg|with an egg|with an egg in it|with egg in it|with eggs"},
     {"dry", Class::state, "dry|polished|empty cups|nothing in em|nothing in them|with nothing in them|nowt in em|nowt in them"},
     {"charged cup", Class::thing, "charged cup|charged queen cup"},
     {"queen cell", Class::thing, "queen cell|qc|q c|qcs|queencell|q cell"},
@@ -258,7 +259,7 @@ inline constexpr Word words[] = {
     {"emergency cell", Class::thing, "emergency cell|walk away cell|emergency qc|emergency queen cell"},
     {"cells removed", Class::done, "knocked down|knocked them down|knocked it down|knocked both down|took down|taken down|removed cells|destroyed|cut out|scraped off|culled|squashed|torn down by me|cut|knocked off|broke down|broke|broke them down|knocked|got rid of|squished|tore down|tore out|pulled down"},
     {"all but removed", Class::done, "broke all down but|broke down all but|knocked all down but|knocked down all but|took all down but|took down all but|removed all but|cut out all but|destroyed all but|culled all but|squashed all but|broke them all but|knocked them all down but|broke all but|got rid of all but"},
-    {"left", Class::done, "left|kept one|one left"},
+    {"left", Class::done, "left|kept one"},
     {"torn down", Class::state, "torn down"},
     {"robbed by", Class::state, "robbed by|robbed out"},
     {"superseding", Class::state, "superseding|supercedure|supersedure"},
@@ -280,9 +281,9 @@ inline constexpr Word words[] = {
     {"flumethrin", Class::substance, "flumethrin"},
     {"coumaphos", Class::substance, "coumaphos"},
     {"hop acids", Class::substance, "hop acids|hop beta acids"},
-    {"wash", Class::method, "wash|washed|alcohol wash|mite wash|varroa wash|alcohol mite wash|aw|soap wash|rewash|re-wash"},
-    {"sugar roll", Class::method, "sugar roll|sugar shake|roll"},
-    {"drop", Class::method, "drop|natural drop|mite drop|board count|sticky board|board|insert|on the board|on the tray|mite board|drop board|debris board|varroa board|varroa tray|inspection board|natural mite drop|mite fall|natural mite fall|varroa drop|dropping"},
+    {"wash", Class::method, "wash|washed|by wash|by alcohol wash|alcohol wash|mite wash|varroa wash|alcohol mite wash|aw|soap wash|rewash|re-wash"},
+    {"sugar roll", Class::method, "sugar roll|sugar shake|roll|by sugar roll|by sugar shake"},
+    {"drop", Class::method, "drop|natural drop|mite drop|board count|sticky board|board|insert|on the board|on the tray|mite board|drop board|debris board|varroa board|varroa tray|inspection board|natural mite drop|mite fall|natural mite fall|varroa drop|dropping|dropped"},
     {"drone brood uncapped", Class::method, "drone brood uncapped"},
     {"mite", Class::thing, "mite|mite count|varroa count|mite load|varroa|verroa|varroa mite"},
     {"small hive beetle", Class::pest, "small hive beetle|shb|hive beetle|beetle"},
@@ -368,7 +369,7 @@ inline constexpr Word words[] = {
     {"eucalyptus", Class::plant, "eucalyptus|gum trees"},
     {"yellow box", Class::plant, "yellow box"}, {"grey box", Class::plant, "grey box"}, {"red gum", Class::plant, "red gum|redgum|river red gum"}, {"blue gum", Class::plant, "blue gum|bluegum"},
     {"ironbark", Class::plant, "ironbark"}, {"stringybark", Class::plant, "stringybark|messmate"}, {"wattle", Class::plant, "wattle"}, {"capeweed", Class::plant, "capeweed|cape weed"},
-    {"chicory", Class::plant, "chicory"}, {"barberry", Class::plant, "barberry"}, {"milkweed", Class::plant, "milkweed"}, {"melilot", Class::plant, "melilot"}, {"laurel", Class::plant, "laurel|cherry laurel"},
+    {"bluebonnet", Class::plant, "bluebonnet"}, {"chicory", Class::plant, "chicory"}, {"barberry", Class::plant, "barberry"}, {"milkweed", Class::plant, "milkweed"}, {"melilot", Class::plant, "melilot"}, {"laurel", Class::plant, "laurel|cherry laurel"},
     {"manuka", Class::plant, "manuka"},
     {"orange blossom", Class::plant, "orange blossom|citrus"},
     {"tulip poplar", Class::plant, "tulip poplar|tulip tree|yellow poplar"},
@@ -427,7 +428,7 @@ inline constexpr Word words[] = {
     {"if", Class::condition, "if|unless|in case|provided|as soon as|depending on"},
     {"when", Class::condition, "when|once|until|till|whenever"},
     {"none", Class::negation, "no|none|nil|zero|not any|no sign of"},
-    {"not", Class::negation, "no|not|none|never|without|w/o|didn't|did not|don't|do not|doesn't|haven't|hasn't|have not|has not|wasn't|weren't|isn't|aren't|couldn't|can't|wont|cant|couldnt|doesnt|isnt|wasnt|hasnt|havent|wouldnt|cannot|won't|wouldn't|neither|nor|not yet|no sign of|nothing|didnt|dont|nil|zero|not any|no more|hadn't|nope|did not find any|didn't find any|did not find|didn't find|didn't see any|did not see any|couldn't find any|no sign of any|couldn't see any|saw no|found no|nowt"},
+    {"not", Class::negation, "no|not|none|never|i doubt|doubt|without|w/o|didn't|did not|don't|do not|doesn't|haven't|hasn't|have not|has not|wasn't|weren't|isn't|aren't|couldn't|can't|wont|cant|couldnt|doesnt|isnt|wasnt|hasnt|havent|wouldnt|cannot|won't|wouldn't|neither|nor|not yet|no sign of|nothing|didnt|dont|nil|zero|not any|no more|hadn't|nope|did not find any|didn't find any|did not find|didn't find|didn't see any|did not see any|couldn't find any|no sign of any|couldn't see any|saw no|found no|nowt"},
     {"no need", Class::negation, "no need|no need for|instead of|rather than|no point in"},
     {"add", Class::order, "add|requeen|re-queen|check|look|test|bring|remove|take|give|move|feed|treat|swap|unite|combine|extract|harvest|make|replace|return|clean|mark|clip|find|fix|paint|order|buy|weigh|reduce|close|inspect|super up|watch|keep|leave|get|fit|repair|mow|build|wire|prepare|ask|call|fetch|collect|divide|merge|switch|reverse|ck|chk|do not|leave alone|let|wrap|insulate|phone|email|pull"},
 
@@ -464,7 +465,7 @@ inline constexpr Word words[] = {
     {"comb year", Class::thing, "comb drawn in|combs drawn in|comb from|combs from|comb built in|comb is from|drawn comb from"},
 
     // Said, and meaning nothing to a reading
-    {"the", Class::filler, "noted|recorded|logged|respectively|as yet|for once|once again|once more|at once|only once|mite count by|varroa count by|count by|for the bees to clean|for the bees to clean up|for them to clean|from the south|from the north|from the east|from the west|from the south west|from the south east|from the north west|from the north east|they've got|have got|has got|she's got|it's got|he's got|the|a|an|another|its|it|it's|is|are|was|were|been|be|being|has|have|had|i|we|they|them|their|theirs|she|her|he|his|this|that|these|those|there|here|my|our|us|you|do|did|young|tiny|this week|last week's|nuc|nucleus|running about|running around|running round|wandering about|on the bottom of the frames|along the bottom of the frames|at the bottom of the frames|on the bottom bars|along the bottom bars|for extracting|for extraction|to extract|went ahead and|neighbour's|neighbor's|today's|tho|gosh|lovely day|don't know why|sure enough|right away|by now|somehow|in fact|i'm|we're|there's|that's|both of which|whole|entire|little|on it now|on now|going on|by the way|mated|round|says|said|reads|read|def|definitely|deffo|correction|note|nb|ps|fyi|em|at all|bit of|feels|felt|feeling|running|on the comb|on comb|came to|came out at|came back at|came in at|showed|up top|in either|in either of them|in any of them|on the bars|on the top bars|for cleaning up|for my trouble|for my pains|for good measure|in the end|touch of|a touch of|hint of|a hint of|traces of|signs of|best|for cleanup|for clean up|for cleaning|for drying|to clean|to clean up|for cleaning out|all by itself|as expected|mated and|on last week|since last week|since last visit|since the last visit|on last time|since last time|on the last visit"},
+    {"the", Class::filler, "noted|recorded|logged|respectively|as yet|for once|once again|once more|at once|only once|mite count by|varroa count by|count by|for the bees to clean|for the bees to clean up|for them to clean|from the south|from the north|from the east|from the west|from the south west|from the south east|from the north west|from the north east|they've got|have got|has got|she's got|it's got|he's got|the|a|an|another|its|it|it's|is|are|was|were|been|be|being|has|have|had|i|we|they|them|their|theirs|she|her|he|his|this|that|these|those|there|here|my|our|us|you|do|did|young|tiny|this week|last week's|nuc|nucleus|running about|running around|running round|wandering about|on the bottom of the frames|along the bottom of the frames|at the bottom of the frames|on the bottom bars|along the bottom bars|for extracting|for extraction|to extract|went ahead and|neighbour's|neighbor's|today's|tho|gosh|lovely day|don't know why|sure enough|right away|by now|somehow|in fact|i'm|we're|there's|that's|both of which|whole|entire|little|on it now|on now|going on|by the way|mated|round|says|said|reads|read|def|definitely|deffo|correction|note|nb|ps|fyi|em|at all|bit of|feels|felt|feeling|running|on the comb|on comb|came to|came out at|came back at|came in at|showed|up top|in either|in either of them|in any of them|on the bars|on the top bars|for cleaning up|as can be|as anything|real|to be cleaned|to be cleaned out|to be cleaned up|to be licked|to be licked out|to be licked dry|for cut comb|block of|bag of|pack of|tin of|slab of fondant of|over the feed hole|over the hole|over the crown board hole|for my trouble|for my pains|for good measure|in the end|touch of|a touch of|hint of|a hint of|traces of|signs of|best|for cleanup|for clean up|for cleaning|for drying|to clean|to clean up|for cleaning out|all by itself|as expected|mated and|on last week|since last week|since last visit|since the last visit|on last time|since last time|on the last visit"},
     {"very", Class::filler, "very|quite|looks|looking|just|now|today|again|already|also|too|only|really|otherwise|this time|so|her own|by then|as well|too fast|meanwhile|rather|pretty|nicely|well|fine again|all round|at last|finally|altogether|in total|total|all told|this morning|this afternoon|this evening|morning|afternoon|evening|early|yet|both of them|each of them|apiece|old|fresh|big one|up there|up here|in there|inside|in it|on it|on her|of it|on them|in them|to them|of them|on there|some|nice and|lot of|a lot of|a lot|so far|ones|one's|quickly|quick|straight away|carefully|properly|girls|bees on it|super duper|i'd|we'd|they've|i've|we've|she's|they're|who|which|much|bit|bit more|such|even|up now|filling up|around the|for winter|for the winter|for now|through the glove|through glove|thru glove|through the veil|thru veil|plus some|colony|hive|colonies|hives|stock|good going|ready|as bait|v|right enough|for sure|for certain|after all|to speak of|times|at present|as usual|on the frame i gave them|on the frame i gave her|for clearing|a few|few|several|a handful of|handful of|the odd|behind|on and off|next door|over the road|across the road|down the road|up the road|down the lane|along the lane|on the ridge|on the hill|up the hill|in the hedges|along the river|by the river|everywhere|nearby|round here|around here|in all|from last yr|from last year|of last year|for the show|for the fair|for home|instead|again today|by the look of her|for the year|for the season|for good|right out|right across|right through|on the outside|at the outside|on the test frame|on this one|on that one|in her new box|in the new box|on the thumb|on the hand|on the finger|on the ankle|on the wrist|on the arm|on the nose|on a few|in a few|on a few frames|in a few cells|in places|buggers|beggars|sods|the better|the best|the bigger|the biggest|the nicest"},
 };
 

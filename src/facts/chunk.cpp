@@ -221,7 +221,7 @@ void counted_frames(Items& items) {
 }
 
 bool wind_speed(const Item& i) {
-    static constexpr std::array<std::string_view, 6> units = {"km", "kmh", "kph", "mph", "knots", "kn"};
+    static constexpr std::array<std::string_view, 7> units = {"m", "km", "kmh", "kph", "mph", "knots", "kn"};
     return i.what == What::unknown && std::find(units.begin(), units.end(), i.text) != units.end();
 }
 
@@ -235,7 +235,7 @@ void weather_until(Items& items) {
         if (items[i].is("when") && is_count(items[i + 1]) && items[i + 1].value.unit == Unit::piece) pass_over(items[i]), pass_over(items[i + 1]);
         else if (is_count(items[i]) && wind_speed(items[i + 1])) {
             pass_over(items[i]), pass_over(items[i + 1]);
-            if (i + 3 < items.size() && items[i + 2].what == What::stop && items[i + 3].what == What::unknown && items[i + 3].text == "h") pass_over(items[i + 3]);   // km/h
+            if (i + 3 < items.size() && items[i + 2].what == What::stop && items[i + 3].what == What::unknown && (items[i + 3].text == "h" || items[i + 3].text == "s")) pass_over(items[i + 3]);   // km/h, m/s
         }
 }
 
@@ -253,7 +253,8 @@ void where_plants_stand(Items& items) {
         if (!place_word(*i) || i->is("bloom")) continue;
         auto end = i + 1;
         bool named = false;
-        for (; end != items.end() && (end->what == What::unknown || end->has(Class::filler) || place_word(*end) || end->is("gear") || end->is("shed") || end->what == What::yard); ++end) named = named || end->what == What::unknown || end->what == What::yard;
+        const auto names_it = [&](std::vector<Item>::iterator k) { return k->has(Class::state) && k + 1 != items.end() && (k + 1)->what == What::unknown; };   // on the low ground
+        for (; end != items.end() && (end->what == What::unknown || names_it(end) || end->has(Class::filler) || place_word(*end) || end->is("gear") || end->is("shed") || end->what == What::yard); ++end) named = named || end->what == What::unknown || end->what == What::yard;
         if (!named) continue;
         std::for_each(i, end, pass_over);
         i = end - 1;

@@ -106,7 +106,7 @@ void boxes(Items& items) {
             continue;
         }
         // top 2 supers
-        if (is_count(items[next]) && next + 1 < items.size() && is_super(items[next + 1]) && choice->by == BoxChoice::By::top) {
+        if (is_count(items[next]) && next + 1 < items.size() && (is_super(items[next + 1]) || is_super_kind(items[next + 1])) && choice->by == BoxChoice::By::top) {
             const auto n = static_cast<std::uint8_t>(items[next].value.amount / 1000);
             make_box(items[i], {BoxChoice::By::top_n, Role::super, n, {}});
             absorb(items, i, i + 1, 2);

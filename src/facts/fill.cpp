@@ -51,10 +51,13 @@ bool reads_one_super(Kind kind) {
 void Filler::count_of(const Item& item, const std::string& into) {
     if (!item.counted) return;
     if (into == "value") {
+        if (c.fact.value.said() && (item.is("box") || item.is("brood box"))) return;   // 10 frames of brood in 2 boxes
         c.fact.value = item.count_value;
         c.fact.value.unit = item.is("seam") ? Unit::seam : Unit::frame;
     } else {
-        c.fact.count = item.count;
+        // 3 frames of brood and 1 of stores into the nuc: 4 frames
+        const bool more = (c.fact.kind == Kind::hive_split || c.fact.kind == Kind::nuc_made) && c.fact.count > 0;
+        c.fact.count = item.count + (more ? c.fact.count : 0);
     }
 }
 

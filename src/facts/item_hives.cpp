@@ -22,8 +22,12 @@ std::vector<HiveId> hive_range(const Lexicon& lexicon, const std::string& from, 
     const auto [prefix2, high] = split(hive_key(to));
     std::vector<HiveId> hives;
     if (low < 0 || high < low || high - low > 999 || prefix != prefix2) return hives;
+    const std::string first = hive_key(from);
+    const std::size_t width = first.size() - prefix.size();   // C07 to C11
     for (int n = low; n <= high; ++n) {
-        const std::string name = prefix + std::to_string(n);
+        std::string digits = std::to_string(n);
+        if (first[prefix.size()] == '0' && digits.size() < width) digits.insert(0, width - digits.size(), '0');
+        const std::string name = prefix + digits;
         const HiveId id = lexicon.hive(name);
         if (id == no_hive) unknown.push_back(name);
         else hives.push_back(id);
@@ -109,8 +113,29 @@ bool Itemiser::colour_of_queen(std::size_t ahead, std::size_t length) const {
     return before || std::any_of(after.begin(), after.end(), [&](std::string_view w) { return word(ahead + 1, w); });
 }
 
+/// `from 1, 3 and 5`, `off 2 and 4`: bare numbers that are hives, one and all.
+bool Itemiser::bare_hives() {
+    if (items_.empty() || !(items_.back().is("from") || items_.back().is("off")) || !number(0)) return false;
+    std::vector<HiveId> hives;
+    std::size_t i = 0, end = 0;
+    for (; number(i); ++i) {
+        const HiveId id = context_.lexicon->hive(token(i)->text);
+        if (id == no_hive) return false;
+        hives.push_back(id);
+        end = i + 1;
+        if (!symbol(i + 1, ",") && !symbol(i + 1, "&") && !word(i + 1, "and")) break;
+        ++i;
+        if (symbol(i, ",") && word(i + 1, "and")) ++i;
+    }
+    const Token* after = token(end);
+    if (hives.size() < 2 || (after && after->type != Token::Type::symbol)) return false;
+    push(What::hives, end).hives = hives;
+    return true;
+}
+
 /// A hive, a list or range of hives, or all of them.
 bool Itemiser::hive() {
+    if (bare_hives()) return true;
     std::size_t length = 0;
     std::string name;
     HiveId id = one_hive(0, length, name);

@@ -57,6 +57,7 @@ private:
     bool lot();
     bool day();
     bool hive();
+    bool bare_hives();
     bool label();
     bool price();
     bool phrase();

@@ -278,6 +278,12 @@ bool Itemiser::other() {
         push(What::stop, 1).text = t.text;
         return true;
     }
+    // at 09:55: the hour of one thing seen is not kept
+    if (t.type == Token::Type::time) {
+        if (!items_.empty() && (items_.back().is("at") || items_.back().is("about")) && items_.back().end <= t.begin) items_.back().words = {table_row(Class::filler, "price")};
+        push(What::term, 1).words = {table_row(Class::filler, "price")};
+        return true;
+    }
     push(What::unknown, 1).text = t.text;
     return true;
 }

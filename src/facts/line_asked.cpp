@@ -61,7 +61,7 @@ bool tells_of_a_deed(const std::vector<Item>& items) {
     if (std::any_of(items.begin(), items.end(), life)) return true;
     const auto strange = [](const Item& i) { return i.what == What::unknown; };
     const auto plainly = [&](const Item& i) { return deed(i) && !i.is("gained") && !i.is("lost weight"); };
-    const auto deed_alone = [&](const Item& i) { return i.idle() || (plainly(i) && (i.words.size() == 1 || i.is("harvested") || i.is("removed")) && !i.has(Class::order) && !i.is("inspected")); };
+    const auto deed_alone = [&](const Item& i) { return i.idle() || (i.is("off") && !i.is("taken off")) || (plainly(i) && (i.words.size() == 1 || i.is("harvested") || i.is("removed")) && !i.has(Class::order) && !i.is("inspected")); };
     if (std::any_of(items.begin(), items.end(), plainly) && std::all_of(items.begin(), items.end(), deed_alone)) return true;
     const auto small = [](const Item& i) { return i.is("on") || i.is("off"); };
     const auto counts = [](const Item& i) { return i.has(Class::count) || i.is("both"); };
@@ -103,7 +103,7 @@ void LineReader::unread(const std::vector<Item>& items) {
         return i.what != What::hives && i.what != What::quoted && journal_.sources.text({file_, i.begin, i.end}).find_first_of("0123456789") != std::string_view::npos;
     };
     const bool number = !negated && std::any_of(items.begin(), items.end(), with_digits);   // none is passed over in silence
-    const bool placed = out_->size() > first_of_line_ && out_->back().fact.kind == Kind::super_on && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::placing); });   // super on, under the odd one
+    const bool placed = out_->size() > first_of_line_ && (out_->back().fact.kind == Kind::super_on || out_->back().fact.kind == Kind::drawn) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::placing); });   // super on, under the odd one
     const bool flagged = number || placed || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
                          (!negated && (tells_of_a_deed(items) || strange_thing_done(items) || (!doubted && std::any_of(items.begin(), items.end(), speaks_of_data))));
     keep_words(items, Kind::remark, negated && eventful(items) ? Reading::Outcome::put_out : Reading::Outcome::remark, negated && eventful(items) ? "not" : "");

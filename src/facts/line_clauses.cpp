@@ -22,7 +22,7 @@ bool clause_end(const Items& items, std::size_t at) {
     const Item& i = items[at];
     if (i.what != What::stop) return false;
     const bool per_day = i.text == "/" && at > 0 && at + 1 < items.size() && bare_number(items[at - 1]) && items[at + 1].what == What::unknown && items[at + 1].text == "day";
-    const bool per_hour = i.text == "/" && at > 0 && at + 1 < items.size() && items[at - 1].what == What::unknown && items[at - 1].text == "km" && items[at + 1].what == What::unknown && items[at + 1].text == "h";
+    const bool per_hour = i.text == "/" && at > 0 && at + 1 < items.size() && items[at - 1].what == What::unknown && items[at + 1].what == What::unknown && ((items[at - 1].text == "km" && items[at + 1].text == "h") || (items[at - 1].text == "m" && items[at + 1].text == "s"));
     if (per_day || per_hour) return false;
     const bool sample = i.text == "/" && at > 0 && at + 1 < items.size() && items[at - 1].is("mite") && bare_number(items[at + 1]);   // 6 mites/300
     return !sample && (i.text == "," || i.text == "(" || i.text == ")" || i.text == "-" || i.text == "/");
@@ -94,7 +94,9 @@ bool LineReader::one_value_each(const Items& items) {
         const bool bare = bare_number(items[i]) && run.size() > 1;
         const bool listed = bare || run.size() > 2 || std::any_of(items.begin() + static_cast<std::ptrdiff_t>(i), items.begin() + static_cast<std::ptrdiff_t>(run.back()), linked);
         i = run.back();
-        if (run.size() < 2 || !listed) continue;
+        const auto a_hive = [&](std::size_t k) { return bare_number(items[k]) && lexicon_.hive(items[k].text) != no_hive; };
+        const bool of_hives = bare && run.front() > 0 && (items[run.front() - 1].is("on") || items[run.front() - 1].is("in") || items[run.front() - 1].is("off") || items[run.front() - 1].is("from")) && std::all_of(run.begin(), run.end(), a_hive);   // excluders on 2 and 6
+        if (run.size() < 2 || !listed || of_hives) continue;
         if (run.size() != hives) {
             if (!bare) continue;
             keep_asked(span(items), "which of the hives has which?", "write a line for each hive");
@@ -103,7 +105,8 @@ bool LineReader::one_value_each(const Items& items) {
         std::size_t begin = run.front(), end = run.back() + 1;
         while (begin > 0 && !clause_end(items, begin - 1)) --begin;
         // 1 super off each, 10.8 kg and 12.4 kg: of what the clause before tells
-        if (begin > 1 && begin == run.front() && run.back() + 1 == items.size())
+        const bool ends = std::all_of(items.begin() + static_cast<std::ptrdiff_t>(run.back()) + 1, items.end(), [](const Item& k) { return k.idle() || k.is("honey") || k.is("net"); });
+        if (begin > 1 && begin == run.front() && ends)
             for (--begin; begin > 0 && !clause_end(items, begin - 1);) --begin;
         while (end < items.size() && !clause_end(items, end)) ++end;
         // sugar roll, 2, 5 and 1 mites per 300

@@ -195,7 +195,8 @@ bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
             if (says_each(items[i]) && (items[i - 1].what == What::value || items[i - 1].counted)) continue;
             if (items[i - 1].is("treated") || items[i - 1].is("fed") || items[i - 1].is("inspected")) at = i;
             const bool ends = i + 1 == clause_size || (i + 2 == items.size() && items[i + 1].what == What::value && items[i + 1].value.unit == Unit::piece);
-            const bool named = i + 1 < items.size() && (names_hives(items[i + 1]) || items[i + 1].what == What::hives);
+            const bool but_these = i + 2 < items.size() && items[i + 1].is("but") && items[i + 2].what == What::hives;   // everybody but h1
+            const bool named = but_these || (i + 1 < items.size() && (names_hives(items[i + 1]) || items[i + 1].what == What::hives));
             if (ends || named || items[i].is("all but")) at = i;
         }
     if (at == items.size()) return false;
@@ -210,7 +211,8 @@ bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
         ++end;
     }
     bool but = items[at].is("all but") && s != "the rest";
-    if (end < items.size() && items[end].is("all but")) but = true, ++end;
+    const bool but_these = end + 1 < items.size() && items[end].is("but") && items[end + 1].what == What::hives;
+    if (end < items.size() && (items[end].is("all but") || but_these)) but = true, ++end;
     if (but && end < items.size() && items[end].what == What::hives) {
         found.but = items[end].hives;
         ++end;
@@ -221,8 +223,11 @@ bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
     } else if (but) {
         return false;
     }
-    // "treat all" leaves nothing dangling; a preposition before it goes with it.
-    if (at > 0 && (items[at - 1].is("on") || items[at - 1].is("to") || items[at - 1].is("of") || items[at - 1].is("in")) && at > 1) --at;
+    // "treat all" leaves nothing dangling; a preposition before it goes with it, where it is not what was done: strips in both hives
+    std::vector<Item> others = items;
+    if (at > 0) others.erase(others.begin() + static_cast<std::ptrdiff_t>(at) - 1);
+    const bool put = at > 1 && (items[at - 1].is("in") || items[at - 1].is("on")) && !eventful(others) && std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(at), goes_on_or_in);
+    if (!put && at > 0 && (items[at - 1].is("on") || items[at - 1].is("to") || items[at - 1].is("of") || items[at - 1].is("in")) && at > 1) --at;
     subject_ = found;
     if (s == "in all") {   // amitraz in all
         items[at].words = {table_word("in", Class::done)};

@@ -186,6 +186,7 @@ void LineReader::both_of_them(std::vector<Item>& items) const {
         Item& i = items[k];
         if (i.what != What::term || !((i.is("both") && named == 2) || (i.is("all") && (named > 1 || subject_.all) && !i.has(Class::order)))) continue;
         i.loose = true;
+        if (k + 2 == items.size() && bare_number(items[k + 1]) && items[k + 1].value.amount == static_cast<std::int64_t>(named) * 1000) items.pop_back();   // eggs in all three
         if (k > 0 && k + 1 == items.size() && (items[k - 1].is("in") || items[k - 1].is("on") || items[k - 1].is("of"))) items[k - 1].loose = true;   // eggs in both
     }
 }

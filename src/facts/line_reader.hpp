@@ -111,6 +111,7 @@ private:
         bool box_last = false;         ///< the last fact of the line is of a super,
         bool box_in_sentence = false;  ///< and it stands in this sentence
         bool harvest = false;          ///< the last fact is of honey taken, or how full its box is
+        bool cells_last = false;       ///< the last fact is of cells or cups
         bool whole_hive = false;       ///< the clause names the hive: `hive 40 kg`
         bool stands = false;           ///< `has a super on`: how it is, and no word of when it went on
         bool brood = false, food = false, cells = false, extracted = false, jars = false;

@@ -70,6 +70,7 @@ LineReader::Told LineReader::told_before(const std::vector<Item>& items) const {
     told.box_in_sentence = told.box_last && last_.set && last_.out < out_->size();
     const Kind last = out_->size() > first_of_line_ ? out_->back().fact.kind : Kind::remark;
     told.harvest = last == Kind::super_off || last == Kind::frames_off || last == Kind::extracted || takes_box_from_before(last);
+    told.cells_last = last == Kind::queen_cells || last == Kind::cups || last == Kind::cells_removed || last == Kind::cells_left;
     told.whole_hive = names_hive(items);
     told.extracted = of_line(Kind::extracted);
     told.jars = of_line(Kind::jars) || std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::gone_out && r.fact.count > 0; });
@@ -113,6 +114,8 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     const auto tells_total = [&](const Item& i) { const std::string said = surface(i); return said == "now" || said == "total" || said == "in total" || said == "altogether" || said == "still"; };
     const bool counted = std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.fact.kind == Kind::super_count; });
     if (counted && std::any_of(part.begin(), part.end(), tells_total)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::super_on; });
+    // 5 queen cells, none sealed: of the cells
+    if (told.cells_last) no_reading([](const Candidate& c) { return c.fact.kind == Kind::capped && c.fact.box.by == BoxChoice::By::unsaid; });
     if (told.harvest) no_reading([](const Candidate& c) { return grammar::reading_rows[c.row].pattern == "PLANT"; });   // top off, 27 kg, manuka: the honey
     if (told.stands) no_reading(is_event_of);
     if (!number_unsaid(part)) return;

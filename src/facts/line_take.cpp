@@ -238,7 +238,8 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     if (ways.size() != 1 || ways.front().candidates.size() != std::max<std::size_t>(1, out_->size() - last_.out)) return false;
     if (is_event(ways.front().candidates.front().fact.kind) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation) && !i.is("no excluder"); })) return false;
     const Fact& joined = ways.front().candidates.front().fact;
-    const bool another_kind = last_.out < out_->size() && (*out_)[last_.out].fact.kind != Kind::remark && joined.kind != (*out_)[last_.out].fact.kind;
+    const bool put_on = joined.kind == Kind::super_on && last_.out < out_->size() && (*out_)[last_.out].fact.kind == Kind::drawn;   // second super, foundation, put under the first
+    const bool another_kind = last_.out < out_->size() && !put_on && (*out_)[last_.out].fact.kind != Kind::remark && joined.kind != (*out_)[last_.out].fact.kind;
     if (another_kind) return false;   // strips out, 8 weeks in
     if (alone && last_.out < out_->size() && joined.kind == (*out_)[last_.out].fact.kind && joined.text != (*out_)[last_.out].fact.text) return false;
     out_->resize(last_.out);

@@ -24,12 +24,15 @@ bool looked_at(const Items& items) {
     });
 }
 
-/// Things that are put on or in, so that the small word before the hive may say that they were.
+}  // namespace
+
 bool goes_on_or_in(const Item& i) {
     static constexpr std::array<std::string_view, 13> things = {"nths", "super", "box", "brood box", "excluder", "escape board", "feeder", "strip", "pad", "tray", "patty", "upper entrance", "queen"};
     return i.what == What::box || i.what == What::unknown || !i.box_kind.empty() || i.has(Class::combing) || i.has(Class::food) || i.has(Class::substance) ||
            std::any_of(things.begin(), things.end(), [&](std::string_view t) { return i.is(t); });
 }
+
+namespace {
 
 void rename(Item& item, std::string_view term, Class klass) {
     item.words.clear();

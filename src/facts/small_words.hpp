@@ -13,6 +13,8 @@ const grammar::Word* table_word(std::string_view term, grammar::Class klass);
 void absorb(std::vector<Item>& items, std::size_t into, std::size_t from, std::size_t n);
 /// Takes an item for said by the way: no reading needs it.
 void pass_over(Item& item);
+/// Things that are put on or in, so that the small word before a hive may say that they were.
+bool goes_on_or_in(const Item& item);
 /// A super, also said as a box.
 bool is_super(const Item& item);
 /// `on` in `put a super on`, `in` in `12 mites in 3 days`: said by the way.

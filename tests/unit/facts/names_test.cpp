@@ -69,3 +69,11 @@ hive Church 1, also C1, at churchyard: deep
          R"(?Roof 1 "2 supers on" | !two-readings)"},
     }, roofs);
 }
+
+TEST_CASE("ranges of names that begin with a nought", "[facts]") {
+    constexpr std::string_view lab = "units kg\nyear 2026\nhive C01 at lab: deep\nhive C02 at lab: deep\nhive C08 at lab: deep\nhive C09 at lab: deep\nhive C10 at lab: deep\n\n2026-06-03 lab\n";
+    waxtab::test::check_lines({
+        {R"(C08 to C10: calm)", R"(C08 temper calm | C09 temper calm | C10 temper calm)"},
+        {R"(C01, C02 and C09-C10: 3 seams)", R"(C01 3 seams | C02 3 seams | C09 3 seams | C10 3 seams)"},
+    }, lab);
+}

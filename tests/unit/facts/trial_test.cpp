@@ -41,7 +41,7 @@ TEST_CASE("made-up seasons in three manners", "[facts]") {
         {R"(hive 4: oxalic acid trickled, 5 ml per seam.)", R"(h4 treated oxalic acid | ?h4 "5 ml per seam" | !not-understood)"},
         {R"(hive 2: mouse guard on. Entrance reduced. 10 kg fondant on.)", R"(h2 "mouse guard on" | h2 "Entrance reduced" | h2 fed 10 kg fondant)"},
         {R"(hive 3: heft light, fed 5 L 2:1.)", R"(h3 stores light | h3 fed 5 L thick syrup)"},
-        {R"(hive 7: stores 12 kg. Wax moth in top super.)", R"(h7 stores 12 kg | ?h7 "Wax moth in top super" | !not-understood)"},
+        {R"(hive 7: stores 12 kg. Wax moth in top super.)", R"(h7 stores 12 kg | h7 wax moth)"},
         {R"(hive 6: dead. Queenless for weeks I think.)", R"(h6 dead | h6 "Queenless for weeks I think")"},
         {R"(All colonies: strips in, amitraz, 6 weeks.)", R"(h1 amitraz in for 42 days | h2 amitraz in for 42 days | h3 amitraz in for 42 days | h4 amitraz in for 42 days | h5 amitraz in for 42 days | h6 amitraz in for 42 days | h7 amitraz in for 42 days | h8 amitraz in for 42 days | h9 amitraz in for 42 days | n1 amitraz in for 42 days)"},
         {R"(hive 1: 8 frames of bees, 2 supers, top one 30% full.)", R"(h1 8 frames of bees | h1 2 supers | h1 top 30% full)"},
@@ -472,5 +472,39 @@ TEST_CASE("weights of hives and boxes, deeds said once, dates with a year", "[fa
         {R"(barberry and willow finishing)", R"(barberry nearly over | willow nearly over)"},
         {R"(h1 3 frames of bees left)", R"(h1 3 frames of bees)"},
         {R"(h1 wasps shocking)", R"(h1 wasps)"},
+    });
+}
+
+TEST_CASE("all but these, ranges, hours, what came off of each", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(Fed everybody but #1 and #3 a gal of 2:1)", R"(h2 fed 1 gal thick syrup | h4 fed 1 gal thick syrup | h5 fed 1 gal thick syrup | h6 fed 1 gal thick syrup | h7 fed 1 gal thick syrup | h8 fed 1 gal thick syrup | h9 fed 1 gal thick syrup | n1 fed 1 gal thick syrup)"},
+        {R"(h1 1 cup with an egg)", R"(h1 1 charged cup)"},
+        {R"(h1 5 queen cells, 2 of them charged, none sealed)", R"(h1 5 queen cells | h1 2 charged queen cells | ?h1 "none sealed" | !not-understood)"},
+        {R"(h4 second super, foundation, placed under the full one)", R"(h4 +super foundation under)"},
+        {R"(h1 two cells removed, one left)", R"(h1 knocked down 2 queen cells | h1 left 1 queen cell)"},
+        {R"(h1 queen seen at 09:55)", R"(h1 queen seen)"},
+        {R"(escape boards on h3 h4 at 08:15)", R"(h3 escape board on | h4 escape board on)"},
+        {R"(22C, wind 3 m/s)", R"(22C | windy)"},
+        {R"(h1 h3 h4: supers off, 15.2, 14.8 and 16.1 kg honey)", R"(h1 -all supers 15.2 kg net | h3 -all supers 14.8 kg net | h4 -all supers 16.1 kg net)"},
+        {R"(h4 split: queen with 3 frames of brood and 1 frame of honey into nuc N9)", R"(h4 split into N9 4 frames old queen)"},
+        {R"(h5 12 frames of brood in two boxes)", R"(h5 12 frames of brood)"},
+        {R"(h1 mites 0.7% by sugar roll)", R"(h1 sugar roll mites 0.7%)"},
+        {R"(moisture on the refractometer 17.4%)", R"(moisture 17.4%)"},
+        {R"(h1 no q seen but eggs in 3 fr)", R"(h1 queen not seen | h1 eggs on 3 frames)"},
+        {R"(h1 didn't see the q)", R"(h1 queen not seen)"},
+        {R"(h2 has wax moth in the super; pulled it off)", R"(h2 wax moth | ?h2 "pulled it off" | !not-understood)"},
+        {R"(Hives 2, 3, 6: added a med each, QE on 2 and 6 first)", R"(h2 +super medium | h3 +super medium | h6 +super medium | ?h2 "QE on 2 and 6 first" | ?h3 "QE on 2 and 6 first" | ?h6 "QE on 2 and 6 first" | !not-understood)"},
+        {R"(h4 took off top two meds)", R"(h4 -top 2 supers)"},
+        {R"(Extracted 138 lb lot J from 1, 3 and 5)", R"(extracted 138 lb lot J from h1 h3 h5)"},
+        {R"(h1 calm as can be)", R"(h1 temper calm)"},
+        {R"(Wet supers back on h1 and h5 to be cleaned out, one each.)", R"(h1 +super wet | h5 +super wet | h1 "one each" | h5 "one each")"},
+        {R"(h1 swarmed, it went up the big ash and I lost it)", R"(h1 swarmed | h1 "it went up the big ash and I lost it")"},
+        {R"(h1 super half drawn, though I doubt they will draw it now)", R"(h1 super half drawn | h1 "I doubt they will draw it now")"},
+        {R"(heather just starting on the low ground)", R"(heather just opening)"},
+        {R"(h1 and h2 each got a super with starter strips for cut comb)", R"(h1 +super starter strips | h2 +super starter strips)"},
+        {R"(h1 dropped 21 mites in 7 days)", R"(h1 drop 21 mites in 7 days)"},
+        {R"(h1 given a 2.5 kg block of fondant)", R"(h1 fed 2.5 kg fondant)"},
+        {R"(h5 12 frames of brood in 2 brood boxes)", R"(h5 12 frames of brood)"},
+        {R"(h5 10 frames of brood in 2 deeps)", R"(h5 10 frames of brood)"},
     });
 }
