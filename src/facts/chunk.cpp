@@ -4,6 +4,7 @@
 #include <array>
 
 #include "facts/chunk_boxes.hpp"
+#include "facts/slots.hpp"
 #include "facts/small_words.hpp"
 
 namespace waxtab {
@@ -261,6 +262,23 @@ void where_plants_stand(Items& items) {
     }
 }
 
+/// `flow heavy for ten days`: since when is not kept.
+void how_long_it_flowed(Items& items) {
+    if (std::none_of(items.begin(), items.end(), [](const Item& i) { return i.is("flow") || i.is("bloom"); })) return;
+    for (std::size_t i = 0; i + 1 < items.size(); ++i)
+        if (items[i].is("to") && items[i + 1].what == What::value && items[i + 1].value.dimension == Dimension::duration) pass_over(items[i]), pass_over(items[i + 1]);
+}
+
+/// `84 and humid`, where the scale was said: the temperature.
+void bare_temperature(Items& items, const Settings& settings) {
+    const auto with_it = [](const Item& i) { return i.has(Class::weather) || i.has(Class::link) || i.idle(); };
+    const bool weather = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::weather); });
+    const auto number = std::find_if(items.begin(), items.end(), bare_number);
+    if (!settings.temperature_said || !weather || number == items.end() || !std::all_of(items.begin(), number, [](const Item& i) { return i.idle(); }) || !std::all_of(number + 1, items.end(), with_it)) return;
+    number->value = measure(number->text, settings.temperature).value_or(number->value);
+    number->unit_assumed = true;
+}
+
 /// `moved to the moor for the heather`: why is not kept.
 void why_moved(Items& items) {
     const auto yard = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.what == What::yard; });
@@ -414,6 +432,9 @@ void counts(Items& items) {
         if (noun >= items.size() || !countable(items[noun])) {
             noun = i + 1;
             while (noun + 1 < items.size() && items[noun].what == What::term && items[noun].has(Class::filler) && !items[noun].counted) ++noun;   // 4 of them are capped
+            // 2 drawn mediums
+            const bool kind_follows = noun + 1 < items.size() && items[noun].has(Class::combing) && !items[noun + 1].box_kind.empty() && items[noun].what == What::term;
+            if (kind_follows) ++noun;
             if (!second_choice(items[noun])) continue;
             if (items[i].text == "word" && i > 0 && items[i - 1].has(Class::which)) continue;   // the lower one full
             if (items[i].text == "word" && items[i].value.amount == 1000 && items[noun].has(Class::combing)) continue;   // under the first one, stickies this time
@@ -474,6 +495,8 @@ void chunk(std::vector<Item>& items, const ItemContext& context) {
     weather_until(items);
     where_plants_stand(items);
     why_moved(items);
+    how_long_it_flowed(items);
+    if (!items.empty()) bare_temperature(items, *context.settings);
     over_so_much(items);
     about_words(items);
     another_one(items);

@@ -92,6 +92,9 @@ bool Itemiser::day() {
     else if (t->type == Token::Type::word && weekday_of(t->text) >= 0) {
         const auto back = (date::weekday{noted} - date::weekday{static_cast<unsigned>(weekday_of(t->text))}).count();
         found = noted - date::days{back}, length = 1;
+    } else if (word(0, "last") && token(1) && token(1)->type == Token::Type::word && weekday_of(token(1)->text) >= 0) {
+        const auto back = (date::weekday{noted} - date::weekday{static_cast<unsigned>(weekday_of(token(1)->text))}).count();
+        found = noted - date::days{back == 0 ? 7 : back}, length = 2;
     } else if (word(0, "last") && word(1, "night")) found = noted - date::days{1}, length = 2;
     else if (t->type == Token::Type::quantity && t->value.dimension == Dimension::duration && word(next + 1, "ago"))
         found = noted - date::days{t->value.amount}, length = 2;

@@ -52,7 +52,7 @@ HiveId Itemiser::one_hive(std::size_t ahead, std::size_t& length, std::string& n
     bool generic = false;
     if (symbol(next, "#") && !after_super()) generic = true, ++next;
     else if (word(next, "hive") || word(next, "hives") || word(next, "colony") || word(next, "colonies") || word(next, "nr")) generic = true, ++next;
-    else if (word(next, "no") && symbol(next + 1, ".") && !after_super()) generic = true, next += 2;
+    else if (word(next, "no") && symbol(next + 1, ".") && !after_super() && !((ahead > 0 || !items_.empty()) && (word(next + 3, "super") || word(next + 3, "box")))) generic = true, next += 2;
     if (generic && (word(next, "no") || word(next, "nr"))) ++next;
     if (generic && (symbol(next, "#") || symbol(next, "."))) ++next;
     const Token* t = token(next);
@@ -136,6 +136,13 @@ bool Itemiser::bare_hives() {
 /// A hive, a list or range of hives, or all of them.
 bool Itemiser::hive() {
     if (bare_hives()) return true;
+    // h1 no. 2 super full: its second super
+    const bool of_super = !items_.empty() && word(0, "no") && symbol(1, ".") && number(2) && (word(3, "super") || word(3, "box"));
+    if (of_super && token(2)->value.amount > 0 && token(2)->value.amount < 10'000) {
+        const auto n = static_cast<std::uint8_t>(token(2)->value.amount / 1000);
+        push(What::box, 4).box = {BoxChoice::By::number, Role::super, n, {}};
+        return true;
+    }
     std::size_t length = 0;
     std::string name;
     HiveId id = one_hive(0, length, name);

@@ -269,7 +269,8 @@ bool Itemiser::other() {
             push(What::sign, 1).text = "-";
             return true;
         }
-        if (t.text == "." && (!t.space_after || (at_ > 0 && abbreviated(words_[at_ - 1])))) return false;
+        const bool denies = at_ > 0 && words_[at_ - 1] == "no" && !number(1);   // upper half full. no. a third
+        if (t.text == "." && (!t.space_after || (at_ > 0 && !denies && abbreviated(words_[at_ - 1])))) return false;
         if (t.text == "~" ) {
             Item& item = push(What::term, 1);
             item.words = {table_row(Class::about, "about")};

@@ -158,6 +158,11 @@ void LineReader::needs_after_facts(Clauses& clauses) {
         const auto governs = [&](const Item& i) { return i.has(Class::plan) || i.has(Class::condition) || i.has(Class::order) || i.has(Class::negation) || i.has(Class::doubt); };
         const auto plan = std::find_if(items.begin(), items.end(), governs);
         if (plan == items.end() || plan - items.begin() < 2 || !plan->has(Class::plan)) continue;
+        if (surface(*plan) == "ready for" && reads(Items(items.begin(), plan))) {   // clearer board on, ready for Monday
+            const auto at = static_cast<std::size_t>(plan - items.begin());
+            break_clause(clauses, c, at, at);
+            continue;
+        }
         static constexpr std::array<std::string_view, 9> words = {"will", "need", "needs", "need to", "might", "may", "going to", "should", "must"};
         if (std::find(words.begin(), words.end(), surface(*plan)) == words.end()) continue;
         const bool need = std::any_of(plan, items.end(), [&](const Item& i) { return surface(i).starts_with("need"); });

@@ -127,9 +127,9 @@ bool LineReader::bare_list(std::vector<Item>& items) {
     return true;
 }
 
-/// `h1 - super full. h2 - super half full`: each sentence with the hive it is about.
+/// `h1 - super full. h2 - super half full. h3, cut comb super on`: each sentence with the hive it is about.
 void LineReader::head_of_sentence(std::vector<Item>& items) {
-    if (!headed_ || items.size() < 3 || items[0].what != What::hives || items[0].role != Item::Role::none || !stop(items[1], "-")) return;
+    if (!headed_ || items.size() < 3 || items[0].what != What::hives || items[0].role != Item::Role::none || !(stop(items[1], "-") || stop(items[1], ","))) return;
     subject_ = {};
     subject_.hives = items[0].hives, subject_.unknown = items[0].unknown_hives;
     box_ = {};

@@ -249,10 +249,11 @@ void LineReader::deed_for_all(std::vector<std::vector<Item>>& clauses) const {
     }
 }
 
-/// `did an alcohol wash on h1, 3 mites in 300 bees`: how they were counted stands in the clause before.
-bool LineReader::mites_of_the_method(const std::vector<Item>& items, const std::vector<Solution>& ways) {
-    const bool mites = ways.front().candidates.size() == 1 && ways.front().candidates.front().fact.kind == Kind::mites;
-    if (!mites || any_method(items) || !last_.set || last_.out >= out_->size() || out_->back().fact.kind != Kind::remark || !any_method(last_.items)) return false;
+/// `did an alcohol wash on h1, 3 mites in 300 bees`, `hefted, heavy`: how it was found stands in the clause before.
+bool LineReader::found_as_said_before(const std::vector<Item>& items, const std::vector<Solution>& ways) {
+    const Kind kind = ways.front().candidates.front().fact.kind;
+    const bool found = ways.front().candidates.size() == 1 && (kind == Kind::mites || kind == Kind::stores);
+    if (!found || any_method(items) || !last_.set || last_.out >= out_->size() || out_->back().fact.kind != Kind::remark || !any_method(last_.items)) return false;
     return join_last(items);
 }
 

@@ -37,6 +37,8 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
     subject_.hives = context.hives, subject_.all = context.all, subject_.but = context.but;
     box_ = {};
     tail_.clear();
+    taken_back_ = shed_headed_ = false;
+    lot_of_line_.clear();
     line_yard_ = no_yard;
     complained_ = cells_said_ = brood_said_ = food_said_ = false;
     first_of_line_ = before_clause_ = out.size();
@@ -63,10 +65,26 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
 }
 
 void LineReader::sentence(std::vector<Item> items) {
+    const auto takes_back = [&](const Item& i) { return i.has(Class::negation) && (surface(i) == "no" || surface(i) == "nope"); };
+    const bool no = !items.empty() && std::all_of(items.begin(), items.end(), [&](const Item& i) { return takes_back(i) || i.idle(); }) && std::any_of(items.begin(), items.end(), takes_back);
+    if (no) {
+        taken_back_ = true;
+        return keep_words(items, Kind::remark, Reading::Outcome::remark, "");
+    }
+    if (std::exchange(taken_back_, false) && !items.empty()) return keep_asked(span(items), "which of the two holds?", "leave out what does not");
     last_ = {};
     first_of_sentence_ = out_->size();
     divided_ = lot_unread_ = boxes_unread_ = false, nuc_frames_ = no_hive;
-    shed_.clear();
+    if (!shed_headed_) shed_.clear();
+    if (items.size() == 1 && items.front().is("shed") && out_->size() == first_of_line_) {   // Shed. 6 supers drawn
+        shed_headed_ = true;
+        shed_ = items;
+        return;
+    }
+    if (items.size() == 1 && items.front().what == What::lot && items.front().lots.size() == 1 && out_->size() == first_of_line_) {   // Lot A. Filled 62 x 454 g
+        lot_of_line_ = items.front().lots.front();
+        return keep_words(items, Kind::remark, Reading::Outcome::remark, "");
+    }
     without_brackets(items);
     head_of_sentence(items);
     if (headed_ && one_value_each(items)) return;
@@ -208,7 +226,7 @@ void LineReader::clause(std::vector<Item> items) {
     if (items.size() > 2 && items[0].is("same as") && stop(items[1], ":")) items.erase(items.begin(), items.begin() + 2);
     // supers: bottom 90% capped
     if (items.size() > 2 && items[0].is("super") && stop(items[1], ":") && items[2].has(Class::which)) items.erase(items.begin(), items.begin() + 2);
-    if (items.empty() || no_sentence(items) || count_goes_on(items) || weight_of_the_super_off(items)) return;
+    if (items.empty() || no_sentence(items) || count_goes_on(items) || weight_of_the_super_off(items) || due_of_the_treatment(items)) return;
     before_clause_ = out_->size();
     each_of_the_head(items);
     if (subject_.several() && items.size() > 1 && says_each(items.front())) items.erase(items.begin());
@@ -249,7 +267,7 @@ void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
     const bool of_another = c.own.said() && c.before.said() && c.own.hives != c.before.hives;   // h1 2 queen cells, h2 none
     const bool may_join = last_.set && !of_another && c.doubt.empty() && last_.out < out_->size() && (ways.empty() || goes_on(out_->back().fact.kind) || still_on(out_->back().fact));
     if (may_join && join_last(c.written, one)) return;
-    if (one && mites_of_the_method(c.written, ways)) return;
+    if (one && found_as_said_before(c.written, ways)) return;
     if (one && each_or_together(ways.front(), c.written)) return;
     if (ways.size() > 1) return two_ways(c.written, ways);
     const bool named = one && (c.own.said() || subject_.hives != c.before.hives);

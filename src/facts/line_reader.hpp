@@ -76,7 +76,7 @@ private:
     void head_of_sentence(std::vector<Item>& items);
     void each_of_the_head(const std::vector<Item>& items);
     void one_there_too(std::vector<std::vector<Item>>& clauses) const;
-    bool mites_of_the_method(const std::vector<Item>& items, const std::vector<Solution>& ways);
+    bool found_as_said_before(const std::vector<Item>& items, const std::vector<Solution>& ways);
     void clause(std::vector<Item> items);
     bool no_sentence(const std::vector<Item>& items);
     void take_doubt_and_day(Clause& c) const;
@@ -111,6 +111,7 @@ private:
         bool box_last = false;         ///< the last fact of the line is of a super,
         bool box_in_sentence = false;  ///< and it stands in this sentence
         bool harvest = false;          ///< the last fact is of honey taken, or how full its box is
+        bool boxes = false;            ///< the line told of boxes
         bool cells_last = false;       ///< the last fact is of cells or cups
         bool whole_hive = false;       ///< the clause names the hive: `hive 40 kg`
         bool stands = false;           ///< `has a super on`: how it is, and no word of when it went on
@@ -157,6 +158,7 @@ private:
     bool these_too(const std::vector<Item>& items);
     bool count_goes_on(const std::vector<Item>& items);
     void reach(RawFact& raw, std::uint32_t end);
+    bool due_of_the_treatment(const std::vector<Item>& items);
     bool weight_of_the_super_off(const std::vector<Item>& items);
     bool honey_of_these(const std::vector<Item>& items);
     std::size_t governed_to(const std::vector<std::vector<Item>>& clauses, std::size_t at, bool todo, const std::string& because);
@@ -190,6 +192,9 @@ private:
     std::vector<HiveId> tail_;     ///< hives named at the end of clauses, one after the other, in a line that begins with none
     bool headed_ = false;          ///< the line begins with its hives, or stands under them
     bool complained_ = false;
+    bool taken_back_ = false;      ///< the sentence before was `no`
+    bool shed_headed_ = false;     ///< the line begins with `Shed.`
+    std::string lot_of_line_;      ///< of a line that begins with `Lot A.`
     bool brood_said_ = false;      ///< the line spoke of brood
     bool cells_said_ = false;      ///< the line spoke of queen cells
     bool lot_unread_ = false;      ///< a clause of this sentence named a lot and was not read

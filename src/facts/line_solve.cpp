@@ -72,6 +72,7 @@ LineReader::Told LineReader::told_before(const std::vector<Item>& items) const {
     told.harvest = last == Kind::super_off || last == Kind::frames_off || last == Kind::extracted || takes_box_from_before(last);
     told.cells_last = last == Kind::queen_cells || last == Kind::cups || last == Kind::cells_removed || last == Kind::cells_left;
     told.whole_hive = names_hive(items);
+    told.boxes = boxes_unread_ || std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind < Kind::hive_moved || r.fact.box.by != BoxChoice::By::unsaid; });
     told.extracted = of_line(Kind::extracted);
     told.jars = of_line(Kind::jars) || std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::gone_out && r.fact.count > 0; });
     const auto deed = [](const Item& k) { return k.what == What::sign || (k.has(Class::done) && !k.is("on") && !k.is("in") && !k.is("off") && !k.is("out")); };
@@ -116,6 +117,8 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     if (counted && std::any_of(part.begin(), part.end(), tells_total)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::super_on; });
     // 5 queen cells, none sealed: of the cells
     if (told.cells_last) no_reading([](const Candidate& c) { return c.fact.kind == Kind::capped && c.fact.box.by == BoxChoice::By::unsaid; });
+    // top super on, heavy: of the super
+    if (told.box || told.boxes) no_reading([](const Candidate& c) { return grammar::reading_rows[c.row].pattern == "heavy"; });
     if (told.harvest) no_reading([](const Candidate& c) { return grammar::reading_rows[c.row].pattern == "PLANT"; });   // top off, 27 kg, manuka: the honey
     if (told.stands) no_reading(is_event_of);
     if (!number_unsaid(part)) return;
@@ -172,6 +175,8 @@ bool LineReader::torn_apart(const Solution& s, bool negated) const {
     // super half full with rape: no word of its bloom
     const auto plant_alone = [](const Candidate& c) { return grammar::reading_rows[c.row].pattern == "PLANT"; };
     if (std::any_of(s.candidates.begin(), s.candidates.end(), plant_alone) && std::any_of(s.candidates.begin(), s.candidates.end(), of_hive)) return true;
+    // heather pressed, lot A: the honey, no word of its bloom
+    if (std::any_of(s.candidates.begin(), s.candidates.end(), plant_alone) && std::any_of(s.candidates.begin(), s.candidates.end(), [](const Candidate& c) { return c.about_honey; })) return true;
     return !subject_.said() && std::any_of(s.candidates.begin(), s.candidates.end(), of_hive) && std::any_of(s.candidates.begin(), s.candidates.end(), [](const Candidate& c) { return c.about_honey; });
 }
 

@@ -33,6 +33,8 @@ void LineReader::keep_asked(Span where, const char* question, const char* hint) 
 /// `extracted 36 kg lot B, 18.2%`: what follows is of that lot; `filled 60 x 454 g, gave away 4`: of those jars.
 void LineReader::honey_from_before(Fact& fact, const Candidate& c) {
     const bool of_lot = measured_of_lot(fact.kind) || fact.kind == Kind::jars;
+    const bool named_by_lot = measured_of_lot(fact.kind) || fact.kind == Kind::jars || fact.kind == Kind::gone_out || fact.kind == Kind::extracted || fact.kind == Kind::stocktake || fact.kind == Kind::best_before;
+    if (named_by_lot && fact.lot.empty()) fact.lot = lot_of_line_;
     for (std::size_t k = first_of_line_; k < out_->size(); ++k) {
         const Fact& before = (*out_)[k].fact;
         // lot A: filled 36 x 1 lb and 12 x 8 oz
@@ -180,6 +182,27 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     Reading reading;
     reading.outcome = kind == Kind::remark ? Reading::Outcome::remark : Reading::Outcome::facts;
     put(std::move(raw), std::move(reading));
+}
+
+/// `amitraz strips in, 2 a box, out by 15 July`: how long they stay that went in before. True when it is.
+bool LineReader::due_of_the_treatment(const std::vector<Item>& items) {
+    const Item* day = nullptr;
+    bool out = false;
+    for (const Item& i : items) {
+        if (i.what == What::day && i.text == "due" && !day) day = &i;
+        else if (i.is("out") || i.is("due out")) out = true;
+        else if (!i.idle() && !i.has(Class::link)) return false;
+    }
+    if (!day || !out) return false;
+    bool told = false;
+    for (std::size_t k = first_of_line_; k < out_->size(); ++k) {
+        RawFact& raw = (*out_)[k];
+        if (raw.fact.kind != Kind::treatment_on || raw.fact.second.said()) continue;
+        raw.fact.second = measure(std::to_string(days_between(context_->noted, day->day)), Unit::day).value_or(Measure{});
+        reach(raw, span(items).end);
+        told = true;
+    }
+    return told;
 }
 
 /// `super off, all capped, 22 kg`: what the box weighed that came off before it in the line. True when it is.

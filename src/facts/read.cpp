@@ -184,7 +184,7 @@ void Reader::collect_names(const Line& line) {
         if (t[i].type == Token::Type::number && t[i].value.unit == Unit::piece && t[i].value.amount % 1000 == 0) return std::string(raw);
         if (t[i].type != Token::Type::word) return {};
         const bool numbered = raw.find_first_of("0123456789") != raw.npos;
-        return numbered || (raw.size() > 2 && lexicon_.unknown(t[i].text)) || (raw.size() <= 2 && raw[0] >= 'A' && raw[0] <= 'Z') ? std::string(raw) : std::string{};
+        return numbered || (raw.size() > 2 && lexicon_.find({t[i].text}, 0).length == 0) || (raw.size() <= 2 && raw[0] >= 'A' && raw[0] <= 'Z') ? std::string(raw) : std::string{};
     };
     const auto declare = [&](std::size_t i) { declare_born(name_at(i), {line.file, line.begin, line.begin + static_cast<std::uint32_t>(line.text.size())}); };
     const bool born = has("hived") || has("split") || has("nuc") || has("swarm") || has("divided") || has("caught") || has("housed") || has("cast");

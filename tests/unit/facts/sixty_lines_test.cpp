@@ -86,7 +86,7 @@ TEST_CASE("sixty lines as keepers write them", "[facts]") {
         {R"(robbed 2 frames honey from 5 for nuc A)", R"(hive 5 moved 2 frames of honey to Nuc A)"},
         {R"(reversed brood boxes 1, 2, 3)", R"(?"reversed brood boxes 1" | ?"2" | ?"3" | !not-understood | !not-understood | !not-understood)"},
         {R"(June 31 H5 added supre)", R"(!impossible-date | !unknown-word)"},
-        {R"(heavy as lead, couldn't lift top super off 9. call it 40lb)", R"("heavy as lead" | ?"couldn't lift top super off 9" | ?"call it 40lb" | !not-understood | !not-understood)"},
+        {R"(heavy as lead, couldn't lift top super off 9. call it 40lb)", R"(?"heavy as lead" | ?"couldn't lift top super off 9" | ?"call it 40lb" | !no-hive | !not-understood | !not-understood)"},
         {R"(H6 10 frames brood in 2 deeps (6 below, 4 up))", R"(hive 6 10 frames of brood | hive 6 "6 below, 4 up")"},
         {R"(H4 1 gal + pollen patty 1/2 lb, feeder emptied since last wk)", R"(hive 4 fed 1 gal syrup | hive 4 fed 0.5 lb pollen patty | hive 4 "feeder emptied since last wk")"},
         {R"(Bramble over, willowherb starting. Lime was a flop.)", R"(bramble over | willowherb just opening | "Lime was a flop")"},

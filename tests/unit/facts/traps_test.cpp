@@ -32,7 +32,7 @@ TEST_CASE("words with two meanings are each decided", "[facts]") {
         {R"(h3 hatched)", R"(h3 "hatched")"},
         {R"(h3 queen hatched)", R"(h3 queen emerged)"},
         {R"(h3 brood hatched)", R"(h3 "brood hatched")"},
-        {R"(h3 heavy)", R"(h3 "heavy")"},
+        {R"(h3 heavy)", R"(h3 plenty of stores)"},
         {R"(h3 light)", R"(h3 stores light)"},
         {R"(h3 super heavy)", R"(?h3 "super heavy" | !not-understood)"},
         {R"(h3 super calm)", R"(?h3 "super calm" | !not-understood)"},

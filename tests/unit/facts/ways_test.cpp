@@ -521,7 +521,7 @@ TEST_CASE("lives of hives, yard, honey, shed, several hives, other days", "[fact
         {R"(h5 "B4" 70% full)", R"(h5 super "B4" 70% full)"},
         {R"(h3 top super labelled "C7")", R"(h3 top super labelled "C7")"},
         {R"(h3 +super drawn9 "C8")", R"(h3 +super drawn9 "C8")"},
-        {R"(h3 heavy)", R"(h3 "heavy")"},
+        {R"(h3 heavy)", R"(h3 plenty of stores)"},
         {R"(h3 two supers off, 60 lb)", R"(h3 -2 supers 60 lb)"},
         {R"(h3 super off 22 kg, put back wet)", R"(h3 -super 22 kg | h3 +super wet)"},
         {R"(h3 wet super back on)", R"(h3 +super wet)"},
