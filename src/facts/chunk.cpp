@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <array>
 
+#include "facts/chunk_asides.hpp"
 #include "facts/chunk_boxes.hpp"
-#include "facts/slots.hpp"
 #include "facts/small_words.hpp"
 
 namespace waxtab {
@@ -213,129 +213,6 @@ void courses(Items& items) {
     }
 }
 
-/// `I counted 9 frames of bees`: no stock of honey.
-void counted_frames(Items& items) {
-    const auto of_stock = [](const Item& i) { return i.what == What::jars || i.what == What::lot || is_mass(i) || i.is("jar") || i.is("section") || i.is("piece"); };
-    if (std::any_of(items.begin(), items.end(), of_stock)) return;
-    for (std::size_t i = 0; i + 1 < items.size(); ++i)
-        if (items[i].is("stocktake") && items[i].end - items[i].begin == 7) pass_over(items[i]);   // counted
-}
-
-bool wind_speed(const Item& i) {
-    static constexpr std::array<std::string_view, 7> units = {"m", "km", "kmh", "kph", "mph", "knots", "kn"};
-    return i.what == What::unknown && std::find(units.begin(), units.end(), i.text) != units.end();
-}
-
-/// `drizzle till 11`, `wind 20 mph`: how long the weather lasted, how hard it blew. `still` after it is no wind.
-void weather_until(Items& items) {
-    // 22C and still: no wind
-    const auto of_the_day = [](const Item& i) { return i.has(Class::weather) || (i.what == What::value && i.value.dimension == Dimension::temperature); };
-    if (std::none_of(items.begin(), items.end(), of_the_day)) return;
-    if (items.size() > 1 && items.back().is("still")) items.back().words = {table_word("calm weather", Class::weather)};
-    for (std::size_t i = 0; i + 1 < items.size(); ++i)
-        if (items[i].is("when") && is_count(items[i + 1]) && items[i + 1].value.unit == Unit::piece) pass_over(items[i]), pass_over(items[i + 1]);
-        else if (is_count(items[i]) && wind_speed(items[i + 1])) {
-            pass_over(items[i]), pass_over(items[i + 1]);
-            if (i + 3 < items.size() && items[i + 2].what == What::stop && items[i + 3].what == What::unknown && (items[i + 3].text == "h" || items[i + 3].text == "s")) pass_over(items[i + 3]);   // km/h, m/s
-        }
-}
-
-/// `lime just starting along the brook`: where it stands is not kept.
-void where_plants_stand(Items& items) {
-    static constexpr std::array<std::string_view, 8> strange = {"along", "by", "near", "beside", "behind", "around", "towards", "beyond"};
-    const auto place_word = [&](const Item& i) {
-        return (i.what == What::unknown && std::find(strange.begin(), strange.end(), i.text) != strange.end()) || i.is("at") || i.is("in") || i.is("across") || i.is("on") || i.is("over");
-    };
-    const auto plant = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.has(Class::plant); });
-    const bool told = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("bloom") || i.is("beginning") || i.is("peak") || i.is("bud") || i.is("ending") || i.is("full flow") || i.is("out"); });
-    const bool alone = plant != items.end() && std::all_of(items.begin(), items.end(), [&](const Item& i) { return i.has(Class::plant) || i.idle() || i.what == What::unknown || place_word(i) || i.is("gear"); });
-    if (plant == items.end() || !(told || alone)) return;
-    for (auto i = plant + 1; i != items.end(); ++i) {
-        if (!place_word(*i) || i->is("bloom")) continue;
-        auto end = i + 1;
-        bool named = false;
-        const auto names_it = [&](std::vector<Item>::iterator k) { return k->has(Class::state) && k + 1 != items.end() && (k + 1)->what == What::unknown; };   // on the low ground
-        for (; end != items.end() && (end->what == What::unknown || names_it(end) || end->has(Class::filler) || place_word(*end) || end->is("gear") || end->is("shed") || end->what == What::yard); ++end) named = named || end->what == What::unknown || end->what == What::yard;
-        if (!named) continue;
-        std::for_each(i, end, pass_over);
-        i = end - 1;
-    }
-}
-
-/// `flow heavy for ten days`: since when is not kept.
-void how_long_it_flowed(Items& items) {
-    if (std::none_of(items.begin(), items.end(), [](const Item& i) { return i.is("flow") || i.is("bloom"); })) return;
-    for (std::size_t i = 0; i + 1 < items.size(); ++i)
-        if (items[i].is("to") && items[i + 1].what == What::value && items[i + 1].value.dimension == Dimension::duration) pass_over(items[i]), pass_over(items[i + 1]);
-}
-
-/// `84 and humid`, where the scale was said: the temperature.
-void bare_temperature(Items& items, const Settings& settings) {
-    const auto with_it = [](const Item& i) { return i.has(Class::weather) || i.has(Class::link) || i.idle(); };
-    const bool weather = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::weather); });
-    const auto number = std::find_if(items.begin(), items.end(), bare_number);
-    if (!settings.temperature_said || !weather || number == items.end() || !std::all_of(items.begin(), number, [](const Item& i) { return i.idle(); }) || !std::all_of(number + 1, items.end(), with_it)) return;
-    number->value = measure(number->text, settings.temperature).value_or(number->value);
-    number->unit_assumed = true;
-}
-
-/// `moved to the moor for the heather`: why is not kept.
-void why_moved(Items& items) {
-    const auto yard = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.what == What::yard; });
-    if (yard == items.end() || std::none_of(items.begin(), yard, [](const Item& i) { return i.is("moved") || i.is("moved up"); })) return;
-    for (auto i = yard; i + 1 < items.end(); ++i) {
-        auto plant = i + 1;
-        while (plant != items.end() && plant->has(Class::filler)) ++plant;
-        if ((i->is("to") || i->is("but")) && plant != items.end() && plant->has(Class::plant)) pass_over(*i), pass_over(*plant);
-    }
-}
-
-/// `on frame 4`, `with a pin`: where it was seen, how it was marked; no reading needs it.
-void on_which_frame(Items& items) {
-    for (std::size_t i = 0; i + 2 < items.size(); ++i) {
-        const bool frame = items[i + 1].is("frame") && !items[i + 1].counted && is_count(items[i + 2]);
-        if (frame && (items[i].is("on") || items[i].is("in") || items[i].is("across"))) items[i].loose = items[i + 1].loose = items[i + 2].loose = true;
-    }
-    for (std::size_t i = 1; i < items.size(); ++i) {
-        const std::size_t with = items[i - 1].has(Class::filler) && i > 1 ? i - 2 : i - 1;
-        if (items[i].is("pin") && items[with].is("with")) items[i].loose = items[with].loose = true;
-    }
-}
-
-/// `heather super 8 frames capped`: of what it is filled with; nothing is said of the bloom.
-void plants_of_boxes(Items& items) {
-    if (std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("extracted"); })) return;   // it is said of the lot
-    for (std::size_t i = 0; i + 1 < items.size(); ++i)
-        if (items[i].has(Class::plant) && (is_super(items[i + 1]) || items[i + 1].is("honey") || items[i + 1].what == What::box)) items[i].loose = true;
-}
-
-/// `swarm from the pear tree hived as s1`: where it hung is no hive's.
-void swarm_places(Items& items) {
-    const auto hived = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("hived"); });
-    for (auto i = items.begin(); i != hived && hived != items.end(); ++i) {
-        if (!i->is("from") && !i->is("off")) continue;
-        auto end = i + 1;
-        while (end != hived && (end->what == What::unknown || end->has(Class::filler) || end->has(Class::plant))) ++end;
-        if (end == i + 1 || end->what == What::hives) continue;
-        std::for_each(i, end, pass_over);
-    }
-}
-
-/// `drop 21 mites in 7 days = 3.0/day`: what follows is worked out from what was counted.
-void worked_out(Items& items) {
-    const auto equals = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.what == What::stop && i.text == "="; });
-    if (equals == items.end() || std::none_of(items.begin(), equals, [](const Item& i) { return i.is("mite") || i.has(Class::method); })) return;
-    std::for_each(equals, items.end(), pass_over);
-}
-
-/// What something was sold for is not kept: `at 6.50`.
-void prices(Items& items) {
-    if (std::none_of(items.begin(), items.end(), [](const Item& i) { return i.is("sold"); })) return;
-    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
-        const bool number = is_count(items[i + 1]) && items[i + 1].value.unit == Unit::piece && i + 2 >= items.size();
-        if ((items[i].is("at") || items[i].is("to")) && (number || items[i + 1].is("price"))) items[i].loose = items[i + 1].loose = true;
-    }
-}
 
 bool out_of(const Item& i) { return i.is("on") || i.is("in") || i.is("per") || i.is("from") || i.is("of") || (i.what == What::stop && i.text == "/"); }
 

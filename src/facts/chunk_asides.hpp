@@ -1,0 +1,33 @@
+#pragma once
+#include <vector>
+
+#include "facts/items.hpp"
+#include "facts/settings.hpp"
+
+// The passes of `chunk` that pass over what is said by the way and kept nowhere: places, reasons, prices, how long the weather lasted.
+namespace waxtab {
+
+/// `I counted 9 frames of bees`: no stock of honey.
+void counted_frames(std::vector<Item>& items);
+/// `drizzle till 11`, `wind 20 mph`: how long the weather lasted, how hard it blew. `still` after it is no wind.
+void weather_until(std::vector<Item>& items);
+/// `lime just starting along the brook`: where it stands is not kept.
+void where_plants_stand(std::vector<Item>& items);
+/// `flow heavy for ten days`: since when is not kept.
+void how_long_it_flowed(std::vector<Item>& items);
+/// `84 and humid`, where the scale was said: the temperature.
+void bare_temperature(std::vector<Item>& items, const Settings& settings);
+/// `moved to the moor for the heather`: why is not kept.
+void why_moved(std::vector<Item>& items);
+/// `on frame 4`, `with a pin`: where it was seen, how it was marked; no reading needs it.
+void on_which_frame(std::vector<Item>& items);
+/// `heather super 8 frames capped`: of what it is filled with; nothing is said of the bloom.
+void plants_of_boxes(std::vector<Item>& items);
+/// `swarm from the pear tree hived as s1`: where it hung is no hive's.
+void swarm_places(std::vector<Item>& items);
+/// `drop 21 mites in 7 days = 3.0/day`: what follows is worked out from what was counted.
+void worked_out(std::vector<Item>& items);
+/// What something was sold for is not kept: `at 6.50`.
+void prices(std::vector<Item>& items);
+
+}  // namespace waxtab
