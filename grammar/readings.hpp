@@ -325,6 +325,8 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::queen_clipped, "queen? clipped", "", "h3 clipped"},
     {Kind::queen_introduced, "requeened with? marked? COLOUR? queen|new_queen|virgin|ripe_cell? marked? COLOUR? caged? @from?", "", "h7 requeened, yellow"},
     {Kind::queen_introduced, "added new_queen marked? COLOUR? @from?", "", ""},
+    {Kind::queen_introduced, "added in? caged queen marked? COLOUR? @from?", "", ""},
+    {Kind::queen_introduced, "added in? caged @mother", "", ""},
     {Kind::queen_introduced, "requeened with? marked? COLOUR? @mother", "", ""},
     {Kind::queen_mother, "mother HIVE", "", "h7 queen from h2"},
     {Kind::cups, "cup# seen?", "", "h3 2 queen cups"},

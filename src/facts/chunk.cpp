@@ -372,7 +372,6 @@ void chunk(std::vector<Item>& items, const ItemContext& context) {
     weather_until(items);
     where_plants_stand(items);
     why_moved(items);
-    how_long_it_flowed(items);
     if (!items.empty()) bare_temperature(items, *context.settings);
     over_so_much(items);
     about_words(items);

@@ -16,11 +16,6 @@ namespace {
 
 using Items = std::vector<Item>;
 
-bool wind_speed(const Item& i) {
-    static constexpr std::array<std::string_view, 7> units = {"m", "km", "kmh", "kph", "mph", "knots", "kn"};
-    return i.what == What::unknown && std::find(units.begin(), units.end(), i.text) != units.end();
-}
-
 }  // namespace
 
 void counted_frames(std::vector<Item>& items) {
@@ -37,10 +32,6 @@ void weather_until(std::vector<Item>& items) {
     if (items.size() > 1 && items.back().is("still")) items.back().words = {table_word("calm weather", Class::weather)};
     for (std::size_t i = 0; i + 1 < items.size(); ++i)
         if (items[i].is("when") && is_count(items[i + 1]) && items[i + 1].value.unit == Unit::piece) pass_over(items[i]), pass_over(items[i + 1]);
-        else if (is_count(items[i]) && wind_speed(items[i + 1])) {
-            pass_over(items[i]), pass_over(items[i + 1]);
-            if (i + 3 < items.size() && items[i + 2].what == What::stop && items[i + 3].what == What::unknown && (items[i + 3].text == "h" || items[i + 3].text == "s")) pass_over(items[i + 3]);   // km/h, m/s
-        }
 }
 
 void where_plants_stand(std::vector<Item>& items) {
@@ -62,12 +53,6 @@ void where_plants_stand(std::vector<Item>& items) {
         std::for_each(i, end, pass_over);
         i = end - 1;
     }
-}
-
-void how_long_it_flowed(std::vector<Item>& items) {
-    if (std::none_of(items.begin(), items.end(), [](const Item& i) { return i.is("flow") || i.is("bloom"); })) return;
-    for (std::size_t i = 0; i + 1 < items.size(); ++i)
-        if (items[i].is("to") && items[i + 1].what == What::value && items[i + 1].value.dimension == Dimension::duration) pass_over(items[i]), pass_over(items[i + 1]);
 }
 
 void bare_temperature(std::vector<Item>& items, const Settings& settings) {

@@ -9,12 +9,10 @@ namespace waxtab {
 
 /// `I counted 9 frames of bees`: no stock of honey.
 void counted_frames(std::vector<Item>& items);
-/// `drizzle till 11`, `wind 20 mph`: how long the weather lasted, how hard it blew. `still` after it is no wind.
+/// `drizzle till 11`: how long the weather lasted. `still` after it is no wind.
 void weather_until(std::vector<Item>& items);
 /// `lime just starting along the brook`: where it stands is not kept.
 void where_plants_stand(std::vector<Item>& items);
-/// `flow heavy for ten days`: since when is not kept.
-void how_long_it_flowed(std::vector<Item>& items);
 /// `84 and humid`, where the scale was said: the temperature.
 void bare_temperature(std::vector<Item>& items, const Settings& settings);
 /// `moved to the moor for the heather`: why is not kept.

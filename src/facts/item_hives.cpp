@@ -113,22 +113,42 @@ bool Itemiser::colour_of_queen(std::size_t ahead, std::size_t length) const {
     return before || std::any_of(after.begin(), after.end(), [&](std::string_view w) { return word(ahead + 1, w); });
 }
 
-/// `from 1, 3 and 5`, `off 2 and 4`: bare numbers that are hives, one and all.
-bool Itemiser::bare_hives() {
-    if (items_.empty() || !(items_.back().is("from") || items_.back().is("off")) || !number(0)) return false;
+/// Bare numbers from here on that are hives, one and all, with commas, `and` or a dash between them; `end` the token after them.
+std::vector<HiveId> Itemiser::numbered_hives(std::size_t& end) const {
     std::vector<HiveId> hives;
-    std::size_t i = 0, end = 0;
-    for (; number(i); ++i) {
-        const HiveId id = context_.lexicon->hive(token(i)->text);
-        if (id == no_hive) return false;
-        hives.push_back(id);
-        end = i + 1;
-        if (!symbol(i + 1, ",") && !symbol(i + 1, "&") && !word(i + 1, "and")) break;
-        ++i;
-        if (symbol(i, ",") && word(i + 1, "and")) ++i;
+    end = 0;
+    for (std::size_t i = 0; number(i);) {
+        const std::string& said = token(i)->text;
+        const std::size_t dash = said.find('-'), comma = said.find(',');   // 1-4; 1,3 and 5
+        std::vector<HiveId> here;
+        if (dash != said.npos) {
+            std::vector<std::string> unknown;
+            here = hive_range(*context_.lexicon, said.substr(0, dash), said.substr(dash + 1), unknown);
+            if (!unknown.empty()) return {};
+        } else if (comma != said.npos) {
+            here = {context_.lexicon->hive(said.substr(0, comma)), context_.lexicon->hive(said.substr(comma + 1))};
+        } else {
+            here = {context_.lexicon->hive(said)};
+        }
+        if (here.empty() || std::find(here.begin(), here.end(), no_hive) != here.end()) return {};
+        hives.insert(hives.end(), here.begin(), here.end());
+        end = ++i;
+        while (symbol(i, ",") || symbol(i, "&") || word(i, "and")) ++i;
     }
-    const Token* after = token(end);
-    if (hives.size() < 2 || (after && after->type != Token::Type::symbol)) return false;
+    return hives;
+}
+
+/// `from 1, 3 and 5`, `off 2 and 4`; `1, 3 and 5: super on each` at the beginning of a clause.
+bool Itemiser::bare_hives() {
+    if (!number(0)) return false;
+    std::size_t end = 0;
+    const bool after = !items_.empty() && (items_.back().is("from") || items_.back().is("off"));
+    const bool begins = items_.empty() || items_.back().what == What::stop;
+    if (!after && !begins) return false;
+    const std::vector<HiveId> hives = numbered_hives(end);
+    const Token* next = token(end);
+    const bool ends = after ? hives.size() > 1 && (!next || next->type == Token::Type::symbol) : !hives.empty() && symbol(end, ":") && next->space_after;
+    if (!ends) return false;
     push(What::hives, end).hives = hives;
     return true;
 }

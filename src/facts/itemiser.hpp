@@ -58,6 +58,7 @@ private:
     bool day();
     bool hive();
     bool bare_hives();
+    std::vector<HiveId> numbered_hives(std::size_t& end) const;
     bool label();
     bool price();
     bool phrase();

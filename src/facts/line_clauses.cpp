@@ -270,11 +270,44 @@ bool put_number(Fact& f, const Item& item) {
 
 }  // namespace
 
+/// `super off h1, one off h2`: the same done there. True when it is.
+bool LineReader::one_more_there(const Items& items) {
+    Items said;
+    for (const Item& i : items)
+        if (!i.idle() && !i.has(Class::link)) said.push_back(i);
+    const bool shape = said.size() == 3 && said[0].has(Class::count) && said[0].word(Class::count)->number == 1 && said[2].what == What::hives && said[2].hives.size() == 1 && said[2].unknown_hives.empty();
+    if (!shape || out_->size() != before_clause_ + 1 || before_clause_ < first_of_line_) return false;
+    const Fact& f = out_->back().fact;
+    const bool off = f.kind == Kind::super_off && (said[1].is("off") || said[1].is("from")), on = f.kind == Kind::super_on && (said[1].is("on") || said[1].is("to"));
+    if (!(off || on) || f.count > 1 || out_->back().hives.size() != 1 || out_->back().hives == said[2].hives || f.box.by == BoxChoice::By::all) return false;
+    RawFact raw = out_->back();
+    raw.hives = said[2].hives;
+    raw.fact.span = span(items);
+    raw.fact.value = {}, raw.fact.manner = {};
+    Reading reading;
+    reading.outcome = Reading::Outcome::facts;
+    put(std::move(raw), std::move(reading));
+    before_clause_ = out_->size() - 1;
+    box_ = {}, last_.set = false;
+    subject_ = {};
+    subject_.hives = said[2].hives;
+    return true;
+}
+
 /// `h1 6 frames of brood, h2 4`: a hive and a number tell of it what was told of the hive before. True when they do.
 bool LineReader::count_goes_on(const Items& items) {
     const Item* hive = nullptr;
     const Item* number = nullptr;
-    for (const Item& i : items) {
+    Items joined = items;
+    // 5 per 300
+    for (std::size_t i = 0; i + 2 < joined.size(); ++i) {
+        const bool sample = bare_number(joined[i]) && (joined[i + 1].is("per") || joined[i + 1].is("in") || joined[i + 1].is("of") || joined[i + 1].is("from")) && bare_number(joined[i + 2]) && joined[i + 2].value.amount >= 50'000;
+        if (!sample || joined[i].value.amount % 1000 != 0) continue;
+        joined[i].what = What::slash;
+        joined[i].n = static_cast<int>(joined[i].value.amount / 1000), joined[i].m = static_cast<int>(joined[i + 2].value.amount / 1000);
+        joined.erase(joined.begin() + static_cast<std::ptrdiff_t>(i) + 1, joined.begin() + static_cast<std::ptrdiff_t>(i) + 3);
+    }
+    for (const Item& i : joined) {
         if (i.what == What::hives && i.role == Item::Role::none && !hive && !number) hive = &i;
         else if ((i.what == What::value || i.what == What::slash || i.is("none")) && i.text != "nth" && !number) number = &i;
         else if (!i.idle() || i.loose) return false;

@@ -62,6 +62,7 @@ bool LineReader::tells_when(const std::vector<Item>& items, const Item& i, std::
 /// The plan, condition or bare imperative that governs a clause, if any.
 bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::size_t at, std::string& because, bool& todo) const {
     const std::vector<Item>& items = clauses[at];
+    static constexpr std::array<std::string_view, 7> pronouns = {"i", "we", "they", "she", "he", "you", "it"};
     bool first_word = true;
     for (const Item& i : items) {
         if (i.what == What::stop) continue;
@@ -70,7 +71,7 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
         const bool met = said == "needed" && std::any_of(clauses.begin() + static_cast<std::ptrdiff_t>(at), clauses.end(), [](const std::vector<Item>& c) { return std::any_of(c.begin(), c.end(), [](const Item& k) { return k.is("added") || k.is("taken off"); }); });
         if (met) return false;
         if (tells_when(items, i, said) || (said == "remember" && !first_word)) continue;
-        if ((said == "in a week" || said == "in a fortnight" || said == "in two weeks") && !eventful(items) && std::none_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::order); })) continue;   // the first dry day in a fortnight
+        if ((said == "in a week" || said == "in a fortnight" || said == "in two weeks") && (std::any_of(items.begin(), items.end(), [](const Item& k) { return k.is("gained") || k.is("lost weight"); }) || (!eventful(items) && std::none_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::order); })))) continue;   // the first dry day in a fortnight
         if (i.has(Class::plan) || i.has(Class::condition)) {
             because = said;
             const bool negated = std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::negation); });
@@ -84,7 +85,8 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
             todo = true;
             return true;
         }
-        if (!i.has(Class::filler) && !i.has(Class::link)) first_word = false;
+        const bool someone = std::find(pronouns.begin(), pronouns.end(), said) != pronouns.end();   // I give that queen a month: nobody is asked to
+        if (someone || (!i.has(Class::filler) && !i.has(Class::link))) first_word = false;
     }
     return false;
 }

@@ -121,9 +121,12 @@ bool LineReader::bare_list(std::vector<Item>& items) {
         if (id == no_hive) return false;
         hives.push_back(id);
     }
-    if (hives.size() < 2 || i >= items.size() || std::find(several.begin(), several.end(), surface(items[i])) == several.end()) return false;
+    if (hives.size() < 2 || i >= items.size()) return false;
+    const bool many = std::find(several.begin(), several.end(), surface(items[i])) != several.end();
+    const bool deed = items[i].has(Class::done) && !items[i].is("on") && !items[i].is("in") && !items[i].is("off") && !items[i].is("out");   // 3, 5 and 8 moved to mill
+    if (!many && !deed) return false;
     subject_.hives = hives;
-    items.erase(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i) + (says_each(items[i]) ? 0 : 1));
+    items.erase(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i) + (says_each(items[i]) || deed ? 0 : 1));
     return true;
 }
 
@@ -160,7 +163,7 @@ void LineReader::one_there_too(std::vector<std::vector<Item>>& clauses) const {
 
 /// `all`, `both`, `the rest`, `all but h4`, at the head of a line or at the end of a clause.
 bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
-    if (items.empty()) return false;
+    if (items.empty() || (at_head && bare_number(items.front()))) return false;   // 4 and 5: fed 3 kg each
     const bool medicine = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::substance); });
     const auto group = [&](const Item& i) {
         const std::string s = surface(i);
@@ -195,7 +198,7 @@ bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
             if (says_each(items[i]) && (items[i - 1].what == What::value || items[i - 1].counted)) continue;
             if (items[i - 1].is("treated") || items[i - 1].is("fed") || items[i - 1].is("inspected")) at = i;
             const bool ends = i + 1 == clause_size || (i + 2 == items.size() && items[i + 1].what == What::value && items[i + 1].value.unit == Unit::piece);
-            const bool but_these = i + 2 < items.size() && items[i + 1].is("but") && items[i + 2].what == What::hives;   // everybody but h1
+            const bool but_these = i + 2 < items.size() && (items[i + 1].is("but") || items[i + 1].is("all but")) && items[i + 2].what == What::hives;   // everybody but h1
             const bool named = but_these || (i + 1 < items.size() && (names_hives(items[i + 1]) || items[i + 1].what == What::hives));
             if (ends || named || items[i].is("all but")) at = i;
         }
@@ -305,7 +308,7 @@ bool LineReader::bare_hives(std::vector<Item>& items) const {
         if (number.what != What::value || number.value.unit != Unit::piece || number.value.low != number.value.high || number.value.amount % 1000 != 0) continue;
         Item& before = items[i - 1];
         const bool preposition = before.is("off") || before.is("from") || before.is("of") || before.is("on") || before.is("across") || before.is("to") || before.is("into") || before.is("with") || before.is("in");
-        const bool ends = i + 1 == items.size() || items[i + 1].what == What::hives || items[i + 1].has(Class::preposition) || items[i + 1].has(Class::link);
+        const bool ends = i + 1 == items.size() || items[i + 1].what == What::hives || items[i + 1].has(Class::preposition) || items[i + 1].has(Class::link) || items[i + 1].is("newspaper");
         if (!ends || !(preposition || before.has(Class::done))) continue;
         const HiveId id = lexicon_.hive(std::to_string(number.value.amount / 1000));
         if (id == no_hive) continue;

@@ -72,6 +72,22 @@ std::string LineReader::words_kept(const std::vector<Item>& items, Span where) c
     return std::string(journal_.sources.text({file_, std::max(where.begin, items[first].begin), where.end}));
 }
 
+/// Facts told from `from` on are taken back in the same line: they stay as words, to be asked.
+void LineReader::take_back(std::size_t from) {
+    for (std::size_t k = std::max(from, first_of_line_); k < out_->size(); ++k) {
+        RawFact& raw = (*out_)[k];
+        if (raw.fact.kind == Kind::remark || raw.fact.kind == Kind::todo) continue;
+        const Span where = raw.fact.span;
+        Fact words;
+        words.kind = Kind::remark, words.detail = "flagged", words.span = where;
+        words.text = std::string(journal_.sources.text(where));
+        words.noted = raw.fact.noted, words.happened = raw.fact.noted, words.yard = raw.fact.yard;
+        raw.fact = words;
+        raw.swap = false;
+        journal_.readings[raw.reading].outcome = Reading::Outcome::ambiguous;
+    }
+}
+
 /// Keeps a stretch of the line word for word, as a remark or a to-do.
 void LineReader::keep_words(const std::vector<Item>& items, Kind kind, Reading::Outcome outcome, std::string because) {
     const Span where = span(items);

@@ -7,6 +7,7 @@
 #include "facts/chunk.hpp"
 #include "facts/clause_words.hpp"
 #include "facts/slots.hpp"
+#include "facts/small_words.hpp"
 
 // Clauses that say several things: shares one after the other, parts joined by `and`, a count hive by hive.
 namespace waxtab {
@@ -209,6 +210,16 @@ bool LineReader::for_each_box(const Clause& c) {
 /// `mite wash: h1 6 in 300, h2 11`: how it was counted is said once for all hives that follow.
 void LineReader::method_for_all(std::vector<std::vector<Item>>& clauses) const {
     if (clauses.empty() || !any_method(clauses.front())) return;
+    // drop boards, 3 days: h1 9, h2 15
+    const auto method_alone = [](const Item& i) { return i.idle() || i.has(Class::method); };
+    const bool days_follow = clauses.size() > 1 && clauses[1].size() > 2 && clauses[1][0].what == What::value && clauses[1][0].value.dimension == Dimension::duration && stop(clauses[1][1], ":");
+    if (days_follow && std::all_of(clauses[0].begin(), clauses[0].end(), method_alone)) {
+        Item in = clauses[1][0];
+        in.what = What::term, in.words = {table_word("in", Class::done)}, in.end = in.begin;
+        clauses[1].insert(clauses[1].begin(), in);
+        clauses[1].insert(clauses[1].begin(), clauses[0].begin(), clauses[0].end());
+        clauses.erase(clauses.begin());
+    }
     const auto hives = std::find_if(clauses.front().begin(), clauses.front().end(), is_hives);
     std::vector<Item> header(clauses.front().begin(), hives);
     if (hives == clauses.front().end() || !any_method(header)) return;

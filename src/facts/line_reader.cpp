@@ -69,7 +69,12 @@ void LineReader::sentence(std::vector<Item> items) {
     const bool no = !items.empty() && std::all_of(items.begin(), items.end(), [&](const Item& i) { return takes_back(i) || i.idle(); }) && std::any_of(items.begin(), items.end(), takes_back);
     if (no) {
         taken_back_ = true;
+        take_back(last_.set ? last_.out : out_->size());
         return keep_words(items, Kind::remark, Reading::Outcome::remark, "");
+    }
+    if (!items.empty() && items.front().is("taken back") && out_->size() > first_of_line_) {   // virgin seen. Sorry, that was h2
+        take_back(first_of_sentence_);
+        return keep_asked(span(items), "which of the two holds?", "leave out what does not");
     }
     if (std::exchange(taken_back_, false) && !items.empty()) return keep_asked(span(items), "which of the two holds?", "leave out what does not");
     last_ = {};
@@ -226,7 +231,13 @@ void LineReader::clause(std::vector<Item> items) {
     if (items.size() > 2 && items[0].is("same as") && stop(items[1], ":")) items.erase(items.begin(), items.begin() + 2);
     // supers: bottom 90% capped
     if (items.size() > 2 && items[0].is("super") && stop(items[1], ":") && items[2].has(Class::which)) items.erase(items.begin(), items.begin() + 2);
-    if (items.empty() || no_sentence(items) || count_goes_on(items) || weight_of_the_super_off(items) || due_of_the_treatment(items)) return;
+    if (!items.empty() && items.front().is("taken back") && out_->size() > first_of_line_) {   // wash 4/300, sorry, 5/300
+        take_back(before_clause_);
+        taken_back_ = true;
+        return keep_words(items, Kind::remark, Reading::Outcome::remark, "");
+    }
+    if (!items.empty() && std::exchange(taken_back_, false)) return keep_asked(span(items), "which of the two holds?", "leave out what does not");
+    if (items.empty() || no_sentence(items) || count_goes_on(items) || one_more_there(items) || weight_of_the_super_off(items) || due_of_the_treatment(items)) return;
     before_clause_ = out_->size();
     each_of_the_head(items);
     if (subject_.several() && items.size() > 1 && says_each(items.front())) items.erase(items.begin());

@@ -87,6 +87,7 @@ private:
     bool gives_reason(const std::vector<Item>& items, std::size_t at) const;
     bool governed(const std::vector<std::vector<Item>>& clauses, std::size_t at, std::string& because, bool& todo) const;
     bool tells_when(const std::vector<Item>& items, const Item& i, std::string_view surface) const;
+    void take_back(std::size_t from);
     std::string words_kept(const std::vector<Item>& items, Span where) const;
     void keep_words(const std::vector<Item>& items, Kind kind, Reading::Outcome outcome, std::string because);
     bool join_last(const std::vector<Item>& items, bool alone = false);
@@ -156,6 +157,7 @@ private:
     void plants_share(std::vector<std::vector<Item>>& clauses) const;
     void feeds_go_on(std::vector<std::vector<Item>>& clauses) const;
     bool these_too(const std::vector<Item>& items);
+    bool one_more_there(const std::vector<Item>& items);
     bool count_goes_on(const std::vector<Item>& items);
     void reach(RawFact& raw, std::uint32_t end);
     bool due_of_the_treatment(const std::vector<Item>& items);

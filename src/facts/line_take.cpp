@@ -144,7 +144,12 @@ void LineReader::ask_hive(Span where) {
     complained_ = true;
 }
 
-void LineReader::take(const Solution& solution, std::optional<Day> happened) {
+void LineReader::take(const Solution& told, std::optional<Day> happened) {
+    Solution solution = told;
+    // 60 x 454 g and 10 x 250 g from lot A: all of that lot
+    const std::string lot = solution.candidates.empty() ? std::string{} : solution.candidates.back().fact.lot;
+    for (Candidate& c : solution.candidates)
+        if (c.fact.kind == Kind::jars && c.fact.lot.empty()) c.fact.lot = lot;
     for (std::size_t k = 0; k < solution.candidates.size(); ++k) take_one(solution.candidates[k], solution.spans[k], happened);
 }
 
@@ -163,6 +168,8 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     if (of_brood_boxes(raw.fact, where)) return keep_asked(where, "of which box?", "say `super` or `brood box`, or put it in quotes if it is only a remark");
     if (measured_of_lot(kind) && lot_unread_ && raw.fact.lot.empty()) return keep_asked(where, "of which lot?", "name the lot, for example `moisture 17.8% lot A`");
     if (boxes_unread_ && takes_box_from_before(kind) && !names_super(where)) return keep_asked(where, "of which super?", "name the super: top, bottom, super 2 or its label");
+    const bool of_what = boxes_unread_ && kind == Kind::hive_weight && !names_hive(last_.items) && lower(journal_.sources.text(where)).find("weigh") == std::string::npos;
+    if (of_what) return keep_asked(where, "the super, or the hive?", "say what weighed that much, for example `top weighs 15 kg`");
     // 2 queen cups, both empty
     const bool of_others = out_->size() > first_of_line_ && raw.fact.box.by == BoxChoice::By::all && takes_box_from_before(kind) && !names_super(where) && !out_->back().fact.value.said() &&
                            out_->back().fact.count > 1 && out_->back().fact.box.by == BoxChoice::By::unsaid && out_->back().fact.kind != Kind::super_on && out_->back().fact.kind != Kind::super_count;
@@ -217,7 +224,7 @@ bool LineReader::weight_of_the_super_off(const std::vector<Item>& items) {
     if (!mass || names_hive(items)) return false;
     std::size_t off = out_->size();
     while (off > first_of_line_ && takes_box_from_before((*out_)[off - 1].fact.kind)) --off;
-    const bool details_join = off == out_->size() && out_->size() <= last_.out + 1;   // top off, 22 kg: read together
+    const bool details_join = off == out_->size() && last_.set && out_->size() <= last_.out + 1;   // top off, 22 kg: read together
     if (details_join || off == first_of_line_ || (*out_)[off - 1].hives != out_->back().hives) return false;
     RawFact& box = (*out_)[off - 1];
     if (box.fact.kind != Kind::super_off || box.fact.value.said() || box.hives.size() != 1) return false;
@@ -247,6 +254,7 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     if (items.size() == 2 && strips(items[1])) std::erase_if(both, [&](const Item& i) { return strips(i) && i.is(items[1].words.front()->term); });
     const auto details = std::find_if(items.begin(), items.end(), [](const Item& i) { return !i.has(Class::link) || i.is("with"); });   // and they come out August 1
     both.insert(both.end(), details, items.end());
+    if (subject_.several()) std::erase_if(both, [&](const Item& i) { return says_each(i); });   // super off, 14 kg each
     if (both.size() > 16) return false;
     const std::vector<Item> written = both;
     std::optional<Day> happened;
@@ -270,6 +278,7 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     journal_.diagnostics.resize(last_.diagnostics);
     take(ways.front(), happened);
     last_.items = written;
+    before_clause_ = last_.out;
     return true;
 }
 

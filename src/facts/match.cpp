@@ -129,7 +129,7 @@ void Matcher::search(const Row& row, const std::vector<Item>& items, std::size_t
         // The free words after the preposition: up to the next amount, hive or lot, at least one.
         std::size_t end = at + 1;
         const bool numbered = item.is("batch"), on_frames = item.is("on") || item.is("in") || item.is("across");
-        while (end < items.size() && (!items[end].counted || (on_frames && (items[end].is("frame") || items[end].is("brood box") || items[end].is("box") || !items[end].box_kind.empty()))) && !items[end].loose && ((numbered && items[end].what == What::value) || (items[end].what == What::hives && item.is("renamed")) || (items[end].what == What::term && !items[end].is("business")) || items[end].what == What::unknown || items[end].what == What::quoted ||
+        while (end < items.size() && (!items[end].counted || (on_frames && (items[end].is("frame") || items[end].is("brood box") || items[end].is("box") || !items[end].box_kind.empty()))) && !items[end].loose && ((numbered && items[end].what == What::value) || (items[end].what == What::hives && item.is("renamed")) || (items[end].what == What::term && !items[end].is("business")) || items[end].what == What::unknown || items[end].what == What::quoted || (items[end].what == What::stop && items[end].text == "'") ||
                                       items[end].what == What::yard)) ++end;
         // The longest run that leaves the rest readable.
         const std::size_t before = found.size();

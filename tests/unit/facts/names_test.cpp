@@ -1,4 +1,4 @@
-// Hives called by a word and a number, as where a yard's name is part of theirs.
+// Hives called by a word and a number, by numbers alone, by a letter and a nought: alone, in lists and ranges.
 #include <catch2/catch.hpp>
 
 #include "said.hpp"
@@ -76,4 +76,56 @@ TEST_CASE("ranges of names that begin with a nought", "[facts]") {
         {R"(C08 to C10: calm)", R"(C08 temper calm | C09 temper calm | C10 temper calm)"},
         {R"(C01, C02 and C09-C10: 3 seams)", R"(C01 3 seams | C02 3 seams | C09 3 seams | C10 3 seams)"},
     }, lab);
+}
+
+TEST_CASE("hives called by bare numbers, in lists", "[facts]") {
+    constexpr std::string_view numbers = R"(units kg C
+year 2026
+yard have
+yard lyng
+hive 1 at have: deep, excluder, super drawn
+hive 2 at have: deep, excluder, super drawn
+hive 3 at have: deep, excluder, super drawn
+hive 4 at have: deep, excluder, super drawn
+hive 5 at have: deep, excluder, super drawn
+hive 7 at have: deep, excluder, super drawn
+hive 8 at have: deep, excluder, super drawn
+nuc n1 at have: deep
+
+2026-06-03 have
+)";
+    waxtab::test::check_lines({
+        {R"(4 and 5: fed 3 kg sugar each, light)",
+         R"(hive 4 fed 3 kg sugar | hive 5 fed 3 kg sugar | hive 4 stores light | hive 5 stores light)"},
+        {R"(5, 7 and 8: one drawn super each, eggs seen in all)",
+         R"(?hive 5 "one drawn super each" | ?hive 7 "one drawn super each" | ?hive 8 "one drawn super each" | hive 5 eggs seen | hive 7 eggs seen | hive 8 eggs seen | !not-understood)"},
+        {R"(2: united with 4 over newspaper)",
+         R"(hive 2 united with hive 4)"},
+        {R"(3 and 5: super off, 14 kg each)",
+         R"(hive 3 -super 14 kg | hive 5 -super 14 kg)"},
+        {R"(Extracted 76 kg rape, lot R1, from 1 3 5 and 8)",
+         R"(extracted 76 kg rape lot R1 from hive 1 hive 3 hive 5 hive 8)"},
+        {R"(1, 3 and 5: super on each)",
+         R"(hive 1 +super | hive 3 +super | hive 5 +super)"},
+        {R"(1,3 and 5: calm)",
+         R"(hive 1 temper calm | hive 3 temper calm | hive 5 temper calm)"},
+        {R"(1-4: calm)",
+         R"(hive 1 temper calm | hive 2 temper calm | hive 3 temper calm | hive 4 temper calm)"},
+        {R"(4 and 7: no super)",
+         R"(hive 4 no supers | hive 7 no supers)"},
+        {R"(8: on the scale, 41,2 kg, up 6,3 kg in a week, super nearly full)",
+         R"(hive 8 weighs 41.2 kg | ?hive 8 "up 6,3 kg in a week" | hive 8 super nearly full | !not-understood)"},
+        {R"(3, 5 and 8 moved to lyng)",
+         R"(hive 3 moved to lyng | hive 5 moved to lyng | hive 8 moved to lyng)"},
+        {R"(3: heather super off, 12,5 kg, 5: only 9 kg)",
+         R"(hive 3 -super 12.5 kg | ?hive 5 "5: only 9 kg" | !not-understood)"},
+        {R"(2C, no wind, 1 3 4 5 7 8: oxalic acid trickled)",
+         R"(2C | calm weather | hive 1 treated oxalic acid | hive 3 treated oxalic acid | hive 4 treated oxalic acid | hive 5 treated oxalic acid | hive 7 treated oxalic acid | hive 8 treated oxalic acid)"},
+        {R"(2: BIAS on 7)",
+         R"(hive 2 BIAS on 7)"},
+        {R"(2: 1 super)",
+         R"(hive 2 1 super)"},
+        {R"(3 supers on 5)",
+         R"(hive 5 3 supers)"},
+    }, numbers);
 }
