@@ -74,6 +74,16 @@ void another_one(Items& items) {
     }
 }
 
+/// `0 eggs`: none.
+void noughts(Items& items) {
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        const bool nought = is_count(items[i]) && items[i].text == "0" && items[i].value.unit == Unit::piece;
+        if (!nought || !(items[i + 1].is("egg") || items[i + 1].is("larva") || items[i + 1].is("brood") || items[i + 1].is("sealed brood") || items[i + 1].is("queen cell") || items[i + 1].is("cup"))) continue;
+        items[i].what = What::term, items[i].text.clear(), items[i].value = {};
+        items[i].words = {table_word("not", Class::negation)};
+    }
+}
+
 void number_words(Items& items) {
     for (Item& item : items) {
         const grammar::Word* w = item.word(Class::count);
@@ -118,6 +128,14 @@ void shares_of_frames(Items& items) {
 
 /// `6 frames capped out of 10`: 6 of 10 frames.
 void frames_out_of(Items& items) {
+    // 6 frames of 10 capped
+    for (std::size_t i = 0; i + 3 < items.size(); ++i) {
+        const bool of = is_count(items[i]) && items[i + 1].is("frame") && (items[i + 2].is("of") || items[i + 2].is("from")) && is_count(items[i + 3]) && items[i + 3].value.unit == Unit::piece;
+        const auto whole = of ? static_cast<int>(items[i + 3].value.amount / 1000) : 0;
+        if (whole <= 1 || whole >= 50 || items[i].value.amount % 1000 != 0) continue;
+        items[i].value = share_of(items[i].value.amount, whole, Unit::of_frames);
+        absorb(items, i, i + 1, 3);
+    }
     for (std::size_t i = 0; i + 3 < items.size(); ++i) {
         const bool frames = is_count(items[i]) && items[i + 1].is("frame") && (items[i + 2].is("capped") || items[i + 2].is("drawn") || items[i + 2].is("full"));
         const std::size_t of = i + 3;
@@ -376,6 +394,7 @@ void chunk(std::vector<Item>& items, const ItemContext& context) {
     over_so_much(items);
     about_words(items);
     another_one(items);
+    noughts(items);
     number_words(items);
     courses(items);
     frames_out_of(items);

@@ -177,6 +177,17 @@ void LineReader::needs_after_facts(Clauses& clauses) {
     }
 }
 
+/// `no queen no eggs`: each denial for itself.
+void LineReader::denials_apart(Clauses& clauses) const {
+    for (std::size_t c = 0; c < clauses.size(); ++c)
+        for (std::size_t k = 2; k + 1 < clauses[c].size(); ++k) {
+            const Items& items = clauses[c];
+            if (surface(items[k]) != "no" || !items[k].has(Class::negation) || surface(items[0]) != "no" || idle(part_of(items, 1, k))) continue;
+            break_clause(clauses, c, k, k);
+            break;
+        }
+}
+
 /// `heavy no feed needed`: what is not needed is said for itself.
 void LineReader::not_needed(Clauses& clauses) const {
     for (std::size_t c = 0; c < clauses.size(); ++c)
@@ -226,6 +237,14 @@ void LineReader::feeds_go_on(Clauses& clauses) const {
         for (const Item& i : clauses[c - 1])
             if (i.has(Class::food) || (i.what == What::ratio && !ratio)) said.push_back(i), said.back().begin = said.back().end = items.front().end;
         said.insert(said.end(), items.begin() + 1, items.end());
+        const auto is_ratio = [](const Item& i) { return i.what == What::ratio; };
+        // h1 fed 5 L, h2 4 L of 2:1: all of it
+        const auto mixed = std::find_if(items.begin(), items.end(), is_ratio);
+        for (std::size_t k = c; ratio && k-- > 0 && std::any_of(clauses[k].begin(), clauses[k].end(), [](const Item& i) { return i.is("fed"); });) {
+            if (std::any_of(clauses[k].begin(), clauses[k].end(), is_ratio)) break;
+            clauses[k].push_back(*mixed);
+            clauses[k].back().begin = clauses[k].back().end = clauses[k][clauses[k].size() - 2].end;
+        }
         clauses[c] = std::move(said);
     }
 }
@@ -235,7 +254,8 @@ namespace {
 /// What is counted or measured hive after hive, and may be said of the next with its number only.
 bool counted_in_turn(const Fact& f) {
     switch (f.kind) {
-        case Kind::bees: case Kind::brood: case Kind::stores: case Kind::cups: case Kind::queen_cells: case Kind::stings: case Kind::mites: case Kind::hive_weight: return true;
+        case Kind::bees: case Kind::brood: case Kind::stores: case Kind::cups: case Kind::queen_cells: case Kind::stings: case Kind::mites: case Kind::hive_weight: case Kind::feed: return true;
+        case Kind::super_off: return f.count > 0;
         case Kind::full: case Kind::capped: case Kind::drawn: return f.value.unit == Unit::percent;
         default: return false;
     }
@@ -256,6 +276,8 @@ bool put_number(Fact& f, const Item& item) {
         return true;
     }
     const Measure& said = item.value;
+    if (f.kind == Kind::super_off && (said.unit != Unit::piece || said.amount == 0)) return false;
+    if (f.kind == Kind::feed && said.unit == Unit::piece) return false;   // 2 of what?
     if (said.unit != Unit::piece) return said.dimension == f.value.dimension && (f.value = said, true);
     const bool in_value = f.kind == Kind::bees || f.kind == Kind::brood || f.kind == Kind::stores || f.kind == Kind::hive_weight;
     if (in_value && f.value.said() && f.value.unit != Unit::percent) {
@@ -316,6 +338,7 @@ bool LineReader::count_goes_on(const Items& items) {
     if (!told || out_->back().hives.size() != 1 || hive->hives.size() != 1 || out_->back().hives == hive->hives || !counted_in_turn(out_->back().fact)) return false;
     RawFact raw = out_->back();
     if (!put_number(raw.fact, *number)) return false;
+    if (raw.fact.kind == Kind::super_off) raw.fact.value = {}, raw.fact.manner = {}, raw.fact.box = raw.fact.count == 1 ? BoxChoice{BoxChoice::By::sole, Role::super, 0, {}} : BoxChoice{BoxChoice::By::top_n, Role::super, static_cast<std::uint8_t>(std::min(raw.fact.count, 250)), {}};
     raw.hives = hive->hives;
     raw.fact.span = span(items);
     Reading reading;

@@ -244,6 +244,19 @@ void LineReader::method_for_all(std::vector<std::vector<Item>>& clauses) const {
 /// `pulled honey: h1 2 supers, 51 kg, h2 1 super`: what was done is said once for all hives that follow.
 void LineReader::deed_for_all(std::vector<std::vector<Item>>& clauses) const {
     if (clauses.empty()) return;
+    if (clauses.size() > 1 && !any_hive(clauses[0]) && !clauses[1].empty() && is_hives(clauses[1].front())) {   // pulled honey - h1 2 supers
+        Item colon;
+        colon.what = What::stop, colon.text = ":", colon.begin = clauses[0].back().end, colon.end = clauses[1].front().begin;
+        std::vector<Item> whole = clauses[0];
+        whole.push_back(colon);
+        const auto deed = std::count_if(whole.begin(), whole.end(), [](const Item& i) { return i.is("taken off") || i.is("added") || i.is("fed"); });
+        const bool alone = deed == 1 && std::all_of(whole.begin(), whole.end(), [](const Item& i) { return i.idle() || i.is("honey") || i.is("taken off") || i.is("added") || i.is("fed"); });
+        if (alone) {
+            whole.insert(whole.end(), clauses[1].begin(), clauses[1].end());
+            clauses[1] = std::move(whole);
+            clauses.erase(clauses.begin());
+        }
+    }
     std::vector<Item>& first = clauses.front();
     const auto colon = std::find_if(first.begin(), first.end(), [](const Item& i) { return stop(i, ":"); });
     if (colon == first.end() || colon + 1 == first.end() || !is_hives(*(colon + 1))) return;
@@ -253,7 +266,8 @@ void LineReader::deed_for_all(std::vector<std::vector<Item>>& clauses) const {
     const Item said = *deed;
     first.erase(first.begin(), colon + 1);
     for (std::vector<Item>& clause : clauses) {
-        if (clause.size() < 2 || !is_hives(clause.front()) || eventful(clause)) continue;
+        const bool goes_on = clause.size() == 2 && bare_number(clause[1]);   // h1 2 supers, h2 1
+        if (clause.size() < 2 || !is_hives(clause.front()) || eventful(clause) || goes_on) continue;
         Item here = said;
         here.begin = here.end = clause.front().end;
         clause.insert(clause.begin() + 1, here);

@@ -92,6 +92,7 @@ void LineReader::sentence(std::vector<Item> items) {
     }
     without_brackets(items);
     head_of_sentence(items);
+    const std::vector<std::vector<Item>> apart = shares_of_the_harvest(items);
     if (headed_ && one_value_each(items)) return;
     std::vector<std::vector<Item>> clauses = cut(std::move(items));
     if (tail_.size() > 1) subject_ = {};   // which of the hives named before?
@@ -103,6 +104,7 @@ void LineReader::sentence(std::vector<Item> items) {
     deed_for_all(clauses);
     feeds_go_on(clauses);
     plants_share(clauses);
+    denials_apart(clauses);
     not_needed(clauses);
     needs_after_facts(clauses);
     doubts_after_facts(clauses);
@@ -124,6 +126,28 @@ void LineReader::sentence(std::vector<Item> items) {
         put_out(rest, because, todo);
         c = end - 1;
     }
+    for (const std::vector<Item>& share : apart) unread(share);
+}
+
+/// `extracted 21 kg from h1 (11 kg) and h3 (10 kg)`: takes out what each gave, which is not kept, so that the hives stay together.
+std::vector<std::vector<Item>> LineReader::shares_of_the_harvest(std::vector<Item>& items) const {
+    std::vector<std::vector<Item>> apart;
+    if (std::none_of(items.begin(), items.end(), [](const Item& i) { return i.is("extracted"); })) return apart;
+    for (std::size_t i = 1; i + 2 < items.size(); ++i) {
+        const bool share = items[i - 1].what == What::hives && stop(items[i], "(") && items[i + 1].what == What::value && items[i + 1].value.dimension == Dimension::mass && stop(items[i + 2], ")");
+        if (!share) continue;
+        apart.push_back({items[i + 1]});
+        items.erase(items.begin() + static_cast<std::ptrdiff_t>(i), items.begin() + static_cast<std::ptrdiff_t>(i) + 3);
+        // and h3: one list
+        if (i + 1 < items.size() && items[i].is("and") && items[i + 1].what == What::hives) {
+            items[i - 1].hives.insert(items[i - 1].hives.end(), items[i + 1].hives.begin(), items[i + 1].hives.end());
+            items[i - 1].unknown_hives.insert(items[i - 1].unknown_hives.end(), items[i + 1].unknown_hives.begin(), items[i + 1].unknown_hives.end());
+            items[i - 1].end = items[i + 1].end;
+            items.erase(items.begin() + static_cast<std::ptrdiff_t>(i), items.begin() + static_cast<std::ptrdiff_t>(i) + 2);
+        }
+        --i;
+    }
+    return apart;
 }
 
 /// Keeps what a plan, a condition or an order governs; about the hive it names, where that is not only by the way.

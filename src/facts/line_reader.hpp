@@ -73,6 +73,7 @@ private:
     void head(std::vector<Item>& items, const std::vector<Token>& tokens);
     void sentence(std::vector<Item> items);
     bool bare_list(std::vector<Item>& items);
+    std::vector<std::vector<Item>> shares_of_the_harvest(std::vector<Item>& items) const;
     void head_of_sentence(std::vector<Item>& items);
     void each_of_the_head(const std::vector<Item>& items);
     void one_there_too(std::vector<std::vector<Item>>& clauses) const;
@@ -153,6 +154,7 @@ private:
     bool one_value_each(const std::vector<Item>& items);
     void doubts_after_facts(std::vector<std::vector<Item>>& clauses) const;
     void needs_after_facts(std::vector<std::vector<Item>>& clauses);
+    void denials_apart(std::vector<std::vector<Item>>& clauses) const;
     void not_needed(std::vector<std::vector<Item>>& clauses) const;
     void plants_share(std::vector<std::vector<Item>>& clauses) const;
     void feeds_go_on(std::vector<std::vector<Item>>& clauses) const;

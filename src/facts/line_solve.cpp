@@ -136,6 +136,9 @@ std::vector<Candidate> LineReader::read_part(const std::vector<Item>& items, std
     Told here = told;
     here.box = told.box || std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i), [](const Item& k) { return k.what == What::box || is_super(k); });
     only_fitting(found, part, here);
+    // top fully capped bottom 80%: a box begins what is said of it
+    const bool backwards = i > 0 && part.size() > 1 && (part.front().is("capped") || part.front().is("drawn")) && part[1].what == What::box;
+    if (backwards) std::erase_if(found, [](const Candidate& c) { return c.fact.kind == Kind::capped || c.fact.kind == Kind::drawn; });
     const auto with = [&](const Item& verb, bool first) {
         std::vector<Item> with_verb = part;
         with_verb.insert(first ? with_verb.begin() : with_verb.end(), verb);

@@ -7,6 +7,7 @@
 
 #include "facts/chunk.hpp"
 #include "facts/clause_words.hpp"
+#include "facts/slots.hpp"
 
 // Readings to facts of the line: which hives, which box, which lot they are of; details that follow after a comma.
 namespace waxtab {
@@ -204,7 +205,8 @@ bool LineReader::due_of_the_treatment(const std::vector<Item>& items) {
     bool told = false;
     for (std::size_t k = first_of_line_; k < out_->size(); ++k) {
         RawFact& raw = (*out_)[k];
-        if (raw.fact.kind != Kind::treatment_on || raw.fact.second.said()) continue;
+        const bool of_others = subject_.said() && raw.hives != subject_.hives;
+        if (raw.fact.kind != Kind::treatment_on || raw.fact.second.said() || of_others) continue;
         raw.fact.second = measure(std::to_string(days_between(context_->noted, day->day)), Unit::day).value_or(Measure{});
         reach(raw, span(items).end);
         told = true;
@@ -215,16 +217,17 @@ bool LineReader::due_of_the_treatment(const std::vector<Item>& items) {
 /// `super off, all capped, 22 kg`: what the box weighed that came off before it in the line. True when it is.
 bool LineReader::weight_of_the_super_off(const std::vector<Item>& items) {
     const Item* mass = nullptr;
-    bool net = false;
+    bool net = false, plant = false;
     for (const Item& i : items) {
+        plant = plant || i.has(Class::plant);
         if (i.what == What::value && i.value.dimension == Dimension::mass && !mass) mass = &i;
         else if (i.is("net") || i.is("honey")) net = true;
-        else if (!i.idle() && !i.is("before") && !i.is("between") && !i.is("scale") && !i.has(Class::about) && !i.is("weighed")) return false;
+        else if (!i.idle() && !i.has(Class::plant) && !i.is("before") && !i.is("between") && !i.is("scale") && !i.has(Class::about) && !i.is("weighed")) return false;
     }
     if (!mass || names_hive(items)) return false;
     std::size_t off = out_->size();
     while (off > first_of_line_ && takes_box_from_before((*out_)[off - 1].fact.kind)) --off;
-    const bool details_join = off == out_->size() && last_.set && out_->size() <= last_.out + 1;   // top off, 22 kg: read together
+    const bool details_join = off == out_->size() && !plant && last_.set && out_->size() <= last_.out + 1;   // top off, 22 kg: read together
     if (details_join || off == first_of_line_ || (*out_)[off - 1].hives != out_->back().hives) return false;
     RawFact& box = (*out_)[off - 1];
     if (box.fact.kind != Kind::super_off || box.fact.value.said() || box.hives.size() != 1) return false;
@@ -244,8 +247,9 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     const bool of_the_hive = names_hive(items) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::value && i.value.dimension == Dimension::mass; });
     if (of_the_hive) return false;   // super off, hive 40 kg
     std::vector<Item> both = last_.items;
-    if (!both.empty() && both.back().is("on")) {
-        Item comma;   // `super on, 10 frames`: not spread over them
+    const bool at_a_number = both.size() > 1 && bare_number(both.back()) && both[both.size() - 2].is("on");
+    if (!both.empty() && (both.back().is("on") || at_a_number)) {
+        Item comma;   // `super on, 10 frames`: not spread over them; `super on 3, foundation`: not three of them
         comma.what = What::stop, comma.text = ",", comma.begin = both.back().end, comma.end = items.front().begin;
         both.push_back(std::move(comma));
     }
