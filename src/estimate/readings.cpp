@@ -70,7 +70,8 @@ Moments flow_evidence(const Fact& fact) {
     if (fact.kind == Kind::flow) return find(flow_words, fact.detail);
     if (fact.kind == Kind::bloom) return find(bloom_words, fact.detail);
     if (fact.kind == Kind::temperature && fact.value.said() && fact.value.amount < 12'000) return {0.0, sq(0.8)};
-    if (fact.kind == Kind::weather && (has(fact.text, "rain") || has(fact.text, "cold"))) return {0.1, sq(0.9)};
+    const auto kept_in = [&](std::string_view weather) { return has(fact.text, weather); };
+    if (fact.kind == Kind::weather && (kept_in("rain") || kept_in("showers") || kept_in("drizzle") || kept_in("cold") || kept_in("cool"))) return {0.1, sq(0.9)};
     return {};
 }
 

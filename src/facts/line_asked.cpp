@@ -61,7 +61,7 @@ bool tells_of_a_deed(const std::vector<Item>& items) {
     if (std::any_of(items.begin(), items.end(), life)) return true;
     const auto strange = [](const Item& i) { return i.what == What::unknown; };
     const auto plainly = [&](const Item& i) { return deed(i) && !i.is("gained") && !i.is("lost weight"); };
-    const auto deed_alone = [&](const Item& i) { return i.idle() || (i.is("off") && !i.is("taken off")) || (plainly(i) && (i.words.size() == 1 || i.is("harvested") || i.is("removed")) && !i.has(Class::order) && !i.is("inspected")); };
+    const auto deed_alone = [&](const Item& i) { return i.idle() || i.what == What::hives || i.has(Class::link) || (i.is("off") && !i.is("taken off")) || (plainly(i) && (i.words.size() == 1 || i.is("harvested") || i.is("removed")) && !i.has(Class::order) && !i.is("inspected")); };
     if (std::any_of(items.begin(), items.end(), plainly) && std::all_of(items.begin(), items.end(), deed_alone)) return true;
     const auto small = [](const Item& i) { return i.is("on") || i.is("off"); };
     const auto counts = [](const Item& i) { return i.has(Class::count) || i.is("both"); };

@@ -150,6 +150,8 @@ bool LineReader::parts_at_links(const Clause& c) {
         if (all[k].is("with") && all[k + 1].has(Class::plant)) continue;   // half full with rape
         std::vector<Item> left(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(k));
         std::vector<Item> right(all.begin() + static_cast<std::ptrdiff_t>(k) + 1, all.end());
+        const auto measured = [](const Item& i) { return i.what == What::value || i.what == What::slash || i.counted || i.has(Class::count); };
+        if (right.size() == 1 && right.front().is("full") && std::any_of(left.begin(), left.end(), measured)) continue;   // 6 of ten drawn and filled
         // Of a part that is not read, what stands beside it may be a detail; not where it has its own verb.
         const bool own = all[k].is("and") && (eventful(right) || weather(right));
         if (!reads(left) && !(own && reads(right))) continue;

@@ -320,6 +320,9 @@ void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
     const bool there = hive_said != c.written.begin() && hive_said != c.written.end() && ((hive_said - 1)->is("at") || (hive_said - 1)->is("on") || (hive_said - 1)->is("in"));   // fought robbers at n1
     if (there && c.own.said() && c.own.unknown.empty()) subject_ = c.own;
     unread(c.written);
+    const auto frames = [](const Item& i) { return i.is("frame") || i.is("frames of brood") || i.is("frames of stores"); };
+    const auto gone = [](const Item& i) { return i.is("taken off") || i.is("moved") || i.is("added"); };
+    divided_ = divided_ || (std::any_of(c.written.begin(), c.written.end(), frames) && std::any_of(c.written.begin(), c.written.end(), gone));   // took 4 frames of brood, 2 frames of honey
     divided_ = divided_ || std::any_of(c.written.begin(), c.written.end(), [](const Item& i) { return i.is("nuc made") || i.is("split") || i.text == "nuc'd"; });
     subject_ = c.doubt.empty() ? before : c.before;
 }

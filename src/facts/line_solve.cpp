@@ -137,6 +137,9 @@ std::vector<Candidate> LineReader::read_part(const std::vector<Item>& items, std
     here.box = told.box || std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i), [](const Item& k) { return k.what == What::box || is_super(k); });
     only_fitting(found, part, here);
     // top fully capped bottom 80%: a box begins what is said of it
+    // 6 frames of 10 drawn and filled: six filled, or the whole?
+    const auto measured = [](const Item& k) { return k.what == What::value || k.what == What::slash || k.counted; };
+    if ((linked || (i > 0 && items[i - 1].is("and"))) && part.size() == 1 && part.front().is("full") && std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i), measured)) std::erase_if(found, [](const Candidate& c) { return c.fact.kind == Kind::full; });
     const bool backwards = i > 0 && part.size() > 1 && (part.front().is("capped") || part.front().is("drawn")) && part[1].what == What::box;
     if (backwards) std::erase_if(found, [](const Candidate& c) { return c.fact.kind == Kind::capped || c.fact.kind == Kind::drawn; });
     const auto with = [&](const Item& verb, bool first) {

@@ -50,7 +50,7 @@ hive Church 1, also C1, at churchyard: deep
         {R"(Church 1 alcohol wash 11 from 300)",
          R"(Church 1 wash 11/300 | !wrong-yard)"},
         {R"(Ivy coming out on the churchyard wall, 16C and drizzle, wind getting up)",
-         R"(ivy just opening | 16C | rain | windy)"},
+         R"(ivy just opening | 16C | drizzle | windy)"},
         {R"(Thymol out of C1, drop only 2 mites in 4 days, Roof 3 united with Church 1, brood about gone)",
          R"(Church 1 thymol out | Church 1 drop 2 mites in 4 days | Roof 3 united with Church 1 | Roof 3 "brood about gone" | !wrong-yard)"},
         {R"(Extracted 29 kg lot Lime from Roof 1 and Roof 3)",

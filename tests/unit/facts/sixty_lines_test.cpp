@@ -39,7 +39,7 @@ nuc nuc B at pump house: deep
 
 TEST_CASE("sixty lines as keepers write them", "[facts]") {
     waxtab::test::check_lines({
-        {R"(4/28 Pump House. 61F, breezy. Opened 1 thru 6.)", R"(61F | windy | hive 1 inspected | hive 2 inspected | hive 3 inspected | hive 4 inspected | hive 5 inspected | hive 6 inspected)"},
+        {R"(4/28 Pump House. 61F, breezy. Opened 1 thru 6.)", R"(61F | breezy | hive 1 inspected | hive 2 inspected | hive 3 inspected | hive 4 inspected | hive 5 inspected | hive 6 inspected)"},
         {R"(#3 - added shallow, all fdn, on top. Excluder under.)", R"(hive 3 +super shallow foundation over | ?hive 3 "Excluder under" | !not-understood)"},
         {R"(H5: 2nd super on (drawn), put under the first)", R"(hive 5 +super drawn under)"},
         {R"(Daisy: super about half full, 2 frames capped. Left alone.)", R"(Daisy super about half | Daisy super 2 frames capped | Daisy "Left alone")"},
