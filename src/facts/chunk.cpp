@@ -18,17 +18,6 @@ using Items = std::vector<Item>;
 
 bool is_mass(const Item& i) { return i.what == What::value && i.value.dimension == Dimension::mass; }
 
-void widen(Measure& m) {
-    m.about = true;
-    if (m.dimension == Dimension::share && m.low == m.high) {
-        m.low = std::max<std::int64_t>(0, m.amount - 100);
-        m.high = std::min<std::int64_t>(1000, m.amount + 100);
-    } else if (m.low == m.high) {
-        m.low = m.amount - m.amount / 10;
-        m.high = m.amount + m.amount / 10;
-    }
-}
-
 void bind_about(Items& items, std::size_t i) {
     const bool compares = items[i].is("more than");   // `more than h4` says nothing of what stands before it
     const bool least = items[i].is("at least") || compares;
@@ -374,6 +363,17 @@ void counts(Items& items) {
 }
 
 }  // namespace
+
+void widen(Measure& m) {
+    m.about = true;
+    if (m.dimension == Dimension::share && m.low == m.high) {
+        m.low = std::max<std::int64_t>(0, m.amount - 100);
+        m.high = std::min<std::int64_t>(1000, m.amount + 100);
+    } else if (m.low == m.high) {
+        m.low = m.amount - m.amount / 10;
+        m.high = m.amount + m.amount / 10;
+    }
+}
 
 bool countable(const Item& item) {
     static constexpr std::array<std::string_view, 35> nouns = {

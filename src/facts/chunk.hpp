@@ -9,6 +9,9 @@ namespace waxtab {
 /// `from h3`; binds numbers to what they count and about-words to their amounts.
 void chunk(std::vector<Item>& items, const ItemContext& context);
 
+/// Said with about or maybe: ten points of a share, a tenth of anything else, either way, where it has no range of its own.
+void widen(Measure& m);
+
 /// Things a number can count.
 bool countable(const Item& item);
 

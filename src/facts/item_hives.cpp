@@ -53,8 +53,9 @@ HiveId Itemiser::one_hive(std::size_t ahead, std::size_t& length, std::string& n
     if (symbol(next, "#") && !after_super()) generic = true, ++next;
     else if (word(next, "hive") || word(next, "hives") || word(next, "colony") || word(next, "colonies") || word(next, "nr")) generic = true, ++next;
     else if (word(next, "no") && symbol(next + 1, ".") && !after_super() && !((ahead > 0 || !items_.empty()) && (word(next + 3, "super") || word(next + 3, "box")))) generic = true, next += 2;
-    if (generic && (word(next, "no") || word(next, "nr"))) ++next;
-    if (generic && (symbol(next, "#") || symbol(next, "."))) ++next;
+    const bool by_number = generic && (word(next, "no") || word(next, "nr"));
+    if (by_number) ++next;
+    if (generic && (symbol(next, "#") || (by_number && symbol(next, ".")))) ++next;   // not of `thymol out of all hives. h1 calm`
     const Token* t = token(next);
     if (!t) return no_hive;
     // Roof 1: words and a number

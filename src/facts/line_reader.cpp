@@ -295,7 +295,8 @@ void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
     if (one && !c.doubt.empty()) {
         std::vector<Candidate>& said = ways.front().candidates;
         if (!std::all_of(said.begin(), said.end(), [](const Candidate& k) { return soft(k.fact.kind); })) return subject_ = c.before, in_doubt(c.written, c.doubt);
-        for (Candidate& k : said) k.fact.value.about = true;
+        for (Candidate& k : said)
+            if (k.fact.value.said()) widen(k.fact.value);
     }
     if (one && c.since && any_event(ways.front())) return keep_words(c.written, Kind::remark, Reading::Outcome::put_out, "since");
     if (ways.empty() && several_shares(c.without)) return;

@@ -115,7 +115,9 @@ std::string bloom_words(const Fact& f) {
     return f.text;
 }
 
-std::string amount(const Fact& f, std::string_view noun) { return fmt::format("{} {}", number_text(f.value), noun); }
+std::string count_text(const Measure& m) { return (m.about ? "about " : "") + number_text(m); }
+
+std::string amount(const Fact& f, std::string_view noun) { return fmt::format("{} {}", count_text(f.value), noun); }
 
 std::string stores_words(const Fact& f) {
     if (f.value.said()) return f.value.dimension == Dimension::mass ? "stores " + text_of(f.value) : amount(f, f.value.amount == 1000 ? "frame of stores" : "frames of stores");
@@ -152,7 +154,7 @@ std::string treatment_words(const Fact& f, std::string_view way) {
 
 /// `eggs on 3 frames`
 std::string on_frames(const Fact& f, std::string_view what) {
-    return fmt::format("{} on {} {}", what, number_text(f.value), f.value.amount == 1000 ? "frame" : "frames");
+    return fmt::format("{} on {} {}", what, count_text(f.value), f.value.amount == 1000 ? "frame" : "frames");
 }
 
 /// Boxes of the stack.
@@ -224,11 +226,11 @@ std::string said_of_colony(const Fact& f) {
         case Kind::bees: return f.value.unit == Unit::seam ? amount(f, f.value.amount == 1000 ? "seam" : "seams") : amount(f, "frames of bees");
         case Kind::brood:
             if (f.detail == "none") return "no brood";
-            if (f.detail == "all stages") return f.value.said() ? "BIAS on " + number_text(f.value) : "brood in all stages";
+            if (f.detail == "all stages") return f.value.said() ? "BIAS on " + count_text(f.value) : "brood in all stages";
             return amount(f, "frames of brood");
         case Kind::eggs: return f.detail == "none" ? "no eggs" : f.value.said() ? on_frames(f, "eggs") : "eggs seen";
         case Kind::larvae: return f.detail == "none" ? "no larvae" : f.value.said() ? on_frames(f, "larvae") : "larvae seen";
-        case Kind::sealed_brood: return f.detail == "none" ? "no sealed brood" : f.value.said() ? "sealed brood on " + number_text(f.value) + " frames" : "sealed brood seen";
+        case Kind::sealed_brood: return f.detail == "none" ? "no sealed brood" : f.value.said() ? "sealed brood on " + count_text(f.value) + " frames" : "sealed brood seen";
         case Kind::pattern: return words("pattern", f.detail);
         case Kind::crowding: return f.detail == "packed" ? "brood box packed" : f.detail == "backfilled" ? "brood nest backfilled" : std::string(f.detail);
         case Kind::strength: return std::string(f.detail);

@@ -17,7 +17,14 @@ bool hive_line(const std::vector<Token>& t, bool before_headings) {
     if (before_headings) return true;
     const auto colon = std::find_if(t.begin(), t.end(), [](const Token& x) { return x.text == ":" && x.type == Token::Type::symbol; });
     const auto at = std::find_if(t.begin(), colon, [](const Token& x) { return x.text == "at" && x.type == Token::Type::word; });
-    return at != colon && at - t.begin() <= 6;
+    if (at == colon || at - t.begin() > 6 || at - t.begin() < 2 || at + 1 == t.end() || (at + 1)->type != Token::Type::word) return false;
+    // hive 3 strips out, washed at 1/300: a note; hive h9, also Rose, at mill: set up
+    for (auto i = t.begin() + 2; i != at; ++i) {
+        const bool also = i->text == "also" || (i->text == "," && i + 1 != t.end() && ((i + 1)->text == "also" || (i + 1)->text == "at"));
+        if (also) return true;
+        if (i->text == "," || t[1].type == Token::Type::number) return false;
+    }
+    return colon != t.end() || at - t.begin() == 2;   // a name of several words is set up with what stands there
 }
 
 bool words_then_number(const std::vector<Token>& t, std::string_view first) { return word_is(t, 0, first) && t.size() >= 2 && t.size() <= 5; }

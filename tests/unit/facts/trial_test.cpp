@@ -603,3 +603,14 @@ TEST_CASE("six drawn and filled, frames that went along", "[facts]") {
         {R"(Took it back off h8 and put it on h7.)", R"(h8 "Took it back off h8 and put it on h7" | h7 "Took it back off h8 and put it on h7")"},
     });
 }
+
+TEST_CASE("about and maybe, a hive in a note that looks like a set-up line", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(h1 maybe 4 seams)", R"(h1 about 4 seams)"},
+        {R"(h1 stores ok, about two frames)", R"(h1 stores fair | h1 about 2 frames of stores)"},
+        {R"(h1 BIAS on about 7)", R"(h1 BIAS on about 7)"},
+        {R"(Thymol out of all hives. h1 h2 h3: 5 litres of thick syrup each.)", R"(h1 thymol out | h2 thymol out | h3 thymol out | h4 thymol out | h5 thymol out | h6 thymol out | h7 thymol out | h8 thymol out | h9 thymol out | n1 thymol out | h1 fed 5 L thick syrup | h2 fed 5 L thick syrup | h3 fed 5 L thick syrup)"},
+        {R"(Hive 3 strips out, rewashed at 1/300, fed 2 gallons of 2:1)", R"(h3 strips out | ?h3 "rewashed at 1/300" | h3 fed 2 gal thick syrup | !not-understood)"},
+        {R"(Hive no. 3 calm)", R"(h3 temper calm)"},
+    });
+}
