@@ -143,7 +143,9 @@ std::vector<HiveId> Itemiser::numbered_hives(std::size_t& end) const {
 bool Itemiser::bare_hives() {
     if (!number(0)) return false;
     std::size_t end = 0;
-    const bool after = !items_.empty() && (items_.back().is("from") || items_.back().is("off"));
+    const auto counted_in_frames = [](const Item& i) { return i.is("brood") || i.is("bees") || i.is("egg") || i.is("stores") || i.is("larva") || i.is("brood in all stages") || i.is("sealed brood") || i.is("honey") || i.is("drawn"); };
+    const bool put = !items_.empty() && (items_.back().is("on") || items_.back().is("to") || items_.back().is("in") || items_.back().is("returned")) && std::none_of(items_.begin(), items_.end(), counted_in_frames);   // formic pads on 1, 3 and 6; not brood on 4
+    const bool after = put || (!items_.empty() && (items_.back().is("from") || items_.back().is("off")));
     const bool begins = items_.empty() || items_.back().what == What::stop;
     if (!after && !begins) return false;
     const std::vector<HiveId> hives = numbered_hives(end);
@@ -202,6 +204,7 @@ bool Itemiser::hive() {
         if (!stem.empty() && number(i) && context_.lexicon->hive(stem + token(i)->text) == no_hive) return false;
         if ((!generic && stem.empty()) || !number(i)) return false;
         const Token* after = token(i + 1);
+        if (plural && after && after->type == Token::Type::number) return true;   // hives 2 4 5
         if ((plural || !stem.empty()) && after && after->type == Token::Type::word) {
             const Meaning meaning = context_.lexicon->find(words_, at_ + i + 1);
             return std::none_of(meaning.words.begin(), meaning.words.end(), [](const grammar::Word* w) { return w->klass == Class::thing; });
@@ -230,7 +233,8 @@ bool Itemiser::hive() {
         if (more > 0 && inside && symbol(next, ",") && says_more(skip + more)) break;
         // moved to h8, h8's light: another clause
         if (more > 0 && symbol(next, ",") && tokens_[at_ + skip + more - 1].text.ends_with("'s")) break;
-        if (more == 0 && (bare_number(skip) || (ranged && (generic || !stem.empty()) && number(skip)))) {
+        const bool apart = skip > next || plural || ranged;   // hive 2 124, hive 5: no list
+        if (more == 0 && ((apart && bare_number(skip)) || (ranged && (generic || !stem.empty()) && number(skip)))) {
             said = stem + token(skip)->text;
             // "2,5 and 9" after "hives" is a list, not a decimal.
             if (const auto comma = said.find(','); comma != said.npos) {

@@ -72,6 +72,7 @@ void LineReader::sentence(std::vector<Item> items) {
         take_back(last_.set ? last_.out : out_->size());
         return keep_words(items, Kind::remark, Reading::Outcome::remark, "");
     }
+    if (!items.empty() && items.front().is("correction")) return keep_asked(span(items), "a correction is not counted", "correct the line it is about");
     if (!items.empty() && items.front().is("taken back") && out_->size() > first_of_line_) {   // virgin seen. Sorry, that was h2
         take_back(first_of_sentence_);
         return keep_asked(span(items), "which of the two holds?", "leave out what does not");
