@@ -68,7 +68,7 @@ bool declared(std::string_view clause) {
 
 }  // namespace
 
-TEST_CASE("no clause of one reading gives two facts, unless it is asked back on purpose", "[facts]") {
+TEST_CASE("no clause of one reading gives two facts, unless it is asked back on purpose", "[facts][figures]") {
     std::set<std::string> tried;
     for (const grammar::ReadingRow& row : grammar::reading_rows)
         for (const std::string& clause : clauses_of(row)) {
