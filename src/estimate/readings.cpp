@@ -70,8 +70,8 @@ Moments flow_evidence(const Fact& fact) {
     if (fact.kind == Kind::flow) return find(flow_words, fact.detail);
     if (fact.kind == Kind::bloom) return find(bloom_words, fact.detail);
     if (fact.kind == Kind::temperature && fact.value.said() && fact.value.amount < 12'000) return {0.0, sq(0.8)};
-    const auto kept_in = [&](std::string_view weather) { return has(fact.text, weather); };
-    if (fact.kind == Kind::weather && (kept_in("rain") || kept_in("showers") || kept_in("drizzle") || kept_in("cold") || kept_in("cool"))) return {0.1, sq(0.9)};
+    static constexpr std::array<std::string_view, 5> keeps_in = {"rain", "showers", "drizzle", "cold", "cool"};
+    if (fact.kind == Kind::weather && std::any_of(keeps_in.begin(), keeps_in.end(), [&](std::string_view w) { return has(fact.text, w); })) return {0.1, sq(0.9)};
     return {};
 }
 

@@ -5,6 +5,7 @@
 
 #include "facts/chunk_asides.hpp"
 #include "facts/chunk_boxes.hpp"
+#include "facts/slots.hpp"
 #include "facts/small_words.hpp"
 
 namespace waxtab {
@@ -15,8 +16,6 @@ using What = Item::What;
 namespace {
 
 using Items = std::vector<Item>;
-
-bool is_mass(const Item& i) { return i.what == What::value && i.value.dimension == Dimension::mass; }
 
 void bind_about(Items& items, std::size_t i) {
     const bool compares = items[i].is("more than");   // `more than h4` says nothing of what stands before it
@@ -219,7 +218,6 @@ void courses(Items& items) {
         absorb(items, i, i + 1, 2);
     }
 }
-
 
 bool out_of(const Item& i) { return i.is("on") || i.is("in") || i.is("per") || i.is("from") || i.is("of") || (i.what == What::stop && i.text == "/"); }
 

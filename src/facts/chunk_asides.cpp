@@ -12,14 +12,8 @@ namespace waxtab {
 using grammar::Class;
 using What = Item::What;
 
-namespace {
-
-using Items = std::vector<Item>;
-
-}  // namespace
-
 void counted_frames(std::vector<Item>& items) {
-    const auto of_stock = [](const Item& i) { return i.what == What::jars || i.what == What::lot || (i.what == What::value && i.value.dimension == Dimension::mass) || i.is("jar") || i.is("section") || i.is("piece"); };
+    const auto of_stock = [](const Item& i) { return i.what == What::jars || i.what == What::lot || is_mass(i) || i.is("jar") || i.is("section") || i.is("piece"); };
     if (std::any_of(items.begin(), items.end(), of_stock)) return;
     for (std::size_t i = 0; i + 1 < items.size(); ++i)
         if (items[i].is("stocktake") && items[i].end - items[i].begin == 7) pass_over(items[i]);   // counted

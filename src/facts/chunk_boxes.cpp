@@ -170,7 +170,7 @@ void boxes_without_noun(Items& items) {
         std::size_t next = i + 1;
         while (next + 1 < items.size() && items[next].has(Class::filler)) ++next;
         const bool frames = next + 1 < items.size() && is_count(items[next]) && items[next + 1].is("frame") && next > i + 1;
-        const bool weighs = items[next].is("weighed") && std::any_of(items.begin(), items.end(), [](const Item& k) { return k.what == What::value && k.value.dimension == Dimension::mass; });   // first weighs 15 kg
+        const bool weighs = items[next].is("weighed") && std::any_of(items.begin(), items.end(), is_mass);   // first weighs 15 kg
         if (!tells_state(items[next]) && !frames && !weighs) continue;
         if (items[i].is("all") && items[next].is("capped")) continue;
         if (const auto choice = choice_of(items[i])) make_box(items[i], *choice);

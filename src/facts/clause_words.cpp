@@ -43,6 +43,8 @@ bool comes_of_hives(Kind kind) {
 
 bool still_on(const Fact& fact) { return fact.kind == Kind::remark && fact.box.by != BoxChoice::By::unsaid; }
 
+bool on_or_off(const Item& i) { return i.is("on") || i.is("off") || i.is("in") || i.is("out"); }
+
 bool holds_number(const Item& i) {
     return i.what == What::value || i.what == What::slash || i.what == What::jars || i.counted || i.has(Class::count);
 }

@@ -23,6 +23,8 @@ bool goes_on(Kind kind);
 bool still_on(const Fact& fact);
 /// Honey facts that tell of the hives a line is about; jars filled and sold are of no hive.
 bool comes_of_hives(Kind kind);
+/// on, off, in, out: done-words only where no other stands beside them.
+bool on_or_off(const Item& i);
 /// Says a number in some way.
 bool holds_number(const Item& i);
 /// A share or a strength may be said with a maybe; an event may not.

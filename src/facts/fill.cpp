@@ -187,7 +187,7 @@ void Filler::fill(int slot, const Item& item, const std::string& count_into) {
         case JARS: jars(item); break;
         case NTH: f.count = item.count, f.second = item.value; break;
         case DATE: f.text = iso(item.day); break;
-        case DUE: f.second = measure(std::to_string(days_between(context.noted, item.day)), Unit::day).value_or(Measure{}); break;
+        case DUE: f.second = days_to(context.noted, item.day); break;
         case SPECIAL:
             if (f.kind == Kind::super_on || f.kind == Kind::shed) comb(item), f.frames = 0, count_of(item, count_into);
             else if (f.kind != Kind::combs_packed) f.comb = comb_of(item), f.box = f.box.by == BoxChoice::By::unsaid ? BoxChoice{BoxChoice::By::sole, Role::super, 0, {}} : f.box;

@@ -44,6 +44,24 @@ bool article_or_pronoun(const Token& t, const Token* next) {
 
 }  // namespace
 
+/// `Roof 1`, `Roof 1-3`: a name of up to three words and a number, from `next` on. `length` stays 0 when there is none.
+HiveId Itemiser::words_and_number(std::size_t next, std::size_t ahead, std::size_t& length, std::string& name) const {
+    const auto tight_dash = [&](std::size_t i) { return symbol(i, "-") && !token(i)->space_before && !token(i)->space_after; };
+    std::size_t last = next;
+    while (last < next + 4 && token(last) && (token(last)->type == Token::Type::word || (last > next && tight_dash(last)))) ++last;
+    if (last == next || last == next + 4 || !token(last) || token(last)->type != Token::Type::number) return no_hive;
+    std::string joined;
+    for (std::size_t i = next; i <= last; ++i)
+        if (!tight_dash(i)) joined += (joined.empty() ? "" : " ") + token(i)->text;
+    const HiveId id = context_.lexicon->hive(joined);
+    const std::size_t dash = joined.find('-');
+    const bool range = dash != joined.npos && context_.lexicon->hive(joined.substr(0, dash)) != no_hive;
+    if (id == no_hive && !range) return no_hive;
+    name = joined;
+    length = last + 1 - ahead;
+    return id;
+}
+
 /// The hive that starts `ahead` tokens from here; `length` 0 when none does. A name that looks like a
 /// hive and is not known gives no_hive with its `name`.
 HiveId Itemiser::one_hive(std::size_t ahead, std::size_t& length, std::string& name) const {
@@ -58,23 +76,9 @@ HiveId Itemiser::one_hive(std::size_t ahead, std::size_t& length, std::string& n
     if (generic && (symbol(next, "#") || (by_number && symbol(next, ".")))) ++next;   // not of `thymol out of all hives. h1 calm`
     const Token* t = token(next);
     if (!t) return no_hive;
-    // Roof 1: words and a number
     if (!generic) {
-        std::string joined;
-        for (std::size_t i = next; i < next + 4 && token(i); ++i) {
-            const bool tight_dash = i > next && symbol(i, "-") && !token(i)->space_before && !token(i)->space_after;
-            if (tight_dash) continue;
-            const bool numbered = !joined.empty() && token(i)->type == Token::Type::number;
-            if (token(i)->type != Token::Type::word && !numbered) break;
-            joined += (joined.empty() ? "" : " ") + token(i)->text;
-            const HiveId id = numbered ? context_.lexicon->hive(joined) : no_hive;
-            const std::size_t dash = numbered ? joined.find('-') : joined.npos;   // Roof 1-3
-            const bool range = dash != joined.npos && context_.lexicon->hive(joined.substr(0, dash)) != no_hive;
-            if (id == no_hive && !range) { if (numbered) break; continue; }
-            name = joined;
-            length = i + 1 - ahead;
-            return id;
-        }
+        const HiveId id = words_and_number(next, ahead, length, name);
+        if (length > 0) return id;
     }
     if (t->type == Token::Type::number && (generic || (token(next + 1) && token(next + 1)->type == Token::Type::word && !t->space_after && token(next + 1)->text.size() == 1))) {
         name = t->text;

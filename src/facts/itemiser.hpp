@@ -65,6 +65,7 @@ private:
     bool value();
     bool other();
     bool glued_comb();
+    HiveId words_and_number(std::size_t next, std::size_t ahead, std::size_t& length, std::string& name) const;
     HiveId one_hive(std::size_t ahead, std::size_t& length, std::string& name) const;
     bool hyphenated(std::size_t index) const;
     bool colour_of_queen(std::size_t ahead, std::size_t length) const;

@@ -4,6 +4,7 @@
 #include <array>
 
 #include "facts/itemiser.hpp"
+#include "facts/small_words.hpp"
 
 namespace waxtab {
 
@@ -281,8 +282,8 @@ bool Itemiser::other() {
     }
     // at 09:55: the hour of one thing seen is not kept
     if (t.type == Token::Type::time) {
-        if (!items_.empty() && (items_.back().is("at") || items_.back().is("about")) && items_.back().end <= t.begin) items_.back().words = {table_row(Class::filler, "price")};
-        push(What::term, 1).words = {table_row(Class::filler, "price")};
+        if (!items_.empty() && (items_.back().is("at") || items_.back().is("about"))) pass_over(items_.back());
+        pass_over(push(What::term, 1));
         return true;
     }
     push(What::unknown, 1).text = t.text;

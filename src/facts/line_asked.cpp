@@ -54,7 +54,7 @@ bool strange_thing_done(const std::vector<Item>& items) {
 /// Speaks of something done to boxes, frames or queens: worth a look when it was not understood.
 bool tells_of_a_deed(const std::vector<Item>& items) {
     static constexpr std::array<std::string_view, 12> things = {"super", "brood box", "excluder", "frame", "frames of brood", "frames of stores", "queen", "queen cell", "escape board", "feeder", "upper entrance", "swarm"};
-    const auto deed = [](const Item& i) { return i.what == What::sign || (i.has(Class::done) && !i.is("on") && !i.is("off") && !i.is("in") && !i.is("out") && !i.is("left")); };
+    const auto deed = [](const Item& i) { return i.what == What::sign || (i.has(Class::done) && !on_or_off(i) && !i.is("left")); };
     const auto thing = [](const Item& i) { return i.what == What::box || i.is("wet") || (i.has(Class::which) && !i.is("all")) || std::any_of(things.begin(), things.end(), [&](std::string_view t) { return i.is(t); }); };
     static constexpr std::array<std::string_view, 11> lives = {"treated", "split", "united", "swarmed", "requeened", "bought", "hived", "nuc made", "shook out", "renamed", "supered"};
     const auto life = [](const Item& i) { return std::any_of(lives.begin(), lives.end(), [&](std::string_view t) { return i.is(t); }); };

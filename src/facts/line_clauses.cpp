@@ -28,6 +28,12 @@ bool clause_end(const Items& items, std::size_t at) {
     return !sample && (i.text == "," || i.text == "(" || i.text == ")" || i.text == "-" || i.text == "/");
 }
 
+/// Where the clause begins that `at` stands in or ends.
+std::size_t clause_begin(const Items& items, std::size_t at) {
+    while (at > 0 && !clause_end(items, at - 1)) --at;
+    return at;
+}
+
 bool idle(const Items& items) {
     return std::all_of(items.begin(), items.end(), [](const Item& i) { return i.idle() || i.has(Class::link); });
 }
@@ -102,18 +108,15 @@ bool LineReader::one_value_each(const Items& items) {
             keep_asked(span(items), "which of the hives has which?", "write a line for each hive");
             return true;
         }
-        std::size_t begin = run.front(), end = run.back() + 1;
-        while (begin > 0 && !clause_end(items, begin - 1)) --begin;
+        std::size_t begin = clause_begin(items, run.front()), end = run.back() + 1;
+        const bool values_alone = begin > 1 && begin == run.front();
         // 1 super off each, 10.8 kg and 12.4 kg: of what the clause before tells
         const bool ends = std::all_of(items.begin() + static_cast<std::ptrdiff_t>(run.back()) + 1, items.end(), [](const Item& k) { return k.idle() || k.is("honey") || k.is("net"); });
-        if (begin > 1 && begin == run.front() && ends)
-            for (--begin; begin > 0 && !clause_end(items, begin - 1);) --begin;
+        const std::size_t clause_before = values_alone ? clause_begin(items, begin - 1) : begin;
         while (end < items.size() && !clause_end(items, end)) ++end;
         // sugar roll, 2, 5 and 1 mites per 300
-        std::size_t method = begin;
-        if (method > 1 && begin == run.front())
-            for (--method; method > 0 && !clause_end(items, method - 1);) --method;
-        if (method < begin && std::any_of(items.begin() + static_cast<std::ptrdiff_t>(method), items.begin() + static_cast<std::ptrdiff_t>(begin), [](const Item& k) { return k.has(Class::method); })) begin = method;
+        const bool method = std::any_of(items.begin() + static_cast<std::ptrdiff_t>(clause_before), items.begin() + static_cast<std::ptrdiff_t>(begin), [](const Item& k) { return k.has(Class::method); });
+        if (ends || method) begin = clause_before;
         const Subject all = subject_;
         if (begin > 0) sentence(part_of(items, 0, begin));
         for (std::size_t h = 0; h < hives; ++h) {
@@ -287,10 +290,26 @@ bool put_number(Fact& f, const Item& item) {
     const bool whole = said.low == said.high && said.amount % 1000 == 0;
     if (in_value || f.count < 0 || !whole) return false;
     f.count = static_cast<int>(said.amount / 1000);
+    if (f.kind == Kind::super_off) {   // so many supers, of which no weight is told
+        f.value = {}, f.manner = {};
+        f.box = f.count == 1 ? BoxChoice{BoxChoice::By::sole, Role::super, 0, {}} : BoxChoice{BoxChoice::By::top_n, Role::super, static_cast<std::uint8_t>(std::min(f.count, 250)), {}};
+    }
     return true;
 }
 
 }  // namespace
+
+/// The clause before told one thing, of one hive.
+bool LineReader::told_of_one_hive() const { return out_->size() == before_clause_ + 1 && before_clause_ >= first_of_line_ && out_->back().hives.size() == 1; }
+
+/// What was told of one hive goes on at another, which the line is about from here.
+void LineReader::goes_on_at(RawFact raw, HiveId hive, Span where) {
+    put_at(std::move(raw), {hive}, where);
+    before_clause_ = out_->size() - 1;
+    box_ = {}, last_.set = false;
+    subject_ = {};
+    subject_.hives = {hive};
+}
 
 /// `super off h1, one off h2`: the same done there. True when it is.
 bool LineReader::one_more_there(const Items& items) {
@@ -298,21 +317,13 @@ bool LineReader::one_more_there(const Items& items) {
     for (const Item& i : items)
         if (!i.idle() && !i.has(Class::link)) said.push_back(i);
     const bool shape = said.size() == 3 && said[0].has(Class::count) && said[0].word(Class::count)->number == 1 && said[2].what == What::hives && said[2].hives.size() == 1 && said[2].unknown_hives.empty();
-    if (!shape || out_->size() != before_clause_ + 1 || before_clause_ < first_of_line_) return false;
+    if (!shape || !told_of_one_hive() || out_->back().hives == said[2].hives) return false;
     const Fact& f = out_->back().fact;
     const bool off = f.kind == Kind::super_off && (said[1].is("off") || said[1].is("from")), on = f.kind == Kind::super_on && (said[1].is("on") || said[1].is("to"));
-    if (!(off || on) || f.count > 1 || out_->back().hives.size() != 1 || out_->back().hives == said[2].hives || f.box.by == BoxChoice::By::all) return false;
+    if (!(off || on) || f.count > 1 || f.box.by == BoxChoice::By::all) return false;
     RawFact raw = out_->back();
-    raw.hives = said[2].hives;
-    raw.fact.span = span(items);
     raw.fact.value = {}, raw.fact.manner = {};
-    Reading reading;
-    reading.outcome = Reading::Outcome::facts;
-    put(std::move(raw), std::move(reading));
-    before_clause_ = out_->size() - 1;
-    box_ = {}, last_.set = false;
-    subject_ = {};
-    subject_.hives = said[2].hives;
+    goes_on_at(std::move(raw), said[2].hives.front(), span(items));
     return true;
 }
 
@@ -334,19 +345,11 @@ bool LineReader::count_goes_on(const Items& items) {
         else if ((i.what == What::value || i.what == What::slash || i.is("none")) && i.text != "nth" && !number) number = &i;
         else if (!i.idle() || i.loose) return false;
     }
-    const bool told = hive && number && hive->unknown_hives.empty() && out_->size() == before_clause_ + 1 && before_clause_ >= first_of_line_;
-    if (!told || out_->back().hives.size() != 1 || hive->hives.size() != 1 || out_->back().hives == hive->hives || !counted_in_turn(out_->back().fact)) return false;
+    if (!hive || !number || !hive->unknown_hives.empty() || hive->hives.size() != 1 || !told_of_one_hive()) return false;
+    if (out_->back().hives == hive->hives || !counted_in_turn(out_->back().fact)) return false;
     RawFact raw = out_->back();
     if (!put_number(raw.fact, *number)) return false;
-    if (raw.fact.kind == Kind::super_off) raw.fact.value = {}, raw.fact.manner = {}, raw.fact.box = raw.fact.count == 1 ? BoxChoice{BoxChoice::By::sole, Role::super, 0, {}} : BoxChoice{BoxChoice::By::top_n, Role::super, static_cast<std::uint8_t>(std::min(raw.fact.count, 250)), {}};
-    raw.hives = hive->hives;
-    raw.fact.span = span(items);
-    Reading reading;
-    reading.outcome = Reading::Outcome::facts;
-    put(std::move(raw), std::move(reading));
-    before_clause_ = out_->size() - 1;
-    subject_ = {}, box_ = {}, last_.set = false;
-    subject_.hives = hive->hives;
+    goes_on_at(std::move(raw), hive->hives.front(), span(items));
     return true;
 }
 
@@ -357,14 +360,9 @@ bool LineReader::these_too(const Items& items) {
     if (!too || !last_.set || last_.out >= out_->size()) return false;
     const std::vector<RawFact> told(out_->begin() + static_cast<std::ptrdiff_t>(last_.out), out_->end());
     if (std::any_of(told.begin(), told.end(), [](const RawFact& r) { return r.fact.kind == Kind::remark || r.hives.empty() || r.fact.other != no_hive; })) return false;
-    for (RawFact raw : told) {
-        raw.hives.clear();
-        for (const Item& i : items) raw.hives.insert(raw.hives.end(), i.hives.begin(), i.hives.end());
-        raw.fact.span = span(items);
-        Reading reading;
-        reading.outcome = Reading::Outcome::facts;
-        put(std::move(raw), std::move(reading));
-    }
+    std::vector<HiveId> hives;
+    for (const Item& i : items) hives.insert(hives.end(), i.hives.begin(), i.hives.end());
+    for (const RawFact& raw : told) put_at(raw, hives, span(items));
     last_.set = false;
     return true;
 }

@@ -123,7 +123,7 @@ bool LineReader::bare_list(std::vector<Item>& items) {
     }
     if (hives.size() < 2 || i >= items.size()) return false;
     const bool many = std::find(several.begin(), several.end(), surface(items[i])) != several.end();
-    const bool deed = items[i].has(Class::done) && !items[i].is("on") && !items[i].is("in") && !items[i].is("off") && !items[i].is("out");   // 3, 5 and 8 moved to mill
+    const bool deed = items[i].has(Class::done) && !on_or_off(items[i]);   // 3, 5 and 8 moved to mill
     if (!many && !deed) return false;
     subject_.hives = hives;
     items.erase(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i) + (says_each(items[i]) || deed ? 0 : 1));
@@ -227,10 +227,12 @@ bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
         return false;
     }
     // "treat all" leaves nothing dangling; a preposition before it goes with it, where it is not what was done: strips in both hives
-    std::vector<Item> others = items;
-    if (at > 0) others.erase(others.begin() + static_cast<std::ptrdiff_t>(at) - 1);
-    const bool put = at > 1 && (items[at - 1].is("in") || items[at - 1].is("on")) && !eventful(others) && std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(at), goes_on_or_in);
-    if (!put && at > 0 && (items[at - 1].is("on") || items[at - 1].is("to") || items[at - 1].is("of") || items[at - 1].is("in")) && at > 1) --at;
+    if (at > 1) {
+        const Item& before = items[at - 1];
+        const bool other_deed = std::any_of(items.begin(), items.end(), [&](const Item& i) { return &i != &before && (i.what == What::sign || i.has(Class::done)); });
+        const bool put = (before.is("in") || before.is("on")) && !other_deed && std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(at), goes_on_or_in);
+        if (!put && (before.is("on") || before.is("to") || before.is("of") || before.is("in"))) --at;
+    }
     subject_ = found;
     if (s == "in all") {   // amitraz in all
         items[at].words = {table_word("in", Class::done)};

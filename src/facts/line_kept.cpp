@@ -62,6 +62,15 @@ void LineReader::put(RawFact raw, Reading reading) {
     out_->push_back(std::move(raw));
 }
 
+/// A fact told of other hives, told of these in the words at `where`.
+void LineReader::put_at(RawFact raw, std::vector<HiveId> hives, Span where) {
+    raw.hives = std::move(hives);
+    raw.fact.span = where;
+    Reading reading;
+    reading.outcome = Reading::Outcome::facts;
+    put(std::move(raw), std::move(reading));
+}
+
 /// The words of a remark or to-do: without the quotes, without the word todo itself.
 std::string LineReader::words_kept(const std::vector<Item>& items, Span where) const {
     std::size_t first = 0;
@@ -140,12 +149,8 @@ bool LineReader::same_again(const std::vector<Item>& items) {
         journal_.diagnostics.push_back({"same-as-above", Severity::note, where, fmt::format("'{}' is read as the same as {}, the hive of the line above", surface, journal_.hive_name(from)), {},
                                         fmt::format("write `same as {}` if so", journal_.hive_name(from)), {}});
     for (RawFact& r : copies) {
-        r.hives = subject_.hives;
-        r.fact.span = where;
         if (r.fact.kind == Kind::queen) r.fact.text.clear();
-        Reading reading;
-        reading.outcome = Reading::Outcome::facts;
-        put(std::move(r), std::move(reading));
+        put_at(std::move(r), subject_.hives, where);
     }
     return true;
 }

@@ -20,7 +20,7 @@ namespace {
 bool verb(const Item& i) { return i.what == What::sign || i.has(Class::done); }
 
 /// A verb that goes on to the next part: not on, off, in and out, which belong where they stand.
-bool goes_on_to_the_next(const Item& i) { return verb(i) && !i.is("on") && !i.is("off") && !i.is("in") && !i.is("out"); }
+bool goes_on_to_the_next(const Item& i) { return verb(i) && !on_or_off(i); }
 
 bool weather(const std::vector<Item>& items) {
     return std::all_of(items.begin(), items.end(), [](const Item& i) { return i.idle() || i.has(Class::weather); });
@@ -246,27 +246,16 @@ void LineReader::method_for_all(std::vector<std::vector<Item>>& clauses) const {
 /// `pulled honey: h1 2 supers, 51 kg, h2 1 super`: what was done is said once for all hives that follow.
 void LineReader::deed_for_all(std::vector<std::vector<Item>>& clauses) const {
     if (clauses.empty()) return;
-    if (clauses.size() > 1 && !any_hive(clauses[0]) && !clauses[1].empty() && is_hives(clauses[1].front())) {   // pulled honey - h1 2 supers
-        Item colon;
-        colon.what = What::stop, colon.text = ":", colon.begin = clauses[0].back().end, colon.end = clauses[1].front().begin;
-        std::vector<Item> whole = clauses[0];
-        whole.push_back(colon);
-        const auto deed = std::count_if(whole.begin(), whole.end(), [](const Item& i) { return i.is("taken off") || i.is("added") || i.is("fed"); });
-        const bool alone = deed == 1 && std::all_of(whole.begin(), whole.end(), [](const Item& i) { return i.idle() || i.is("honey") || i.is("taken off") || i.is("added") || i.is("fed"); });
-        if (alone) {
-            whole.insert(whole.end(), clauses[1].begin(), clauses[1].end());
-            clauses[1] = std::move(whole);
-            clauses.erase(clauses.begin());
-        }
-    }
     std::vector<Item>& first = clauses.front();
     const auto colon = std::find_if(first.begin(), first.end(), [](const Item& i) { return stop(i, ":"); });
-    if (colon == first.end() || colon + 1 == first.end() || !is_hives(*(colon + 1))) return;
-    const auto deed = std::find_if(first.begin(), colon, [](const Item& i) { return i.is("taken off") || i.is("added") || i.is("fed"); });
-    const auto passed = [&](const Item& i) { return i.idle() || i.is("honey") || &i == &*deed; };
-    if (deed == colon || !std::all_of(first.begin(), colon, passed)) return;
-    const Item said = *deed;
-    first.erase(first.begin(), colon + 1);
+    const bool apart = colon == first.end() && clauses.size() > 1 && !clauses[1].empty() && is_hives(clauses[1].front());   // pulled honey - h1 2 supers
+    const bool led = colon != first.end() && colon + 1 != first.end() && is_hives(*(colon + 1));
+    const auto deed = [](const Item& i) { return i.is("taken off") || i.is("added") || i.is("fed"); };
+    const auto fits = [&](const Item& i) { return i.idle() || i.is("honey") || deed(i); };
+    if (!(apart || led) || std::count_if(first.begin(), colon, deed) != 1 || !std::all_of(first.begin(), colon, fits)) return;
+    const Item said = *std::find_if(first.begin(), colon, deed);
+    if (apart) clauses.erase(clauses.begin());
+    else first.erase(first.begin(), colon + 1);
     for (std::vector<Item>& clause : clauses) {
         const bool goes_on = clause.size() == 2 && bare_number(clause[1]);   // h1 2 supers, h2 1
         if (clause.size() < 2 || !is_hives(clause.front()) || eventful(clause) || goes_on) continue;

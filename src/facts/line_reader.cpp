@@ -7,6 +7,7 @@
 
 #include "facts/chunk.hpp"
 #include "facts/clause_words.hpp"
+#include "facts/slots.hpp"
 
 // A line of a visit: its sentences, their clauses, and what each clause is read as.
 namespace waxtab {
@@ -64,33 +65,45 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
     sentence(std::move(part));
 }
 
+/// `no`, `Sorry, that was h2`, `Correction: 5 cells`: a sentence that takes back the one before, or a line written earlier. True when it is one.
+bool LineReader::corrects(const std::vector<Item>& items) {
+    if (items.empty()) return false;
+    const auto denies = [&](const Item& i) { return i.has(Class::negation) && (surface(i) == "no" || surface(i) == "nope"); };
+    const bool no = std::all_of(items.begin(), items.end(), [&](const Item& i) { return denies(i) || i.idle(); }) && std::any_of(items.begin(), items.end(), denies);
+    if (no) return withdraw(items, last_.set ? last_.out : out_->size()), true;
+    if (items.front().is("correction")) return keep_asked(span(items), "a correction is not counted", "correct the line it is about"), true;
+    if (items.front().is("taken back") && out_->size() > first_of_line_) return take_back(first_of_sentence_), ask_which_holds(items), true;
+    if (std::exchange(taken_back_, false)) return ask_which_holds(items), true;
+    return false;
+}
+
+/// What was told from `from` on is taken back; what follows says something else.
+void LineReader::withdraw(const std::vector<Item>& items, std::size_t from) {
+    take_back(from);
+    taken_back_ = true;
+    keep_words(items, Kind::remark, Reading::Outcome::remark, "");
+}
+
+void LineReader::ask_which_holds(const std::vector<Item>& items) { keep_asked(span(items), "which of the two holds?", "leave out what does not"); }
+
+/// `Shed.`, `Lot A.`: a first sentence that names what the line is about. True when it is one.
+bool LineReader::heads_the_line(const std::vector<Item>& items) {
+    if (items.size() != 1 || out_->size() != first_of_line_) return false;
+    const Item& named = items.front();
+    if (named.is("shed")) return shed_ = items, shed_headed_ = true;
+    if (named.what != What::lot || named.lots.size() != 1) return false;
+    lot_of_line_ = named.lots.front();
+    keep_words(items, Kind::remark, Reading::Outcome::remark, "");
+    return true;
+}
+
 void LineReader::sentence(std::vector<Item> items) {
-    const auto takes_back = [&](const Item& i) { return i.has(Class::negation) && (surface(i) == "no" || surface(i) == "nope"); };
-    const bool no = !items.empty() && std::all_of(items.begin(), items.end(), [&](const Item& i) { return takes_back(i) || i.idle(); }) && std::any_of(items.begin(), items.end(), takes_back);
-    if (no) {
-        taken_back_ = true;
-        take_back(last_.set ? last_.out : out_->size());
-        return keep_words(items, Kind::remark, Reading::Outcome::remark, "");
-    }
-    if (!items.empty() && items.front().is("correction")) return keep_asked(span(items), "a correction is not counted", "correct the line it is about");
-    if (!items.empty() && items.front().is("taken back") && out_->size() > first_of_line_) {   // virgin seen. Sorry, that was h2
-        take_back(first_of_sentence_);
-        return keep_asked(span(items), "which of the two holds?", "leave out what does not");
-    }
-    if (std::exchange(taken_back_, false) && !items.empty()) return keep_asked(span(items), "which of the two holds?", "leave out what does not");
+    if (corrects(items)) return;
     last_ = {};
     first_of_sentence_ = out_->size();
     divided_ = lot_unread_ = boxes_unread_ = false, nuc_frames_ = no_hive;
     if (!shed_headed_) shed_.clear();
-    if (items.size() == 1 && items.front().is("shed") && out_->size() == first_of_line_) {   // Shed. 6 supers drawn
-        shed_headed_ = true;
-        shed_ = items;
-        return;
-    }
-    if (items.size() == 1 && items.front().what == What::lot && items.front().lots.size() == 1 && out_->size() == first_of_line_) {   // Lot A. Filled 62 x 454 g
-        lot_of_line_ = items.front().lots.front();
-        return keep_words(items, Kind::remark, Reading::Outcome::remark, "");
-    }
+    if (heads_the_line(items)) return;
     without_brackets(items);
     head_of_sentence(items);
     const std::vector<std::vector<Item>> apart = shares_of_the_harvest(items);
@@ -135,7 +148,7 @@ std::vector<std::vector<Item>> LineReader::shares_of_the_harvest(std::vector<Ite
     std::vector<std::vector<Item>> apart;
     if (std::none_of(items.begin(), items.end(), [](const Item& i) { return i.is("extracted"); })) return apart;
     for (std::size_t i = 1; i + 2 < items.size(); ++i) {
-        const bool share = items[i - 1].what == What::hives && stop(items[i], "(") && items[i + 1].what == What::value && items[i + 1].value.dimension == Dimension::mass && stop(items[i + 2], ")");
+        const bool share = items[i - 1].what == What::hives && stop(items[i], "(") && is_mass(items[i + 1]) && stop(items[i + 2], ")");
         if (!share) continue;
         apart.push_back({items[i + 1]});
         items.erase(items.begin() + static_cast<std::ptrdiff_t>(i), items.begin() + static_cast<std::ptrdiff_t>(i) + 3);
@@ -256,13 +269,10 @@ void LineReader::clause(std::vector<Item> items) {
     if (items.size() > 2 && items[0].is("same as") && stop(items[1], ":")) items.erase(items.begin(), items.begin() + 2);
     // supers: bottom 90% capped
     if (items.size() > 2 && items[0].is("super") && stop(items[1], ":") && items[2].has(Class::which)) items.erase(items.begin(), items.begin() + 2);
-    if (!items.empty() && items.front().is("taken back") && out_->size() > first_of_line_) {   // wash 4/300, sorry, 5/300
-        take_back(before_clause_);
-        taken_back_ = true;
-        return keep_words(items, Kind::remark, Reading::Outcome::remark, "");
-    }
-    if (!items.empty() && std::exchange(taken_back_, false)) return keep_asked(span(items), "which of the two holds?", "leave out what does not");
-    if (items.empty() || no_sentence(items) || count_goes_on(items) || one_more_there(items) || weight_of_the_super_off(items) || due_of_the_treatment(items)) return;
+    if (items.empty()) return;
+    if (items.front().is("taken back") && out_->size() > first_of_line_) return withdraw(items, before_clause_);   // wash 4/300, sorry, 5/300
+    if (std::exchange(taken_back_, false)) return ask_which_holds(items);
+    if (no_sentence(items) || count_goes_on(items) || one_more_there(items) || weight_of_the_super_off(items) || due_of_the_treatment(items)) return;
     before_clause_ = out_->size();
     each_of_the_head(items);
     if (subject_.several() && items.size() > 1 && says_each(items.front())) items.erase(items.begin());
@@ -271,7 +281,7 @@ void LineReader::clause(std::vector<Item> items) {
     c.items = std::move(items);
     take_doubt_and_day(c);
     if (c.two_days) return unread(c.written);
-    if (std::any_of(c.written.begin(), c.written.end(), [](const Item& i) { return i.is("corrected"); })) return keep_asked(span(c.written), "which of the two holds?", "leave out what does not");
+    if (std::any_of(c.written.begin(), c.written.end(), [](const Item& i) { return i.is("corrected"); })) return ask_which_holds(c.written);
     if (!subject_.said() && take_all(c.items, false)) c.spoken = c.items;
     if (c.items.size() > 1 && (subject_.said() || c.items.front().is("sold")) && says_each(c.items.back())) c.items.pop_back();
     chunk(c.items, item_context());
@@ -309,7 +319,7 @@ void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
     if (ways.size() > 1) return two_ways(c.written, ways);
     const bool named = one && (c.own.said() || subject_.hives != c.before.hives);
     last_ = {named ? without_hives(c.spoken) : one ? c.spoken : c.written, out_->size(), journal_.readings.size(), journal_.diagnostics.size(), true};
-    if (one) return take(ways.front(), c.happened);
+    if (one) return take(std::move(ways.front()), c.happened);
     if (names_lot(c.written) || for_each_box(c)) return;
     last_.set = false;
     if (parts_at_links(c)) return;
@@ -324,8 +334,9 @@ void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
     unread(c.written);
     const auto frames = [](const Item& i) { return i.is("frame") || i.is("frames of brood") || i.is("frames of stores"); };
     const auto gone = [](const Item& i) { return i.is("taken off") || i.is("moved") || i.is("added"); };
-    divided_ = divided_ || (std::any_of(c.written.begin(), c.written.end(), frames) && std::any_of(c.written.begin(), c.written.end(), gone));   // took 4 frames of brood, 2 frames of honey
-    divided_ = divided_ || std::any_of(c.written.begin(), c.written.end(), [](const Item& i) { return i.is("nuc made") || i.is("split") || i.text == "nuc'd"; });
+    const auto any = [&](auto says) { return std::any_of(c.written.begin(), c.written.end(), says); };
+    // took 4 frames of brood, 2 frames of honey
+    divided_ = divided_ || (any(frames) && any(gone)) || any([](const Item& i) { return i.is("nuc made") || i.is("split") || i.text == "nuc'd"; });
     subject_ = c.doubt.empty() ? before : c.before;
 }
 

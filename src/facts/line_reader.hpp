@@ -72,6 +72,10 @@ private:
 
     void head(std::vector<Item>& items, const std::vector<Token>& tokens);
     void sentence(std::vector<Item> items);
+    bool corrects(const std::vector<Item>& items);
+    void withdraw(const std::vector<Item>& items, std::size_t from);
+    void ask_which_holds(const std::vector<Item>& items);
+    bool heads_the_line(const std::vector<Item>& items);
     bool bare_list(std::vector<Item>& items);
     std::vector<std::vector<Item>> shares_of_the_harvest(std::vector<Item>& items) const;
     void head_of_sentence(std::vector<Item>& items);
@@ -124,10 +128,11 @@ private:
     bool names_hive(const std::vector<Item>& items) const;
     bool number_unsaid(const std::vector<Item>& part) const;
     void only_fitting(std::vector<Candidate>& found, const std::vector<Item>& part, const Told& told) const;
+    void fitting_after(std::vector<Candidate>& found, const std::vector<Item>& part, const std::vector<Item>& before, bool linked, Told told) const;
     std::vector<Candidate> read_part(const std::vector<Item>& items, std::size_t i, std::size_t j, const std::vector<Item>& part, bool linked, const Told& told);
     static void go_on_with(const std::vector<Solution>& before, const std::vector<Candidate>& found, Span where, std::vector<Solution>& ways);
     bool torn_apart(const Solution& s, bool negated) const;
-    void take(const Solution& solution, std::optional<Day> happened);
+    void take(Solution solution, std::optional<Day> happened);
     void take_one(const Candidate& c, Span where, std::optional<Day> happened);
     void keep_as_words(Span where, RawFact raw, bool flagged);
     void settle_box(Fact& fact, const Candidate& c);
@@ -168,6 +173,9 @@ private:
     std::size_t governed_to(const std::vector<std::vector<Item>>& clauses, std::size_t at, bool todo, const std::string& because);
     void put_out(const std::vector<Item>& items, const std::string& because, bool todo);
     void put(RawFact raw, Reading reading);
+    void put_at(RawFact raw, std::vector<HiveId> hives, Span where);
+    void goes_on_at(RawFact raw, HiveId hive, Span where);
+    bool told_of_one_hive() const;
     bool take_all(std::vector<Item>& items, bool at_head);
     Subject take_subject(std::vector<Item>& items);
     bool unknown_other(const std::vector<Item>& items);

@@ -75,7 +75,7 @@ LineReader::Told LineReader::told_before(const std::vector<Item>& items) const {
     told.boxes = boxes_unread_ || std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind < Kind::hive_moved || r.fact.box.by != BoxChoice::By::unsaid; });
     told.extracted = of_line(Kind::extracted);
     told.jars = of_line(Kind::jars) || std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::gone_out && r.fact.count > 0; });
-    const auto deed = [](const Item& k) { return k.what == What::sign || (k.has(Class::done) && !k.is("on") && !k.is("in") && !k.is("off") && !k.is("out")); };
+    const auto deed = [](const Item& k) { return k.what == What::sign || (k.has(Class::done) && !on_or_off(k)); };
     told.stands = any([&](const Item& k) { return k.has(Class::filler) && says_has(surface(k)); }) && any([](const Item& k) { return k.is("on") || k.is("in"); }) && !any(deed);
     told.cells = cells_said_ || any(speaks_of_cells);
     return told;
@@ -128,20 +128,26 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
         if (c.fact.kind == Kind::super_off && c.fact.count < 1 && (c.fact.box.by == BoxChoice::By::sole || c.fact.box.by == BoxChoice::By::unsaid)) c.fact.box_kind = {}, c.fact.box = {BoxChoice::By::all, Role::super, 0, {}};
 }
 
+/// Takes out the readings of a part that what was told, or what stands before it in the clause, does not bear.
+void LineReader::fitting_after(std::vector<Candidate>& found, const std::vector<Item>& part, const std::vector<Item>& before, bool linked, Told told) const {
+    const auto any_before = [&](auto says) { return std::any_of(before.begin(), before.end(), says); };
+    // super 6 of 10 frames drawn and half full: spoken of in the part before
+    told.box = told.box || any_before([](const Item& k) { return k.what == What::box || is_super(k); });
+    only_fitting(found, part, told);
+    // 6 frames of 10 drawn and filled: six filled, or the whole?
+    const bool after_and = linked || (!before.empty() && before.back().is("and"));
+    const bool full_alone = after_and && part.size() == 1 && part.front().is("full") && any_before([](const Item& k) { return k.what == What::value || k.what == What::slash || k.counted; });
+    if (full_alone) std::erase_if(found, [](const Candidate& c) { return c.fact.kind == Kind::full; });
+    // top fully capped bottom 80%: a box begins what is said of it
+    const bool backwards = !before.empty() && part.size() > 1 && (part.front().is("capped") || part.front().is("drawn")) && part[1].what == What::box;
+    if (backwards) std::erase_if(found, [](const Candidate& c) { return c.fact.kind == Kind::capped || c.fact.kind == Kind::drawn; });
+}
+
 /// Items `i` to `j` as one reading; where they make none, with the verb that goes on from before them (`added a super and an
 /// excluder`) or comes after them (`an excluder and a super on`).
 std::vector<Candidate> LineReader::read_part(const std::vector<Item>& items, std::size_t i, std::size_t j, const std::vector<Item>& part, bool linked, const Told& told) {
     std::vector<Candidate> found = matcher_.read(part, text(), item_context());
-    // super 6 of 10 frames drawn and half full: spoken of in the part before
-    Told here = told;
-    here.box = told.box || std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i), [](const Item& k) { return k.what == What::box || is_super(k); });
-    only_fitting(found, part, here);
-    // top fully capped bottom 80%: a box begins what is said of it
-    // 6 frames of 10 drawn and filled: six filled, or the whole?
-    const auto measured = [](const Item& k) { return k.what == What::value || k.what == What::slash || k.counted; };
-    if ((linked || (i > 0 && items[i - 1].is("and"))) && part.size() == 1 && part.front().is("full") && std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i), measured)) std::erase_if(found, [](const Candidate& c) { return c.fact.kind == Kind::full; });
-    const bool backwards = i > 0 && part.size() > 1 && (part.front().is("capped") || part.front().is("drawn")) && part[1].what == What::box;
-    if (backwards) std::erase_if(found, [](const Candidate& c) { return c.fact.kind == Kind::capped || c.fact.kind == Kind::drawn; });
+    if (!found.empty()) fitting_after(found, part, part_of(items, 0, i), linked, told);
     const auto with = [&](const Item& verb, bool first) {
         std::vector<Item> with_verb = part;
         with_verb.insert(first ? with_verb.begin() : with_verb.end(), verb);

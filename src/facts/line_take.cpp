@@ -145,8 +145,7 @@ void LineReader::ask_hive(Span where) {
     complained_ = true;
 }
 
-void LineReader::take(const Solution& told, std::optional<Day> happened) {
-    Solution solution = told;
+void LineReader::take(Solution solution, std::optional<Day> happened) {
     // 60 x 454 g and 10 x 250 g from lot A: all of that lot
     const std::string lot = solution.candidates.empty() ? std::string{} : solution.candidates.back().fact.lot;
     for (Candidate& c : solution.candidates)
@@ -207,7 +206,7 @@ bool LineReader::due_of_the_treatment(const std::vector<Item>& items) {
         RawFact& raw = (*out_)[k];
         const bool of_others = subject_.said() && raw.hives != subject_.hives;
         if (raw.fact.kind != Kind::treatment_on || raw.fact.second.said() || of_others) continue;
-        raw.fact.second = measure(std::to_string(days_between(context_->noted, day->day)), Unit::day).value_or(Measure{});
+        raw.fact.second = days_to(context_->noted, day->day);
         reach(raw, span(items).end);
         told = true;
     }
@@ -220,7 +219,7 @@ bool LineReader::weight_of_the_super_off(const std::vector<Item>& items) {
     bool net = false, plant = false;
     for (const Item& i : items) {
         plant = plant || i.has(Class::plant);
-        if (i.what == What::value && i.value.dimension == Dimension::mass && !mass) mass = &i;
+        if (is_mass(i) && !mass) mass = &i;
         else if (i.is("net") || i.is("honey")) net = true;
         else if (!i.idle() && !i.has(Class::plant) && !i.is("before") && !i.is("between") && !i.is("scale") && !i.has(Class::about) && !i.is("weighed")) return false;
     }
@@ -234,7 +233,7 @@ bool LineReader::weight_of_the_super_off(const std::vector<Item>& items) {
     std::vector<Item> joined = items;
     chunk(joined, item_context());   // about 22 kg
     for (const Item& i : joined)
-        if (i.what == What::value && i.value.dimension == Dimension::mass) box.fact.value = i.value;
+        if (is_mass(i)) box.fact.value = i.value;
     if (net) box.fact.manner = "honey";
     reach(box, span(items).end);
     return true;
@@ -244,7 +243,7 @@ bool LineReader::weight_of_the_super_off(const std::vector<Item>& items) {
 /// (`alone`) is no part of a name or remark before it.
 bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     if (!last_.set) return false;
-    const bool of_the_hive = names_hive(items) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::value && i.value.dimension == Dimension::mass; });
+    const bool of_the_hive = names_hive(items) && std::any_of(items.begin(), items.end(), is_mass);
     if (of_the_hive) return false;   // super off, hive 40 kg
     std::vector<Item> both = last_.items;
     const bool at_a_number = both.size() > 1 && bare_number(both.back()) && both[both.size() - 2].is("on");
@@ -280,7 +279,7 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     out_->resize(last_.out);
     journal_.readings.resize(last_.readings);
     journal_.diagnostics.resize(last_.diagnostics);
-    take(ways.front(), happened);
+    take(std::move(ways.front()), happened);
     last_.items = written;
     before_clause_ = last_.out;
     return true;

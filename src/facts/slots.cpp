@@ -46,6 +46,10 @@ bool is_super_kind(const Item& i) {
     return kind && kind->role == handbook::BoxRole::super;
 }
 
+bool is_mass(const Item& i) { return value_of(i, Dimension::mass); }
+
+Measure days_to(Day from, Day to) { return measure(std::to_string(days_between(from, to)), Unit::day).value_or(Measure{}); }
+
 bool bare_number(const Item& i) { return value_of(i, Dimension::count) && i.value.unit == Unit::piece && i.text != "nth"; }
 
 bool whole_share(const Item& i) { return i.what == What::slash && i.m > 0 && i.n <= i.m && i.m <= 40; }
@@ -67,7 +71,7 @@ bool slot_accepts(int slot, const Item& i) {
         case AMOUNT: return term && i.has(Class::amount) && !i.counted;
         case N: return bare_number(i);
         case FRAMES: return term && i.counted && i.is("frame");
-        case MASS: return value_of(i, Dimension::mass);
+        case MASS: return is_mass(i);
         case VOLUME: return value_of(i, Dimension::volume);
         case TEMP: return value_of(i, Dimension::temperature);
         case DAYS: return value_of(i, Dimension::duration);

@@ -18,6 +18,10 @@ enum Slot : int {
 int slot_of(std::string_view name);
 /// True when the item can stand in the slot.
 bool slot_accepts(int slot, const Item& item);
+/// A weight.
+bool is_mass(const Item& item);
+/// Whole days from one day to a later one.
+Measure days_to(Day from, Day to);
 /// A number said as `9` with nothing that it counts, and not as `1st of 3`.
 bool bare_number(const Item& item);
 /// `7/10`: a share rather than a sample or a ratio.
