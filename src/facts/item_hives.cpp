@@ -42,7 +42,43 @@ bool article_or_pronoun(const Token& t, const Token* next) {
     return (small_a || capital_i) && goes_on;
 }
 
+/// The tokens before `at` and `number` name one hive: `hive 3`, `#3`, `Mill 1`.
+bool names_one_hive(const std::vector<Token>& tokens, std::size_t at, const std::string& number, const Lexicon& lexicon) {
+    const Token& before = tokens[at - 1];
+    if (before.text == "hive" || before.text == "colony" || before.text == "#") return true;
+    std::string name = number;
+    for (std::size_t words = 1; words <= 3 && words <= at && tokens[at - words].type == Token::Type::word; ++words) {
+        name = tokens[at - words].text + ' ' + name;
+        if (lexicon.hive(name) != no_hive) return true;
+    }
+    return false;
+}
+
 }  // namespace
+
+std::vector<Token> names_before_dashes(const std::vector<Token>& tokens, const Lexicon& lexicon) {
+    std::vector<Token> out;
+    for (std::size_t i = 0; i < tokens.size(); ++i) {
+        const Token& range = tokens[i];
+        const std::size_t dash = range.text.find(" - ");
+        const bool number = range.type == Token::Type::number || range.type == Token::Type::quantity;
+        const bool of_hives = i + 1 < tokens.size() && tokens[i + 1].text == ":";   // hive 3 - 5: calm
+        if (!number || dash == range.text.npos || i == 0 || of_hives || !names_one_hive(tokens, i, range.text.substr(0, dash), lexicon)) {
+            out.push_back(range);
+            continue;
+        }
+        const std::string after = range.text.substr(dash + 3);
+        const auto second = range.end - static_cast<std::uint32_t>(after.size());
+        for (Token part : tokenise(range.text.substr(0, dash), range.begin)) out.push_back(std::move(part));
+        out.back().space_after = true;
+        Token sign = tokenise("-", second - 2).front();
+        sign.space_before = sign.space_after = true;
+        out.push_back(std::move(sign));
+        for (Token part : tokenise(after, second)) out.push_back(std::move(part));
+        out.back().space_after = range.space_after;
+    }
+    return out;
+}
 
 /// `Roof 1`, `Roof 1-3`: a name of up to three words and a number, from `next` on. `length` stays 0 when there is none.
 HiveId Itemiser::words_and_number(std::size_t next, std::size_t ahead, std::size_t& length, std::string& name) const {
@@ -238,7 +274,8 @@ bool Itemiser::hive() {
         // moved to h8, h8's light: another clause
         if (more > 0 && symbol(next, ",") && tokens_[at_ + skip + more - 1].text.ends_with("'s")) break;
         const bool apart = skip > next || plural || ranged;   // hive 2 124, hive 5: no list
-        if (more == 0 && ((apart && bare_number(skip)) || (ranged && (generic || !stem.empty()) && number(skip)))) {
+        const bool wide_dash = symbol(next, "-") && tokens_[at_ + next].space_before && tokens_[at_ + next].space_after;   // hive 3 - 7 seams
+        if (more == 0 && !wide_dash && ((apart && bare_number(skip)) || (ranged && (generic || !stem.empty()) && number(skip)))) {
             said = stem + token(skip)->text;
             // "2,5 and 9" after "hives" is a list, not a decimal.
             if (const auto comma = said.find(','); comma != said.npos) {

@@ -7,6 +7,9 @@
 
 namespace waxtab {
 
+/// `Hive 3 - 7 seams`, `Mill 1 - 70% full`: the dash stands after a hive's name and makes no range of its number.
+std::vector<Token> names_before_dashes(const std::vector<Token>& tokens, const Lexicon& lexicon);
+
 /// Turns tokens into items; each function tries to take what starts at `at_`.
 class Itemiser {
 public:

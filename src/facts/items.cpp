@@ -291,7 +291,7 @@ bool Itemiser::other() {
 }
 
 std::vector<Item> itemise(const std::vector<Token>& tokens, const ItemContext& context) {
-    const std::vector<Token> with_amounts = amounts_in_words(tokens);
+    const std::vector<Token> with_amounts = amounts_in_words(names_before_dashes(tokens, *context.lexicon));
     return Itemiser(with_amounts, context).items();
 }
 

@@ -71,8 +71,9 @@ bool LineReader::corrects(const std::vector<Item>& items) {
     const auto denies = [&](const Item& i) { return i.has(Class::negation) && (surface(i) == "no" || surface(i) == "nope"); };
     const bool no = std::all_of(items.begin(), items.end(), [&](const Item& i) { return denies(i) || i.idle(); }) && std::any_of(items.begin(), items.end(), denies);
     if (no) return withdraw(items, last_.set ? last_.out : out_->size()), true;
-    if (items.front().is("correction")) return keep_asked(span(items), "a correction is not counted", "correct the line it is about"), true;
-    if (items.front().is("taken back") && out_->size() > first_of_line_) return take_back(first_of_sentence_), ask_which_holds(items), true;
+    const bool of_the_line_above = items.front().is("taken back") && out_->size() == first_of_line_;   // sorry, that was h2
+    if (items.front().is("correction") || of_the_line_above) return keep_asked(span(items), "a correction is not counted", "correct the line it is about"), true;
+    if (items.front().is("taken back")) return take_back(first_of_sentence_), ask_which_holds(items), true;
     if (std::exchange(taken_back_, false)) return ask_which_holds(items), true;
     return false;
 }

@@ -67,6 +67,10 @@ hive Church 1, also C1, at churchyard: deep
          R"(Roof 2 escape board on under all supers)"},
         {R"(Roof 1 2 supers on)",
          R"(?Roof 1 "2 supers on" | !two-readings)"},
+        {R"(Roof 1 - 7 seams, BIAS on 6. Super about 70% full)",
+         R"(Roof 1 7 seams | Roof 1 BIAS on 6 | Roof 1 super about 70% full)"},
+        {R"(Roof 1 - 3 calm)",
+         R"(?Roof 1 "3 calm" | !not-understood)"},
     }, roofs);
 }
 

@@ -614,3 +614,13 @@ TEST_CASE("about and maybe, a hive in a note that looks like a set-up line", "[f
         {R"(Hive no. 3 calm)", R"(h3 temper calm)"},
     });
 }
+
+TEST_CASE("a dash after a hive's name, a sorry on a line of its own", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(Hive 3 - 7 seams)", R"(h3 7 seams)"},
+        {R"(hive 3 - 70% full)", R"(h3 70% full)"},
+        {R"(#3 - 7 seams, calm)", R"(h3 7 seams | h3 temper calm)"},
+        {R"(h3 3 - 4 seams)", R"(h3 3.5 seams)"},
+        {R"(sorry, that was h2)", R"(?"sorry, that was h2" | !not-understood)"},
+    });
+}
