@@ -41,9 +41,6 @@ ensure() {
         stop 2 "Could not install: $missing"
 }
 
-# With these ccache can keep what was compiled with precompiled headers.
-export CCACHE_SLOPPINESS=pch_defines,time_macros,include_file_mtime,include_file_ctime
-
 cores() { nproc 2>/dev/null || echo 2; }
 
 # build NAME [CMAKE-OPTION...]: configures and builds into build/NAME, which git ignores; only $target when
@@ -60,7 +57,7 @@ build() {
     launcher=
     command -v ccache >/dev/null 2>&1 && launcher="-DCMAKE_CXX_COMPILER_LAUNCHER=ccache"
     # shellcheck disable=SC2086
-    if ! cmake -S "$root" -B "$folder" $generator $launcher -DWAXTAB_PRECOMPILE=ON "$@" >"$log" 2>&1; then
+    if ! cmake -S "$root" -B "$folder" $generator $launcher -DWAXTAB_TOGETHER=12 "$@" >"$log" 2>&1; then
         tail -n 20 "$log" >&2
         stop 2 "Could not set up the build; it needs what these Debian packages hold: $build_packages"
     fi

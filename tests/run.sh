@@ -32,39 +32,81 @@ first_number() {
     echo "${found:-0}"
 }
 
-# unit BUILD: the unit tests of a build. What is worked out over many invented journals comes out the same in every
-# build and ten times slower under the sanitizers: the release build shows them.
-unit() {
-    out=$root/build/$1/unit.txt
-    status=0
-    which='~[.]'
-    [ "$1" = release ] || which='~[.]~[figures]'
-    "$root/build/$1/tests/waxtab_unit" "$which" >"$out" 2>&1 || status=$?
-    ok=$(first_number '.*All tests passed (.* in \([0-9]*\) test case.*' "$out")
-    if [ "$ok" = 0 ]; then
-        ok=$(first_number '^test cases:.*| *\([0-9]*\) passed.*' "$out")
-        wrong=$(first_number '^test cases:.*| *\([0-9]*\) failed.*' "$out")
-    else
-        wrong=0
-    fi
-    [ "$status" = 0 ] || [ "$wrong" != 0 ] || wrong=1
-    [ "$wrong" = 0 ] || tail -n 80 "$out" >&2
-    grep '^ *skipped:' "$out" >&2
-    say "unit tests, $1: $ok passed, $wrong failed"
-    count "$ok" "$wrong" "unit-$1"
+tags_of() {
+    case $1 in
+    facts) echo '[facts]~[figures]~[.]' ;;
+    coverage) echo '[figures][coverage]~[.]' ;;
+    figures) echo '[figures]~[coverage]~[.]' ;;
+    *) echo '~[facts]~[figures]~[.]' ;;
+    esac
 }
 
-# journals BUILD: the whole-program tests with the program of a build.
-journals() {
+# part BUILD NAME: a part of the unit tests; what it prints, then its status, go into files.
+part() {
+    status=0
+    "$root/build/$1/tests/waxtab_unit" "$(tags_of "$2")" >"$root/build/$1/unit-$2.txt" 2>&1 || status=$?
+    echo "$status" >"$root/build/$1/unit-$2.status"
+}
+
+# What is worked out over many invented journals comes out the same in every build and ten times slower under the
+# sanitizers: the release build shows it.
+parts_of() {
+    echo facts rest
+    [ "$1" != release ] || echo figures coverage
+}
+
+# tests BUILD: the unit tests in parts and the whole-program tests, side by side.
+tests() {
+    rm -f "$root/build/$1"/unit-*.status
+    for name in $(parts_of "$1"); do part "$1" "$name" & done
+    whole "$1" &
+    wait
+    unit "$1"
+    journals "$1"
+}
+
+# unit BUILD: what came of the unit tests.
+unit() {
+    parts=$(parts_of "$1")
+    ok_here=0
+    wrong_here=0
+    for name in $parts; do
+        out=$root/build/$1/unit-$name.txt
+        ok=$(first_number '.*All tests passed (.* in \([0-9]*\) test case.*' "$out")
+        wrong=0
+        if [ "$ok" = 0 ]; then
+            ok=$(first_number '^test cases:.*| *\([0-9]*\) passed.*' "$out")
+            wrong=$(first_number '^test cases:.*| *\([0-9]*\) failed.*' "$out")
+        fi
+        [ "$(cat "${out%.txt}.status")" = 0 ] || [ "$wrong" != 0 ] || wrong=1
+        [ "$wrong" = 0 ] || tail -n 80 "$out" >&2
+        grep '^ *skipped:' "$out" >&2
+        ok_here=$((ok_here + ok))
+        wrong_here=$((wrong_here + wrong))
+    done
+    say "unit tests, $1: $ok_here passed, $wrong_here failed"
+    count "$ok_here" "$wrong_here" "unit-$1"
+}
+
+# whole BUILD: the whole-program tests with the program of a build.
+whole() {
     out=$root/build/$1/journals.txt
-    # Every command with every option is a hundred starts of the program: once, in the release build.
+    # What starts the program a hundred times, or reads a megabyte: in the release build.
     built=$1
     set --
     for test in "$root"/tests/journals/*.t; do
-        [ "$built" != release ] && [ "${test##*/}" = options.t ] || set -- "$@" "$test"
+        case $built-${test##*/} in
+        release-*) set -- "$@" "$test" ;;
+        *-options.t | *-fixed_point.t | *-long_work.t) ;;
+        *) set -- "$@" "$test" ;;
+        esac
     done
     PATH=$root/build/$built:$PATH WAXTAB_ROOT=$root "$cram" -v --shell=/bin/sh "$@" >"$out" 2>&1
-    set -- "$built"
+}
+
+# journals BUILD: what came of the whole-program tests.
+journals() {
+    out=$root/build/$1/journals.txt
     ran=$(first_number '^# Ran \([0-9]*\) test.*' "$out")
     skip=$(first_number '^# Ran .* \([0-9]*\) skipped.*' "$out")
     wrong=$(first_number '^# Ran .* \([0-9]*\) failed.*' "$out")
@@ -105,23 +147,21 @@ ensure $build_packages python3 python3-cram git
 cram=$(command -v cram3 || command -v cram) || stop 2 "Please install cram (Debian: python3-cram)"
 
 build release -DCMAKE_BUILD_TYPE=Release
-unit release
-journals release
+tests release
 
-build sanitize -DCMAKE_BUILD_TYPE=Release -DCMAKE_CXX_FLAGS_RELEASE="-O1 -DNDEBUG" -DWAXTAB_SANITIZE=ON
+build sanitize -DCMAKE_BUILD_TYPE=Release -DCMAKE_CXX_FLAGS_RELEASE="-Og -DNDEBUG" -DWAXTAB_SANITIZE=ON
 export UBSAN_OPTIONS=print_stacktrace=1
-unit sanitize
-journals sanitize
+tests sanitize
 unset UBSAN_OPTIONS
 
 if [ -n "$all" ]; then
     step tables tables
     ensure clang clang-tidy
     build clang -DCMAKE_BUILD_TYPE=Release -DCMAKE_CXX_COMPILER=clang++ -DCMAKE_EXPORT_COMPILE_COMMANDS=ON
-    unit clang
-    journals clang
+    tests clang
     step clang-tidy tidy
     export GLIBC_TUNABLES=glibc.cpu.hwcaps=-AVX2,-FMA,-FMA4
+    whole release
     journals release
     unset GLIBC_TUNABLES
     sh "$root/tests/web/run.sh" "$root/build/release/waxtab" >"$root/build/web.txt"

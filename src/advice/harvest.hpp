@@ -25,6 +25,10 @@ struct Ripeness {
 };
 Ripeness ripeness(const HiveView& hive, const SuperView& super);
 
+/// Days after which what stands in a super is a guess: none is called fit to take, and a look comes first; own
+/// judgement.
+constexpr int look_days = 14;
+
 /// Brood or eggs noted in a super of the hive within a worker's development, 24 days.
 std::optional<Seen> brood_in_super(const HiveView& hive);
 /// A note at the hive after `since` that clears a marked super: a remark with "cleared".

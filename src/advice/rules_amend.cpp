@@ -193,7 +193,7 @@ bool lifting(const HiveView& hive, Advice& a) {
     return true;
 }
 
-bool opens_hive(Act act) {
+bool wants_it_open(Act act) {
     switch (act) {
         case Act::add_super:
         case Act::take_honey:
@@ -209,7 +209,7 @@ bool opens_hive(Act act) {
 }
 
 bool stings(const HiveView& hive, Advice& a) {
-    if (!opens_hive(a.act)) return false;
+    if (!wants_it_open(a.act)) return false;
     const auto temper = hive.last(60, Kind::temper);
     if (!temper || temper->it->detail != "defensive") return false;
     a.cautions.push_back(fmt::format("defensive on {}: veil, gloves, smoke, not alone; trouble breathing after a sting is an "

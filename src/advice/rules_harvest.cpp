@@ -55,10 +55,10 @@ bool shaken(const HiveView& hive, const Box& box, bool falls, Ripeness& r) {
 
 /// Comb honey is eaten with its caps: it has to be sealed, not just ripe. "Fully capped" by eye is estimated at
 /// a little less than all of it.
-constexpr double sealed = 0.9;
+constexpr double sealed_share = 0.9;
 
 double capped_wanted(const HiveView& hive, const SuperView& super) {
-    return super.comb_honey() ? sealed : hive.settings().ripe_at_capped_percent / 100.0;
+    return super.comb_honey() ? sealed_share : hive.settings().ripe_at_capped_percent / 100.0;
 }
 
 /// Of a super that is nearly full the mark is of what it holds: empty comb is never capped. One that is less full has
@@ -127,9 +127,6 @@ bool brood_rules_out(const HiveView& hive, const SuperView& super) {
     return hive.supers.size() == 1 || super.place == 1;
 }
 
-/// Days after which a look at a super no longer says that it is fit to take; own judgement.
-constexpr int look_days = 14;
-
 /// No super is called fit that nobody looked into lately, however full it is likely to be.
 bool looked_into(const HiveView& hive, const SuperView& s) {
     return s.estimate && s.estimate->last_seen && days_between(*s.estimate->last_seen, hive.on()) <= look_days;
@@ -180,7 +177,7 @@ Advices comb_honey(const HiveView& hive) {
     for (const SuperView& s : hive.supers) {
         const Ripeness r = ripeness(hive, s);
         if (!s.comb_honey() || r.verdict != Ripeness::Verdict::ripe || !looked_into(hive, s) || brood_rules_out(hive, s)) continue;
-        if (s.capped() < sealed) continue;
+        if (s.capped() < sealed_share) continue;
         Advice a = take(hive, s, r);
         a.reasons.push_back("comb honey: sealed and without brood, off before the cappings are walked dirty");
         out.push_back(std::move(a));

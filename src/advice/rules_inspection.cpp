@@ -59,8 +59,6 @@ std::string_view why_so_often(const HiveView& hive, int allowed) {
     return allowed == handbook::inspection_days ? "in your swarm season" : "in your swarm season with cells or crowding noted";
 }
 
-/// However long ago.
-constexpr int all_days = 100000;
 /// Visits of this many days without a word of the brood nest are asked about; own judgement.
 constexpr int unlooked_days = 14;
 

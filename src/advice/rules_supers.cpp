@@ -175,9 +175,6 @@ Day last_good_day(const HiveView& hive, int within, double risk) {
     return hive.on() + date::days{days};
 }
 
-/// Days after which what is in the supers is a guess, and a look comes first; own judgement.
-constexpr int look_days = 14;
-
 /// The day a super was last looked at.
 std::optional<Day> last_look(const HiveView& hive) {
     std::optional<Day> last;

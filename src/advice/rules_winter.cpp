@@ -143,7 +143,6 @@ Advices winter_stores(const HiveView& hive) {
 
 /// Stores of one of these were noted, however long ago: young notes do not tell that none were looked at before.
 bool ever_noted(const YardView& yard, const std::vector<HiveId>& hives) {
-    constexpr int all_days = 100000;
     return std::any_of(yard.hives.begin(), yard.hives.end(), [&](const HiveView* h) {
         return std::find(hives.begin(), hives.end(), h->id) != hives.end() && (h->last(all_days, Kind::stores) || stores_noted(*h, all_days));
     });

@@ -14,6 +14,9 @@ struct Seen {
     const Fact* it = nullptr;
 };
 
+/// Looks back over so many days: however long ago.
+constexpr int all_days = 100000;
+
 inline bool is_one_of(std::string_view word, std::initializer_list<std::string_view> words) {
     for (std::string_view w : words)
         if (w == word) return true;

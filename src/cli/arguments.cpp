@@ -15,7 +15,7 @@ namespace {
 
 constexpr std::string_view version = "waxtab 0.1.0\n";
 
-Ending wrong_use(std::string_view message) {
+Ending refused(std::string_view message) {
     return {2, fmt::format("waxtab: error: {}\nTry 'waxtab --help'.\n", printable(message))};
 }
 
@@ -110,13 +110,13 @@ bool read_day(const std::string& words, std::optional<Day>& into) {
 
 std::optional<Ending> read_days(const DayWords& words, Options& options) {
     const auto wrong = [](std::string_view option, const std::string& text) {
-        return wrong_use(fmt::format("{} wants a day that exists, written like 2026-06-03, not '{}'", option, text));
+        return refused(fmt::format("{} wants a day that exists, written like 2026-06-03, not '{}'", option, text));
     };
     if (!read_day(words.on, options.on)) return wrong("--on", words.on);
     if (!read_day(words.since, options.since)) return wrong("--since", words.since);
     if (!read_day(words.until, options.until)) return wrong("--until", words.until);
     if (options.since && options.until && *options.since > *options.until)
-        return wrong_use(fmt::format("--since {} is after --until {}", words.since, words.until));
+        return refused(fmt::format("--since {} is after --until {}", words.since, words.until));
     return {};
 }
 
@@ -124,7 +124,7 @@ std::optional<Ending> read_units(const std::string& units, Options& options) {
     if (units.empty()) return {};
     if (units == "kg") options.units = MassUnit::kilogram;
     if (units == "lb") options.units = MassUnit::pound;
-    if (!options.units) return wrong_use(fmt::format("--units wants kg or lb, not '{}'", units));
+    if (!options.units) return refused(fmt::format("--units wants kg or lb, not '{}'", units));
     return {};
 }
 
@@ -137,10 +137,10 @@ Ending option_error(const CLI::App& app, const CLI::ParseError& error, const std
         const std::string name = argument.substr(0, argument.find('='));
         if (!argument.starts_with('-') || argument == "-" || std::find(known.begin(), known.end(), name) != known.end()) continue;
         const std::string near = nearest(name, known);
-        return wrong_use(fmt::format("{} has no option '{}'{}", app.get_name(), name,
+        return refused(fmt::format("{} has no option '{}'{}", app.get_name(), name,
                                      near.empty() ? "" : fmt::format("; did you mean '{}'?", near)));
     }
-    return wrong_use(error.what());
+    return refused(error.what());
 }
 
 std::variant<Options, Ending> read_command(Command command, const std::vector<std::string>& arguments) {
@@ -166,12 +166,12 @@ std::variant<Options, Ending> read_command(Command command, const std::vector<st
         return option_error(app, error, arguments);
     }
     if (options.json + options.csv + options.read_back > 1)
-        return wrong_use("choose one of --json, --csv and --read-back");
+        return refused("choose one of --json, --csv and --read-back");
     if (command == Command::lines && !units.empty() && !options.json && !options.csv)
-        return wrong_use("lines shows what was written; --units goes with --json and --csv");
+        return refused("lines shows what was written; --units goes with --json and --csv");
     const bool chosen = !options.hives.empty() || !options.yards.empty() || !days.since.empty() || !days.until.empty();
     if (!options.lot.empty() && chosen)
-        return wrong_use("--lot shows the whole way of one lot; leave out --hive, --yard, --since and --until");
+        return refused("--lot shows the whole way of one lot; leave out --hive, --yard, --since and --until");
     if (const auto ending = read_days(days, options)) return *ending;
     if (const auto ending = read_units(units, options)) return *ending;
     return options;
@@ -207,10 +207,10 @@ std::variant<Options, Ending> read_arguments(const std::vector<std::string>& arg
         names.emplace_back(entry.name);
     }
     if (first.starts_with('-'))
-        return wrong_use(fmt::format("a command comes first, before '{}': one of {}", first, command_names()));
+        return refused(fmt::format("a command comes first, before '{}': one of {}", first, command_names()));
     const std::string near = nearest(first, names);
-    if (!near.empty()) return wrong_use(fmt::format("there is no command '{}'; did you mean '{}'?", first, near));
-    return wrong_use(fmt::format("there is no command '{}'; it is one of {}", first, command_names()));
+    if (!near.empty()) return refused(fmt::format("there is no command '{}'; did you mean '{}'?", first, near));
+    return refused(fmt::format("there is no command '{}'; it is one of {}", first, command_names()));
 }
 
 }  // namespace waxtab

@@ -5,6 +5,7 @@
 #include <limits>
 #include <fmt/format.h>
 
+#include "estimate/arithmetic.hpp"
 #include "estimate/learn.hpp"
 #include "estimate/outlook.hpp"
 #include "estimate/pass.hpp"
@@ -15,7 +16,6 @@ namespace {
 
 constexpr double never = std::numeric_limits<double>::infinity();
 
-double sq(double x) { return x * x; }
 std::vector<FactId> latest(std::vector<FactId> facts, std::size_t count) {
     std::sort(facts.begin(), facts.end());
     facts.erase(std::unique(facts.begin(), facts.end()), facts.end());

@@ -148,7 +148,6 @@ public:
     }
 
 private:
-    static std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
     Slots local_slots(int hive) const {
         Slots slots{0, 1, 2};

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "estimate/arithmetic.hpp"
 #include "estimate/pass.hpp"
 
 namespace waxtab {
@@ -9,9 +10,7 @@ namespace {
 using Eigen::MatrixXd;
 using Eigen::VectorXd;
 
-constexpr double sq(double x) { return x * x; }
 
-constexpr std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
 }  // namespace
 

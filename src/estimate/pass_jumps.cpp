@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "estimate/arithmetic.hpp"
 #include "estimate/pass.hpp"
 #include "estimate/ranges.hpp"
 
@@ -11,7 +12,6 @@ namespace {
 using Eigen::MatrixXd;
 using Eigen::VectorXd;
 
-constexpr double sq(double x) { return x * x; }
 
 /// A fall of so many standard deviations below what bees can have left is no misjudged share any more.
 constexpr double sure_fall = 3;

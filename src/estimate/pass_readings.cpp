@@ -1,17 +1,16 @@
 #include <algorithm>
 #include <cmath>
 
+#include "estimate/arithmetic.hpp"
 #include "estimate/pass.hpp"
 
 namespace waxtab {
 namespace {
 
 using Eigen::VectorXd;
-using What = BoxSighting::What;
+using Sighted = BoxSighting::What;
 using Side = ShareReading::Side;
 
-constexpr double sq(double x) { return x * x; }
-constexpr std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
 /// A super is called full when it is as good as full: 95 %, give or take 4.
 constexpr double full_from = 0.95, full_soft = 0.04;
@@ -33,21 +32,21 @@ void Pass::sighting(const TapeEntry& e) {
     const std::size_t k = at(static_cast<int>(found - hive.supers.begin()));
     const BoxSighting& s = history_.boxes[at(e.box)].sightings[e.index];
     SuperTrack& super = *found;
-    if (s.what == What::full || s.what == What::capped || s.what == What::drawn || s.what == What::gross_weight) {
+    if (s.what == Sighted::full || s.what == Sighted::capped || s.what == Sighted::drawn || s.what == Sighted::gross_weight) {
         super.last_seen = s.day;
         super.because.push_back(s.fact);
     }
     switch (s.what) {
-        case What::full: return share_seen(hive, k, s);
-        case What::capped: return capped_seen(hive, k, s);
-        case What::gross_weight: return gross_seen(hive, k, s);
-        case What::drawn:
+        case Sighted::full: return share_seen(hive, k, s);
+        case Sighted::capped: return capped_seen(hive, k, s);
+        case Sighted::gross_weight: return gross_seen(hive, k, s);
+        case Sighted::drawn:
             super.drawn = std::clamp(static_cast<double>(s.amount) / 1000, 0.0, 1.0);
             // Comb that is not drawn holds nothing.
             if (super.drawn < 0.9)
                 field_of(hive).observe_side(hive.number, on_super(hive, k), (super.drawn + 0.05) * super.capacity.kg, 0.08 * super.capacity.kg, -1);
             return;
-        case What::shakes_out: case What::brood: case What::moisture: return;
+        case Sighted::shakes_out: case Sighted::brood: case Sighted::moisture: return;
     }
 }
 
@@ -58,7 +57,7 @@ bool Pass::others_full(const HiveTrack& hive, std::size_t k, Day day) const {
         const SuperTrack& other = hive.supers[i];
         bool read = false, full = false;
         for (const BoxSighting& s : history_.boxes[at(other.box)].sightings)
-            if (s.day == day && s.what == What::full) read = true, full = s.amount >= 970;
+            if (s.day == day && s.what == Sighted::full) read = true, full = s.amount >= 970;
         const double share = local.mean(shared_size + first_super + static_cast<int>(i)) / other.capacity.kg;
         if (read ? !full : share < 0.93) return false;
     }
@@ -132,7 +131,7 @@ void Pass::seen_away(const TapeEntry& e) {
     if (found == away_.end()) return;
     Away& away = found->second;
     const BoxSighting& s = history_.boxes[at(e.box)].sightings[e.index];
-    if (s.what != What::full || days_between(away.since, s.day) > 14) return;
+    if (s.what != Sighted::full || days_between(away.since, s.day) > 14) return;
     const ShareReading r = share_reading(parameters(s.day), journal_, s);
     const double cap = away.track.capacity.kg, var = sq(r.sd * cap);
     const double gain = away.held.var / (away.held.var + var);

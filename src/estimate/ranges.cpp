@@ -3,10 +3,11 @@
 #include <algorithm>
 #include <cmath>
 
+#include "estimate/arithmetic.hpp"
+
 namespace waxtab {
 namespace {
 
-double sq(double x) { return x * x; }
 
 /// Above any rate a hive has.
 constexpr double any_rate = 1000;

@@ -6,6 +6,8 @@
 #include <string_view>
 #include <utility>
 
+#include "estimate/arithmetic.hpp"
+
 namespace waxtab {
 namespace {
 
@@ -27,7 +29,6 @@ Moments find(const auto& rows, std::string_view word) {
     return {};
 }
 
-constexpr double sq(double x) { return x * x; }
 
 constexpr std::array flow_words{
     Row{"none", {-0.10, sq(0.4)}},  Row{"over", {-0.05, sq(0.4)}},     Row{"ending", {0.2, sq(0.5)}},

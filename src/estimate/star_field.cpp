@@ -121,7 +121,6 @@ public:
     std::vector<Moments> smoothed() const override { return {}; }
 
 private:
-    static std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
     Gaussian shared_;
     std::vector<Given> hives_;

@@ -13,7 +13,7 @@ struct Row {
     bool event;
 };
 
-constexpr std::array<Row, static_cast<std::size_t>(kind_count)> rows = {{
+constexpr std::array<Row, static_cast<std::size_t>(kind_count)> kind_rows = {{
     {"super-on", true}, {"super-off", true}, {"brood-box-on", true}, {"brood-box-off", true}, {"excluder-on", true}, {"excluder-off", true},
     {"escape-board-on", true}, {"escape-board-off", true}, {"upper-entrance-on", true}, {"upper-entrance-off", true}, {"feeder-on", true},
     {"feeder-off", true}, {"boxes-swapped", true}, {"brood-reversed", true}, {"super-lifted", true}, {"super-moved", true}, {"frames-moved", true},
@@ -38,14 +38,14 @@ constexpr std::array<Row, static_cast<std::size_t>(kind_count)> rows = {{
 
 }  // namespace
 
-std::string_view name_of(Kind kind) { return rows[static_cast<std::size_t>(kind)].name; }
+std::string_view name_of(Kind kind) { return kind_rows[static_cast<std::size_t>(kind)].name; }
 
 std::optional<Kind> kind_named(std::string_view name) {
-    const auto found = std::find_if(rows.begin(), rows.end(), [&](const Row& r) { return r.name == name; });
-    if (found == rows.end()) return {};
-    return static_cast<Kind>(found - rows.begin());
+    const auto found = std::find_if(kind_rows.begin(), kind_rows.end(), [&](const Row& r) { return r.name == name; });
+    if (found == kind_rows.end()) return {};
+    return static_cast<Kind>(found - kind_rows.begin());
 }
 
-bool is_event(Kind kind) { return rows[static_cast<std::size_t>(kind)].event; }
+bool is_event(Kind kind) { return kind_rows[static_cast<std::size_t>(kind)].event; }
 
 }  // namespace waxtab

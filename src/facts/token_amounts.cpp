@@ -14,7 +14,7 @@ struct NumberWord {
     std::string_view word, number;
 };
 
-constexpr std::array<NumberWord, 9> number_words = {{{"a", "1"}, {"another", "1"}, {"an", "1"}, {"one", "1"}, {"two", "2"}, {"three", "3"}, {"five", "5"}, {"half", "0.5"}, {"quarter", "0.25"}}};
+constexpr std::array<NumberWord, 9> words_of_numbers = {{{"a", "1"}, {"another", "1"}, {"an", "1"}, {"one", "1"}, {"two", "2"}, {"three", "3"}, {"five", "5"}, {"half", "0.5"}, {"quarter", "0.25"}}};
 
 /// Units of weight and volume only: `a day` and `one degree` are no amounts of anything kept here.
 constexpr std::array<std::string_view, 26> unit_words = {"pounder", "pounders", "pound", "pounds", "lb", "lbs", "ounce", "ounces", "oz", "kilo", "kilos", "kg", "gram", "grams", "g",
@@ -37,7 +37,7 @@ std::size_t number_at(const std::vector<Token>& t, std::size_t i, std::string& d
     const bool article_half = (is_word(t, i, "a") || is_word(t, i, "one")) && is_word(t, i + 1, "half");
     if (article_half) return digits = "0.5", 2;
     if (t[i].type == Token::Type::number && t[i].value.said() && is_hyphen(t, i + 1)) return digits = t[i].text, 1;
-    for (const NumberWord& n : number_words)
+    for (const NumberWord& n : words_of_numbers)
         if (is_word(t, i, n.word)) return digits = n.number, 1;
     return 0;
 }

@@ -25,11 +25,10 @@ void end_life(Replay& r, const Step& s, HiveId id) {
 std::vector<BoxId> clear_stack(Replay& r, Step& s, HiveId id, bool gear_to_shed) {
     const std::vector<BoxId> boxes = boxes_on(r, id, Role::any);
     for (const BoxId box : boxes) take_away(r, id, box, s.day(), s.id);
-    using What = StackPart::What;
     for (const Standing& left : r.hive(id).stack) {
         if (!gear_to_shed) break;
-        if (left.what == What::excluder) gear_into_shed(r, s, "excluder");
-        if (left.what == What::escape) gear_into_shed(r, s, "escape board");
+        if (left.what == StackPart::What::excluder) gear_into_shed(r, s, "excluder");
+        if (left.what == StackPart::What::escape) gear_into_shed(r, s, "escape board");
     }
     r.hive(id).stack.clear();
     stack_changed(r, id, s.id);

@@ -9,7 +9,7 @@ namespace waxtab::replaying {
 namespace {
 
 using By = BoxChoice::By;
-using What = BoxSighting::What;
+using Sighted = BoxSighting::What;
 
 /// A reading's amount with its range.
 struct Amount {
@@ -41,7 +41,7 @@ std::vector<BoxId> read_boxes(Replay& r, Step& s) {
 bool by_place(const BoxChoice& choice) { return choice.by == By::top || choice.by == By::bottom || choice.by == By::middle; }
 
 /// `top` and `bottom` of one visit are two boxes: true, and reported, when the stack has one for both.
-bool named_otherwise(Replay& r, const Step& s, BoxId box, What what) {
+bool named_otherwise(Replay& r, const Step& s, BoxId box, Sighted what) {
     if (!by_place(s.fact.box)) return false;
     HiveState& state = r.state(s.fact.hive);
     if (state.read_day != s.day()) state.read_today.clear();
@@ -99,7 +99,7 @@ std::optional<Amount> share_said(Replay& r, const Step& s, BoxId box) {
     return Amount{said.amount, said.low, said.high};
 }
 
-BoxSighting* seen_that_day(Replay& r, BoxId box, What what, Day day) {
+BoxSighting* seen_that_day(Replay& r, BoxId box, Sighted what, Day day) {
     std::vector<BoxSighting>& all = r.box(box).sightings;
     for (auto s = all.rbegin(); s != all.rend() && s->day == day; ++s)
         if (s->what == what && !s->repeated) return &*s;
@@ -108,8 +108,8 @@ BoxSighting* seen_that_day(Replay& r, BoxId box, What what, Day day) {
 
 /// More comb capped than filled cannot be: then capped was meant of the honey that is in.
 void reconcile(Replay& r, const Step& s, BoxId box) {
-    const BoxSighting* filled = seen_that_day(r, box, What::full, s.day());
-    BoxSighting* sealed = seen_that_day(r, box, What::capped, s.day());
+    const BoxSighting* filled = seen_that_day(r, box, Sighted::full, s.day());
+    BoxSighting* sealed = seen_that_day(r, box, Sighted::capped, s.day());
     if (!filled || !sealed || sealed->low <= filled->high) return;
     report_capped_over_full(r, s, *filled, *sealed);
     sealed->amount = filled->amount * sealed->amount / 1000;
@@ -136,7 +136,7 @@ bool handled_on(const Replay& r, HiveId hive, BoxId box, Day day) {
 }
 
 /// Of one super looked at twice on one day both readings count; where they cannot both be right, that is said.
-void compare_looks(Replay& r, const Step& s, BoxId box, What what, const Amount& now) {
+void compare_looks(Replay& r, const Step& s, BoxId box, Sighted what, const Amount& now) {
     const BoxSighting* earlier = seen_that_day(r, box, what, s.day());
     if (!earlier || std::max(now.low - earlier->high, earlier->low - now.high) < far_apart) return;
     if (!handled_on(r, s.fact.hive, box, s.day())) report_looks_differ(r, s, s.fact.hive, *earlier);
@@ -153,18 +153,18 @@ void reconsider_taking(Replay& r, const Step& s, BoxId box, std::int64_t share) 
     into_shed(r, s, box, comb_left(r, box));
 }
 
-void see(Replay& r, const Step& s, BoxId box, What what, const Amount& a) {
+void see(Replay& r, const Step& s, BoxId box, Sighted what, const Amount& a) {
     r.box(box).sightings.push_back({what, s.day(), s.id, a.amount, a.low, a.high, {}, false});
 }
 
-void read_share(Replay& r, Step& s, What what) {
+void read_share(Replay& r, Step& s, Sighted what) {
     for (const BoxId box : read_boxes(r, s)) {
         const std::optional<Amount> share = share_said(r, s, box);
         if (!share || named_otherwise(r, s, box, what)) continue;   // of a box that is not there
-        if (what == What::full || what == What::capped) compare_looks(r, s, box, what, *share);
+        if (what == Sighted::full || what == Sighted::capped) compare_looks(r, s, box, what, *share);
         see(r, s, box, what, *share);
-        if (what == What::full || what == What::capped) reconcile(r, s, box);
-        if (what == What::full) reconsider_taking(r, s, box, share->amount);
+        if (what == Sighted::full || what == Sighted::capped) reconcile(r, s, box);
+        if (what == Sighted::full) reconsider_taking(r, s, box, share->amount);
     }
 }
 
@@ -182,7 +182,7 @@ std::optional<std::int64_t> water_permille(const Fact& f) {
     return percent ? std::optional(static_cast<std::int64_t>(std::lround(*percent * 10.0))) : std::nullopt;
 }
 
-const BoxSighting* last_of(const Box& box, What what) {
+const BoxSighting* last_of(const Box& box, Sighted what) {
     const Day from = box.stays.empty() ? Day{} : box.stays.back().from.value_or(Day{});
     for (auto s = box.sightings.rbegin(); s != box.sightings.rend(); ++s) {
         if (s->day < from || (!box.emptied.empty() && s->day < box.emptied.back())) return nullptr;
@@ -193,7 +193,7 @@ const BoxSighting* last_of(const Box& box, What what) {
 
 bool repeat_last(Replay& r, const Step& s, BoxId id) {
     bool any = false;
-    for (const What what : {What::full, What::capped, What::drawn}) {
+    for (const Sighted what : {Sighted::full, Sighted::capped, Sighted::drawn}) {
         const BoxSighting* last = last_of(r.box(id), what);
         if (!last) continue;
         any = true;
@@ -207,37 +207,37 @@ bool repeat_last(Replay& r, const Step& s, BoxId id) {
 
 }  // namespace
 
-void full(Replay& r, Step& s) { read_share(r, s, What::full); }
-void capped(Replay& r, Step& s) { read_share(r, s, What::capped); }
+void full(Replay& r, Step& s) { read_share(r, s, Sighted::full); }
+void capped(Replay& r, Step& s) { read_share(r, s, Sighted::capped); }
 
 void drawn(Replay& r, Step& s) {
-    if (!in_brood_box(r, s.fact)) return read_share(r, s, What::drawn);
+    if (!in_brood_box(r, s.fact)) return read_share(r, s, Sighted::drawn);
     const BoxId box = boxes_on(r, s.fact.hive, Role::brood).back();
     s.boxes = {box};
-    if (const auto share = share_said(r, s, box)) see(r, s, box, What::drawn, *share);
+    if (const auto share = share_said(r, s, box)) see(r, s, box, Sighted::drawn, *share);
 }
 
 /// So many of so many sections are as good as a share of the rack.
 void sections_done(Replay& r, Step& s) {
     const Fact& f = s.fact;
-    if (f.value.dimension == Dimension::share) return read_share(r, s, What::full);
+    if (f.value.dimension == Dimension::share) return read_share(r, s, Sighted::full);
     if (f.count < 0 || f.second.amount <= 0) return;
     const int whole = static_cast<int>(f.second.amount / 1000);
     const std::int64_t share = permille(std::int64_t{f.count} * 1000 * 1000, f.second.amount);
     for (const BoxId box : read_boxes(r, s)) {
         r.box_state(box).sections = whole;
-        see(r, s, box, What::full, {share, share, share});
+        see(r, s, box, Sighted::full, {share, share, share});
     }
 }
 
 void shakes_out(Replay& r, Step& s) {
     const std::int64_t yes = s.fact.detail == "no" ? 0 : 1;
-    for (const BoxId box : read_boxes(r, s)) see(r, s, box, What::shakes_out, {yes, yes, yes});
+    for (const BoxId box : read_boxes(r, s)) see(r, s, box, Sighted::shakes_out, {yes, yes, yes});
 }
 
 void super_brood(Replay& r, Step& s) {
     const std::int64_t yes = s.fact.detail == "none" ? 0 : 1;
-    for (const BoxId box : read_boxes(r, s)) see(r, s, box, What::brood, {yes, yes, yes});
+    for (const BoxId box : read_boxes(r, s)) see(r, s, box, Sighted::brood, {yes, yes, yes});
 }
 
 /// Of a lot it belongs to the honey; of a super, to the super.
@@ -246,7 +246,7 @@ void moisture(Replay& r, Step& s) {
     if (!of_box) return r.out.honey_facts.push_back(s.id);
     const auto water = water_permille(s.fact);
     for (const BoxId box : read_boxes(r, s))
-        if (water) see(r, s, box, What::moisture, {*water, *water, *water});
+        if (water) see(r, s, box, Sighted::moisture, {*water, *water, *water});
 }
 
 /// Said of the hive at large it is about all its supers, and says nothing where there are none.

@@ -15,7 +15,7 @@ struct Row {
     Transition transition;
 };
 
-constexpr Row rows[] = {
+constexpr Row transition_rows[] = {
     {Kind::super_on, super_on},
     {Kind::super_off, super_off},
     {Kind::brood_box_on, brood_box_on},
@@ -89,7 +89,7 @@ constexpr Row rows[] = {
 constexpr std::array<Transition, kind_count> make_table() {
     std::array<Transition, kind_count> table{};
     for (Transition& t : table) t = only_told;
-    for (const Row& row : rows) table[static_cast<std::size_t>(row.kind)] = row.transition;
+    for (const Row& row : transition_rows) table[static_cast<std::size_t>(row.kind)] = row.transition;
     return table;
 }
 

@@ -6,7 +6,7 @@
 namespace waxtab::replaying {
 namespace {
 
-using What = BoxSighting::What;
+using Sighted = BoxSighting::What;
 
 /// A super last seen at most so full, permille, was not taken off for honey.
 constexpr std::int64_t unused_up_to = 50;
@@ -17,7 +17,7 @@ constexpr int days_of_cleaning = 14;
 const BoxSighting* earlier_weighing(const Replay& r, BoxId box, Day day) {
     const Box& b = r.box(box);
     for (auto w = b.sightings.rbegin(); w != b.sightings.rend(); ++w) {
-        if (w->what != What::gross_weight || w->detail == "after") continue;
+        if (w->what != Sighted::gross_weight || w->detail == "after") continue;
         const BoxStay& stay = b.stays.back();
         const bool this_stay = !stay.from || w->day >= *stay.from;
         return this_stay && (w->day == day || w->detail == "before") ? &*w : nullptr;
@@ -34,8 +34,8 @@ bool cleaned_only(const Replay& r, BoxId box, Day day) {
 bool holds_honey(const Replay& r, const Step& s, BoxId box) {
     if (s.fact.manner == "empty") return false;
     if (s.fact.value.dimension == Dimension::mass || earlier_weighing(r, box, s.day())) return true;
-    if (const auto share = last_share(r, box, What::full)) return *share > unused_up_to;
-    if (last_share(r, box, What::capped).value_or(0) > 0) return true;
+    if (const auto share = last_share(r, box, Sighted::full)) return *share > unused_up_to;
+    if (last_share(r, box, Sighted::capped).value_or(0) > 0) return true;
     return s.fact.detail != "shed" && !cleaned_only(r, box, s.day());
 }
 

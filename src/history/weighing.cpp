@@ -8,7 +8,7 @@ namespace waxtab::replaying {
 namespace {
 
 using By = BoxChoice::By;
-using What = BoxSighting::What;
+using Sighted = BoxSighting::What;
 
 /// Net honey is the box before less the box after extraction, to 100 g. Source: COLOSS BEEBOOK, Standard
 /// methods for rearing and selection of queens, J. Apic. Res. 52(1), 2013, 3.3.1.
@@ -30,7 +30,7 @@ bool emptied_since(const Box& box, Day day) { return !box.emptied.empty() && box
 
 void weigh(Replay& r, const Step& s, BoxId id, Mass mass) {
     const std::string_view detail = s.fact.detail;
-    r.box(id).sightings.push_back({What::gross_weight, s.day(), s.id, mass.ng, mass.ng, mass.ng, detail, false});
+    r.box(id).sightings.push_back({Sighted::gross_weight, s.day(), s.id, mass.ng, mass.ng, mass.ng, detail, false});
     Taking* taking = latest_taking(r, id);
     if (detail == "after") {
         if (!taking) return report_not_taken_off(r, s, s.fact.box);

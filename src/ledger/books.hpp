@@ -30,6 +30,8 @@ struct Books {
 
     Books(const Journal&, const History&, const Estimates&);
     const Fact& fact(FactId id) const { return journal.facts[id]; }
+    /// Set up, or noted on the day or before.
+    bool noted_by(FactId id, Day day) const { return id == set_up_fact || fact(id).noted <= day; }
     const Taking& taking(std::size_t i) const { return history.takings[i]; }
     /// Takings up to and with this day wait from now on.
     void go_to(Day day);

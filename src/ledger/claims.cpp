@@ -12,11 +12,9 @@ struct Seen {
     const TakingEstimate* estimate = nullptr;
 };
 
-bool noted_by(const Books& books, FactId fact, Day day) { return fact == set_up_fact || books.fact(fact).noted <= day; }
-
 /// All that made up the net weight was noted by then.
 bool net_known(const Books& books, const Taking& t, Day cutoff) {
-    return t.net && std::all_of(t.weighings.begin(), t.weighings.end(), [&](FactId f) { return noted_by(books, f, cutoff); });
+    return t.net && std::all_of(t.weighings.begin(), t.weighings.end(), [&](FactId f) { return books.noted_by(f, cutoff); });
 }
 
 /// The gross weight was noted after the taking, by `cutoff`: the estimate of the day it came off cannot know it.
@@ -114,7 +112,7 @@ void add(const Books& books, std::vector<Claim>& claims, std::size_t i, const Ma
     claim.takings.push_back(i);
     add_once(claim.because, t.fact);
     for (const FactId w : t.weighings)
-        if (noted_by(books, w, cutoff)) add_once(claim.because, w);
+        if (books.noted_by(w, cutoff)) add_once(claim.because, w);
 }
 
 }  // namespace

@@ -47,7 +47,8 @@ std::vector<RowId> with_enough(Books& books, const std::vector<RowId>& rows, int
     return out;
 }
 
-bool one_size(Books& books, const std::vector<RowId>& rows) {
+/// All of one size, and all comb or none.
+bool one_kind(Books& books, const std::vector<RowId>& rows) {
     return std::all_of(rows.begin(), rows.end(), [&](RowId r) {
         return row_at(books, r).size == row_at(books, rows.front()).size && row_at(books, r).comb == row_at(books, rows.front()).comb;
     });
@@ -58,9 +59,9 @@ bool one_size(Books& books, const std::vector<RowId>& rows) {
 bool settle_size(Books& books, FactId fact, std::vector<RowId>& rows) {
     const Fact& f = books.fact(fact);
     if (f.value.said() || rows.empty()) return true;
-    if (!one_size(books, rows)) {
+    if (!one_kind(books, rows)) {
         std::vector<RowId> fit = with_enough(books, rows, f.count);
-        if (fit.empty() || !one_size(books, fit)) return ask_size(books, fact, rows);
+        if (fit.empty() || !one_kind(books, fit)) return ask_size(books, fact, rows);
         rows = std::move(fit);
     }
     const JarRow& row = row_at(books, rows.front());
@@ -181,7 +182,7 @@ AsJars as_jars(Books& books, FactId fact, Mass honey) {
     any.value = {};
     if (bulk_has(books, any, honey) || (!any.lot.empty() && find_lot(books, any.lot) == no_lot)) return {};
     const std::vector<RowId> rows = with_left(books, rows_meant(books, any));
-    if (rows.empty() || !one_size(books, rows)) return {};
+    if (rows.empty() || !one_kind(books, rows)) return {};
     const std::int64_t size = row_at(books, rows.front()).size.ng;
     std::int64_t left = 0;
     for (const RowId r : rows) left += row_at(books, r).left;

@@ -11,7 +11,7 @@ namespace waxtab {
 
 namespace {
 
-std::string names(const Books& books, const std::vector<HiveId>& hives) {
+std::string hive_names(const Books& books, const std::vector<HiveId>& hives) {
     std::string out;
     for (std::size_t i = 0; i < hives.size(); ++i) {
         if (i > 0) out += i + 1 == hives.size() ? " and " : ", ";
@@ -46,7 +46,7 @@ void add_untraced(Books& books, FactId fact, std::vector<Claim>& claims, const M
     for (const HiveId h : missing) claims.push_back(untraced(h, traced, total));
     Diagnostic& d = say(books, Severity::warning, "nothing-waiting", fact,
                         fmt::format("extracted from {}, but no super of {} was noted as taken off and not yet extracted",
-                                    names(books, missing), missing.size() == 1 ? "it" : "theirs"));
+                                    hive_names(books, missing), missing.size() == 1 ? "it" : "theirs"));
     d.label = missing.size() == 1 && claims.size() == 1 ? "all of it is booked to this hive" : "their shares are no more than an average";
     d.hint = fmt::format("note what came off, for example '{} top off 22 kg'", books.journal.hive_name(missing.front()));
 }

@@ -21,7 +21,7 @@ std::string_view trimmed(std::string_view s) {
 using Field = std::string MedicineNote::*;
 
 // Longer names first, since `withdrawal` begins `withdrawal period`.
-constexpr std::array<std::pair<std::string_view, Field>, 6> names{{
+constexpr std::array<std::pair<std::string_view, Field>, 6> field_names{{
     {"withdrawal period", &MedicineNote::withdrawal},
     {"withdrawal", &MedicineNote::withdrawal},
     {"batch", &MedicineNote::batch},
@@ -32,7 +32,7 @@ constexpr std::array<std::pair<std::string_view, Field>, 6> names{{
 
 void read_part(std::string_view part, MedicineNote& note) {
     const std::string lower = folded(part);
-    for (const auto& [name, field] : names) {
+    for (const auto& [name, field] : field_names) {
         const bool whole_word = lower.size() == name.size() || (lower.size() > name.size() && (lower[name.size()] == ' ' || lower[name.size()] == ':'));
         if (!lower.starts_with(name) || !whole_word) continue;
         note.*field = std::string{trimmed(part.substr(name.size()))};

@@ -4,6 +4,7 @@
 #include <functional>
 #include <set>
 
+#include "ledger/books.hpp"
 #include "ledger/concerns.hpp"
 
 namespace waxtab {
@@ -38,11 +39,6 @@ TracedTaking traced(const History& history, std::size_t i) {
     for (const BoxStay& s : history.boxes[static_cast<std::size_t>(t.box)].stays)
         if (s.hive == t.hive && (!s.from || *s.from <= t.day)) out.on = s.from;
     return out;
-}
-
-void add_once(std::vector<FactId>& facts, const std::vector<FactId>& more) {
-    for (const FactId f : more)
-        if (std::find(facts.begin(), facts.end(), f) == facts.end()) facts.push_back(f);
 }
 
 TracedSource source(const Journal& journal, const History& history, const std::string& lot, HiveId hive, const MassRange& honey,

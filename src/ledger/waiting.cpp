@@ -8,10 +8,6 @@ namespace waxtab {
 
 namespace {
 
-bool noted_by(const Books& books, FactId fact, Day cutoff) {
-    return fact == set_up_fact || books.fact(fact).noted <= cutoff;
-}
-
 /// Sections and cut comb are packed, other supers and frames extracted; a packing may say which of the two.
 bool is_for(const Books& books, const Taking& t, const Fact& f, bool combs) {
     const Comb comb = t.box == no_box ? Comb::unsaid : books.history.boxes[static_cast<std::size_t>(t.box)].comb;
@@ -126,7 +122,7 @@ std::vector<HiveId> hives_said(const Fact& fact) {
 std::vector<std::size_t> takings_for(Books& books, FactId fact, bool combs) {
     std::vector<std::size_t> in_time;
     for (const std::size_t i : chosen(books, fact, ready(books, fact, combs))) {
-        if (noted_by(books, books.taking(i).fact, books.fact(fact).noted)) in_time.push_back(i);
+        if (books.noted_by(books.taking(i).fact, books.fact(fact).noted)) in_time.push_back(i);
         else warn_late(books, i, fact);
     }
     if (!combs) keep_to_count(books, fact, in_time);

@@ -13,7 +13,7 @@ namespace waxtab {
 
 namespace {
 
-constexpr std::string_view inner = "    ";
+constexpr std::string_view inner_indent = "    ";
 constexpr std::string_view where_sources_are = "Where a rule comes from: 'waxtab rules NAME', or here with --sources.";
 
 std::string where_text(const Journal& journal, const History& history, const Advice& advice) {
@@ -101,16 +101,16 @@ std::string because_lines(const Journal& journal, const Advice& advice, const St
 }
 
 std::string piece_text(const Journal& journal, const History& history, const Advice& advice, const Style& style) {
-    std::string out = paragraph(where_text(journal, history, advice) + printable(advice.what), "  ", inner);
+    std::string out = paragraph(where_text(journal, history, advice) + printable(advice.what), "  ", inner_indent);
     const std::string sure = advice.sureness_words.empty() ? std::string(name_of(advice.sureness))
                                                            : printable(advice.sureness_words);
-    out += paragraph(advice.by ? by_text(*advice.by, history.on) + "; " + sure : sure, inner, inner);
+    out += paragraph(advice.by ? by_text(*advice.by, history.on) + "; " + sure : sure, inner_indent, inner_indent);
     for (const std::string& reason : advice.reasons) out += paragraph(printable(reason), "    - ", "      ");
     out += because_lines(journal, advice, style);
-    for (const std::string& over : advice.over) out += paragraph("goes before: " + printable(over), inner, "      ");
+    for (const std::string& over : advice.over) out += paragraph("goes before: " + printable(over), inner_indent, "      ");
     std::vector<std::string> rules{advice.rule};
     rules.insert(rules.end(), advice.also.begin(), advice.also.end());
-    return out + paragraph(fmt::format("{}: {}", rules.size() == 1 ? "rule" : "rules", fmt::join(rules, ", ")), inner, "      ");
+    return out + paragraph(fmt::format("{}: {}", rules.size() == 1 ? "rule" : "rules", fmt::join(rules, ", ")), inner_indent, "      ");
 }
 
 /// How soon a piece of advice is due; also the heading it stands under.

@@ -12,7 +12,7 @@ namespace waxtab {
 
 namespace {
 
-constexpr double top = 20, bottom = 132;
+constexpr double chart_top = 20, chart_bottom = 132;
 /// Bounds of the middle 80 % of a normal distribution, in standard deviations.
 constexpr double z80 = 1.2816;
 
@@ -62,7 +62,7 @@ public:
 
 private:
     Day on() const { return page_.in.history.on; }
-    double y(double kg) const { return bottom - (bottom - top) * std::clamp(kg / most_, 0.0, 1.0); }
+    double y(double kg) const { return chart_bottom - (chart_bottom - chart_top) * std::clamp(kg / most_, 0.0, 1.0); }
 
     bool met(const Box& box) const {
         return std::any_of(box.stays.begin(), box.stays.end(), [&](const BoxStay& s) {
@@ -253,7 +253,7 @@ private:
             if (sign.empty() || (fact.kind == Kind::queen_cells && fact.count == 0) || !seen.insert({event.day, sign}).second) continue;
             const double x = std::max(axis_.x(event.day), free_from);
             free_from = x + width;
-            out += fmt::format("<text x=\"{}\" y=\"{}\" text-anchor=\"middle\">{}</text>", xy(x), xy(bottom + 11), sign);
+            out += fmt::format("<text x=\"{}\" y=\"{}\" text-anchor=\"middle\">{}</text>", xy(x), xy(chart_bottom + 11), sign);
         }
         return out;
     }
@@ -265,7 +265,7 @@ private:
         std::string d;
         Day next = std::max(on() + date::days{1}, hive_.visits.back() + date::days{interval});
         for (int i = 0; i < 2 && next <= axis_.to; ++i, next += date::days{interval})
-            d += fmt::format("M{} {}V{}", xy(axis_.x(next)), xy(top), xy(bottom));
+            d += fmt::format("M{} {}V{}", xy(axis_.x(next)), xy(chart_top), xy(chart_bottom));
         return fmt::format("<path class=\"dash\" d=\"{}\"/>", d);
     }
 
@@ -300,7 +300,7 @@ private:
 }  // namespace
 
 std::string shared_months(const ReportInput& input) {
-    return "<g id=\"months\">" + month_marks(season_axis(input), top, bottom + 14, input.history.on) + "</g>";
+    return "<g id=\"months\">" + month_marks(season_axis(input), chart_top, chart_bottom + 14, input.history.on) + "</g>";
 }
 
 std::string filling_chart(Page& page, const HiveHistory& hive) { return Chart(page, hive).figure(); }

@@ -60,9 +60,9 @@ std::string_view counted_thing(Kind kind) {
 }
 
 /// Collects fields under their names, leaving out nothing so that the names never change.
-class Collector {
+class FieldCollector {
 public:
-    explicit Collector(const Style& style) : style_(style) {}
+    explicit FieldCollector(const Style& style) : style_(style) {}
     void words(std::string_view name, std::string_view text) {
         if (text.empty()) return nothing(name);
         fields_.push_back({name, std::string(text)});
@@ -104,7 +104,7 @@ std::int32_t count_of(const Fact& fact) {
     return boxes && fact.count < 0 && !many ? 1 : fact.count;
 }
 
-void main_value(Collector& fields, const Fact& fact) {
+void main_value(FieldCollector& fields, const Fact& fact) {
     const bool by_count = counts_first(fact) || !fact.value.said();
     if (!by_count) return fields.measure("value", "unit", fact.value);
     fields.count("value", count_of(fact), -1);
@@ -124,7 +124,7 @@ std::string time_text(int minute) {
     return minute < 0 ? std::string{} : fmt::format("{:02}:{:02}", minute / 60, minute % 60);
 }
 
-void further(Collector& fields, const Journal& journal, const Fact& fact) {
+void further(FieldCollector& fields, const Journal& journal, const Fact& fact) {
     fields.range(fact.value);
     fields.words("about", fact.value.about ? "yes" : "");
     fields.count("of", fact.value.of, 0);
@@ -179,7 +179,7 @@ std::string words_of(const BoxChoice& box) {
 }
 
 std::vector<Field> fields_of(const Journal& journal, const Fact& fact, const Style& style) {
-    Collector fields(style);
+    FieldCollector fields(style);
     fields.words("date", day_text(fact.happened));
     fields.words("noted", day_text(fact.noted));
     fields.words("time", time_text(fact.minute));

@@ -20,7 +20,7 @@ std::string bias_text(double share) {
     return points == 0 ? "0%" : fmt::format("{:+}%", points);
 }
 
-std::vector<std::string> cells(std::string_view days, const HindsightRow& row, const Style& style) {
+std::vector<std::string> row_cells(std::string_view days, const HindsightRow& row, const Style& style) {
     const Mass error = Mass::from_kilograms(row.error_kg);
     return {std::string(days), fmt::format("{}", row.forecasts), percent_text(row.inside_80), percent_text(row.inside_50),
             text_of(error, style.mass), percent_text(row.error_share), bias_text(row.bias_share),
@@ -36,8 +36,8 @@ std::string rows_table(const Hindsight& hindsight, const Style& style) {
     Table table;
     for (const auto head : {"days", "times", "in 80%", "in 50%", "off by", "off by", "bias", "no change", "line", "(own)"})
         table.column(head, Table::Align::right);
-    for (const HindsightRow& row : hindsight.rows) table.row(cells(days_words(row), row, style));
-    if (hindsight.rows.size() > 1) table.row(cells("all", hindsight.all, style));
+    for (const HindsightRow& row : hindsight.rows) table.row(row_cells(days_words(row), row, style));
+    if (hindsight.rows.size() > 1) table.row(row_cells("all", hindsight.all, style));
     return table.text(2);
 }
 

@@ -11,7 +11,7 @@ namespace {
 /// Spreadsheets run text that begins like this.
 bool like_a_formula(std::string_view text) { return !text.empty() && std::string_view("=+-@").find(text[0]) != text.npos; }
 
-std::string quoted(std::string_view words) {
+std::string csv_quoted(std::string_view words) {
     std::string text = printable(words);
     if (like_a_formula(text)) text.insert(0, 1, '\'');
     if (text.find_first_of(",\"") == text.npos) return text;
@@ -21,10 +21,10 @@ std::string quoted(std::string_view words) {
 }
 
 std::string cell(const Field& field) {
-    if (const auto* words = std::get_if<std::string>(&field.value)) return quoted(*words);
+    if (const auto* words = std::get_if<std::string>(&field.value)) return csv_quoted(*words);
     if (const auto* number = std::get_if<Number>(&field.value)) return number->text;
     if (const auto* list = std::get_if<std::vector<std::string>>(&field.value))
-        return quoted(fmt::format("{}", fmt::join(*list, "; ")));
+        return csv_quoted(fmt::format("{}", fmt::join(*list, "; ")));
     return {};
 }
 

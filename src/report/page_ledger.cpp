@@ -12,7 +12,7 @@ namespace waxtab {
 namespace {
 
 /// Of a sum over many lots so many lines are named; the rest stands with the lots.
-constexpr std::size_t most_lines = 12;
+constexpr std::size_t most_lot_lines = 12;
 
 int year_of(Day day) { return static_cast<int>(date::year_month_day{day}.year()); }
 
@@ -42,7 +42,7 @@ std::string lots_table(Page& page, int year, std::string_view up) {
         const std::string its_page = fmt::format("{}lots/{}", up, lot_file(page.in.ledger, lot));
         rows += cells(fmt::format("<a href=\"{}\">{}</a>", its_page, bdi(lot.name)),
                       {iso(lot.extracted), mass(lot.weight), moisture_words(lot), mass(lot.left_in_jars()), mass(lot.bulk),
-                       page.refs(facts_of(lot), most_lines, its_page)});
+                       page.refs(facts_of(lot), most_lot_lines, its_page)});
     }
     if (rows.empty()) return rows;
     return wide_table(fmt::format("Lots, {}", year), {"lot", "from", "honey", "moisture", "left in jars", "left in bulk", "lines"}, rows);
@@ -104,7 +104,7 @@ std::string sums_html(Page& page) {
         std::vector<FactId> facts;
         for (const Lot& lot : page.in.ledger.lots)
             if (sum.counts(lot)) append(facts, sum.words == "extracted" ? lot.because : facts_of(lot));
-        const std::string refs = page.refs(facts, most_lines, "#ledger-lots");
+        const std::string refs = page.refs(facts, most_lot_lines, "#ledger-lots");
         out += fmt::format("<dt>{}</dt><dd>{}{}</dd>\n", sum.words, mass_text(sum.mass, page.in.style),
                            refs.empty() ? std::string(" <a class=\"ref\" href=\"#ledger-lots\">lots</a>") : refs);
     }
@@ -118,7 +118,7 @@ std::string waiting_html(Page& page) {
     for (const std::size_t i : ledger.waiting)
         if (page.in.history.takings[i].fact != set_up_fact) facts.push_back(page.in.history.takings[i].fact);
     return fmt::format("<p>Waiting to be extracted: {} in {}.{}</p>\n", mass_text(ledger.waiting_honey, page.in.style),
-                       counted(static_cast<std::int64_t>(ledger.waiting.size()), "super"), page.refs(facts, most_lines, "report.txt"));
+                       counted(static_cast<std::int64_t>(ledger.waiting.size()), "super"), page.refs(facts, most_lot_lines, "report.txt"));
 }
 
 }  // namespace

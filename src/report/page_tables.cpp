@@ -12,7 +12,7 @@ namespace waxtab {
 namespace {
 
 /// Of sums over many hives so many lines are named; the rest stands with the hives.
-constexpr std::size_t most_lines = 8;
+constexpr std::size_t most_yield_lines = 8;
 
 /// A hatched bar as long as its share of the most.
 std::string bar(double value, double most) {
@@ -50,7 +50,7 @@ std::string yields_table(Page& page, const Yields& yields, std::string_view capt
                       {mass(row.honey) + bar(row.honey.value.kilograms(), most), mass(row.per_harvested),
                        fmt::format("{} of {}", row.harvested.size(), row.living.size()),
                        fmt::format("{}, {}, {}", mass(row.least), mass(row.median), mass(row.most)),
-                       page.refs(facts_of(yields, row), most_lines, where)});
+                       page.refs(facts_of(yields, row), most_yield_lines, where)});
     }
     if (rows.empty()) return rows;
     return wide_table(caption, {head, "honey", "a hive that gave", "hives that gave, of all", "least, middle, most", "lines"}, rows);

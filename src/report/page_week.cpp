@@ -12,7 +12,7 @@ namespace waxtab {
 namespace {
 
 /// Of sums over many hives so many lines are named.
-constexpr std::size_t most_lines = 6;
+constexpr std::size_t most_bring_lines = 6;
 
 std::string due_words(Day by, Day on) {
     const int days = days_between(on, by);
@@ -199,7 +199,7 @@ std::string shares_html(Page& page) {
     std::string out;
     for (const ShedCheck& row : page.in.round.shed)
         if (const std::string words = short_words(page.in.journal, row); !words.empty())
-            out += "<li>" + bdi(words) + page.refs(row.because, most_lines, "#bring") + "</li>\n";
+            out += "<li>" + bdi(words) + page.refs(row.because, most_bring_lines, "#bring") + "</li>\n";
     return out.empty() ? out : "<ul>\n" + out + "</ul>\n";
 }
 
@@ -210,7 +210,7 @@ std::string shed_html(Page& page) {
                             "<td class=\"n\">{}</td><td class=\"n\">{}</td><td>{}</td></tr>\n",
                             bdi(row.what), row.wanted, row.reserve, row.in_shed ? fmt::format("{}", *row.in_shed) : "not said",
                             row.short_by > 0 ? fmt::format("<strong>{}</strong>", row.short_by) : "none",
-                            page.refs(row.because, most_lines, "#bring"));
+                            page.refs(row.because, most_bring_lines, "#bring"));
     if (rows.empty()) return rows;
     return "<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"against the shed\"><table>"
            "<caption>Against the shed</caption><thead><tr>"

@@ -8,6 +8,9 @@
 
 namespace waxtab {
 
+inline Mass kg(double v) { return Mass::from_kilograms(v); }
+inline Day on(std::string_view iso) { return day_from_iso(iso).value(); }
+
 /// The ledger, with every equation of the books checked: a test that uses this cannot pass with books that do
 /// not close.
 inline Ledger account_checked(const Journal& journal, const History& history, const Estimates& estimates) {

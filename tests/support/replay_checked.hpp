@@ -9,6 +9,9 @@
 
 namespace waxtab::testing {
 
+/// A day after all that is noted in a test.
+inline const Day later = day_from_iso("2026-12-31").value();
+
 /// Replays and checks what must hold of every history.
 inline History replay_checked(const Journal& journal, Day on) {
     History history = replay(journal, on);

@@ -7,7 +7,7 @@ using namespace waxtab;
 
 namespace {
 
-const std::vector<MentorCase> cases{
+const std::vector<MentorCase> care_cases{
     {"feed on with supers on", "Codex STAN 12-1981: no added ingredients", "2026-05-12",
      mill + "2026-05-12 mill\nh3 top 20% full, fed 2 L syrup 1:1\n", {"h3 feed-with-supers: not honey"}, {}},
     {"feed given, super wanted: the feed comes off first", "Codex STAN 12-1981; precedence of food over room", "2026-05-12",
@@ -185,7 +185,7 @@ const std::vector<MentorCase> cases{
 }  // namespace
 
 TEST_CASE("mentor: care", "[advice][mentor]") {
-    for (const MentorCase& c : cases) check_case(c);
+    for (const MentorCase& c : care_cases) check_case(c);
 }
 
 namespace {

@@ -5,7 +5,7 @@
 
 namespace {
 
-const std::vector<MentorCase> cases{
+const std::vector<MentorCase> harvest_cases{
     {"three quarters capped comes off", "C. Collison, Harvesting & Packing Honey: 3/4", "2026-07-10",
      mill + "2026-07-10 mill\nflow on\nh3 top full, 90% capped\n", {"h3 take-when-ripe: capped"}, {"h3 leave-on"}},
     {"one third capped stays on", "bee-health.extension.org; Die Honigmacher", "2026-07-10",
@@ -99,5 +99,5 @@ const std::vector<MentorCase> cases{
 }  // namespace
 
 TEST_CASE("mentor: harvest, flow's end and lots", "[advice][mentor]") {
-    for (const MentorCase& c : cases) check_case(c);
+    for (const MentorCase& c : harvest_cases) check_case(c);
 }

@@ -5,7 +5,7 @@
 
 namespace {
 
-const std::vector<MentorCase> cases{
+const std::vector<MentorCase> supers_cases{
     {"first super at five frames of brood", "Norfolk Beekeepers, \"Adding supers\": 5-6 frames of brood", "2026-04-25",
      mill_bare + "2026-04-25 mill\nh3 6 frames of brood\n", {"h3 first-super: 6"}, {}},
     {"three frames of brood are no reason", "Norfolk Beekeepers, \"Adding supers\": 5-6 frames of brood", "2026-04-25",
@@ -139,5 +139,5 @@ const std::vector<MentorCase> cases{
 }  // namespace
 
 TEST_CASE("mentor: supers", "[advice][mentor]") {
-    for (const MentorCase& c : cases) check_case(c);
+    for (const MentorCase& c : supers_cases) check_case(c);
 }

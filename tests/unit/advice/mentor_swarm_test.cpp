@@ -5,7 +5,7 @@
 
 namespace {
 
-const std::vector<MentorCase> cases{
+const std::vector<MentorCase> swarm_cases{
     {"queen and charged cells: split today", "theapiarist.org (from memory); BBKA, \"May\"", "2026-05-20",
      mill + "2026-05-20 mill\nh3 top 20% full, queen seen, eggs seen, 3 open queen cells\n",
      {"h3 queen-and-cells: artificial swarm today", "h3 queen-and-cells: taking cells down only is no control"}, {"h3 virgin-quiet", "h3 inspection-due"}},
@@ -107,5 +107,5 @@ const std::vector<MentorCase> cases{
 }  // namespace
 
 TEST_CASE("mentor: swarms, queens and brood", "[advice][mentor]") {
-    for (const MentorCase& c : cases) check_case(c);
+    for (const MentorCase& c : swarm_cases) check_case(c);
 }

@@ -71,7 +71,7 @@ void check_no_contradiction(const Advised& a) {
 
 // Six keepers' seasons written by hand: allotment and heather in Britain, a beginner's two hives, three in the USA and Australia,
 // with splits, swarms, unions, feeds, treatments and moves.
-TEST_CASE("advice through six seasons contradicts nothing and says nothing twice", "[advice][season]") {
+TEST_CASE("advice through six seasons contradicts nothing and says nothing twice", "[advice][figures][season]") {
     int seasons = 0;
     for (const auto& entry : std::filesystem::directory_iterator(WAXTAB_ROOT "/tests/unit/advice/seasons")) {
         std::stringstream bytes;

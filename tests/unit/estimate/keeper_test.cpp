@@ -35,7 +35,7 @@ double later_ratio(double factor, int weighed, std::uint64_t seed) {
 
 }  // namespace
 
-TEST_CASE("ten weights teach what a keeper's full holds", "[estimate][keeper]") {
+TEST_CASE("ten weights teach what a keeper's full holds", "[estimate][figures][keeper]") {
     double all = 0;
     for (std::uint64_t seed = 1; seed <= 12; ++seed) {
         const double ratio = later_ratio(0.8, 10, seed);

@@ -14,7 +14,7 @@ using namespace waxtab;
 
 namespace {
 
-const Day today = date::sys_days{date::year{2026} / 11 / 25};
+const Day read_on = date::sys_days{date::year{2026} / 11 / 25};
 
 struct Visit {
     std::string day, yard;
@@ -65,7 +65,7 @@ std::string text_of(const Visit& v) {
 }
 
 std::vector<std::string> facts(std::vector<JournalFile> files) {
-    const Journal journal = read_journal(std::move(files), today);
+    const Journal journal = read_journal(std::move(files), read_on);
     std::vector<std::string> out;
     for (const Fact& f : journal.facts) out.push_back(long_form(journal, f));
     std::sort(out.begin(), out.end());
@@ -122,8 +122,8 @@ void check_fixed_point(unsigned seed) {
         for (const Fact& f : j.facts) text += long_form(j, f) + '\n';
         return text;
     };
-    const std::string once = lines(read_journal(whole(generate(seed, false)), today));
-    CHECK(lines(read_journal({{"lines.hive", once}}, today)) == once);
+    const std::string once = lines(read_journal(whole(generate(seed, false)), read_on));
+    CHECK(lines(read_journal({{"lines.hive", once}}, read_on)) == once);
 }
 
 void check_all(unsigned from, unsigned to) {

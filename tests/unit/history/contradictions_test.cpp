@@ -7,12 +7,6 @@ using namespace waxtab::testing;
 using Codes = std::vector<std::string>;
 using Lines = std::vector<int>;
 
-namespace {
-
-const Day later = day("2026-12-31");
-
-}  // namespace
-
 TEST_CASE("looking at a super that is not there", "[history][contradiction]") {
     BuildJournal b;
     const HiveId h = b.hive("h3", {brood(), super()});

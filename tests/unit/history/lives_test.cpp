@@ -6,12 +6,6 @@
 using namespace waxtab;
 using namespace waxtab::testing;
 
-namespace {
-
-const Day later = day("2026-12-31");
-
-}  // namespace
-
 TEST_CASE("a swarm hived starts with one brood box of the usual kind", "[history][life]") {
     BuildJournal b;
     const HiveId h4 = b.hive("h4", {brood()});

@@ -8,7 +8,6 @@ using namespace waxtab::testing;
 
 namespace {
 
-const Day later = day("2026-12-31");
 
 struct Followed { Journal journal; History history; Queens queens; };
 

@@ -9,7 +9,6 @@ using What = BoxSighting::What;
 
 namespace {
 
-const Day later = day("2026-12-31");
 
 Measure of_frames(int n, int m) { return share_of(n * 1000, m, Unit::of_frames); }
 

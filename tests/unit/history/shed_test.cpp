@@ -8,7 +8,6 @@ using Codes = std::vector<std::string>;
 
 namespace {
 
-const Day later = day("2026-12-31");
 
 Fact& shed(BuildJournal& b, std::string_view date, int count, Comb comb) {
     Fact& f = b.fact(date, Kind::shed);

@@ -6,12 +6,6 @@ using namespace waxtab;
 using namespace waxtab::testing;
 using Codes = std::vector<std::string>;
 
-namespace {
-
-const Day later = day("2026-12-31");
-
-}  // namespace
-
 TEST_CASE("a set-up stack holds from before the first dated fact", "[history][stack]") {
     BuildJournal b;
     const HiveId h3 = b.hive("h3", {brood(), excluder(), super("B4", 9, Comb::drawn)});

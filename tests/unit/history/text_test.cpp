@@ -12,7 +12,6 @@ using Codes = std::vector<std::string>;
 
 namespace {
 
-const Day later = day("2026-12-31");
 
 Journal read(const std::string& text) { return read_journal({{"a.hive", text}}, later); }
 

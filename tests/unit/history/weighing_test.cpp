@@ -8,7 +8,6 @@ using Codes = std::vector<std::string>;
 
 namespace {
 
-const Day later = day("2026-12-31");
 
 Fact& weigh(BuildJournal& b, std::string_view date, HiveId h, BoxChoice box, std::string_view kg, std::string_view detail) {
     Fact& f = b.fact(date, Kind::box_weight, h, std::move(box));

@@ -8,7 +8,6 @@ using waxtab::testing::HoneyBook;
 
 namespace {
 
-Mass kg(double v) { return Mass::from_kilograms(v); }
 using Codes = std::vector<std::string>;
 
 /// Lots A (40 kg, h1) and B (60 kg, h2 and h3).

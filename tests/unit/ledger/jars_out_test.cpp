@@ -7,7 +7,6 @@ using waxtab::testing::HoneyBook;
 
 namespace {
 
-Mass kg(double v) { return Mass::from_kilograms(v); }
 using Codes = std::vector<std::string>;
 
 /// Lot A of 40 kg.

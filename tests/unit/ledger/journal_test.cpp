@@ -10,7 +10,6 @@ using namespace waxtab;
 
 namespace {
 
-Mass kg(double v) { return Mass::from_kilograms(v); }
 
 const std::string set_up = R"(units kg
 yard mill

@@ -24,11 +24,10 @@ struct OutsideCheck {
     std::function<void()> check;
 };
 
-Mass kg(double v) { return Mass::from_kilograms(v); }
 
 const std::string three = "units kg\nhive h1 at mill: deep, excluder, super drawn9 \"A\"\nhive h2 at mill: deep, excluder, super drawn9 \"B\"\n"
                           "hive h3 at mill: deep, excluder\n";
-const std::string weighed = three + "2026-07-10 mill\nh1 super off 21.8 kg\nh2 super off 20 kg\n2026-07-12\nextracted 29.7 kg lot X from h1 h2\n"
+const std::string weighed_season = three + "2026-07-10 mill\nh1 super off 21.8 kg\nh2 super off 20 kg\n2026-07-12\nextracted 29.7 kg lot X from h1 h2\n"
                                     "h1 \"A\" after extracting 6.0 kg\nh2 \"B\" after extracting 6.1 kg\n";
 
 void swarm_scores() {
@@ -41,7 +40,7 @@ void swarm_scores() {
 }
 
 void net_weights() {
-    const Accounted a = account_text(weighed, "2026-08-01");
+    const Accounted a = account_text(weighed_season, "2026-08-01");
     REQUIRE(a.history.takings.size() == 2);
     CHECK(a.history.takings[0].net == kg(15.8));
     CHECK(a.history.takings[1].net == kg(13.9));
@@ -56,7 +55,7 @@ void brood_nest_honey() {
 }
 
 void yields_divided() {
-    const Accounted a = account_text(weighed, "2026-08-01");
+    const Accounted a = account_text(weighed_season, "2026-08-01");
     const Yields y = yields(a.journal, a.history, a.ledger);
     REQUIRE(y.seasons.size() == 1);
     CHECK(y.seasons[0].harvested.size() == 2);
@@ -66,7 +65,7 @@ void yields_divided() {
 }
 
 void by_date() {
-    const Accounted a = account_text(weighed + "2026-08-01 mill\n+super h1 drawn9 \"C\"\n2026-08-20 mill\nh1 \"C\" off 17 kg\n2026-08-21\nextracted 11 kg lot Y from h1\n",
+    const Accounted a = account_text(weighed_season + "2026-08-01 mill\n+super h1 drawn9 \"C\"\n2026-08-20 mill\nh1 \"C\" off 17 kg\n2026-08-21\nextracted 11 kg lot Y from h1\n",
                                      "2026-09-01");
     const Yields y = yields(a.journal, a.history, a.ledger);
     REQUIRE(y.hives.at(0).parts.size() == 2);
@@ -75,7 +74,7 @@ void by_date() {
 }
 
 void one_step_each_way() {
-    const Accounted a = account_text(weighed + "2026-08-02\nfilled 20 x 454 g lot X\nsold 12 x 454 g lot X to the corner shop\nbought 10 kg honey from a neighbour\n", "2026-09-01");
+    const Accounted a = account_text(weighed_season + "2026-08-02\nfilled 20 x 454 g lot X\nsold 12 x 454 g lot X to the corner shop\nbought 10 kg honey from a neighbour\n", "2026-09-01");
     const Records r = records(a.journal, a.history, a.ledger);
     bool out = false, in = false;
     for (const TradeRecord& t : r.trade) out = out || (!t.in && t.lot == "X" && t.who.find("corner shop") != std::string::npos && t.jars == 12), in = in || (t.in && t.honey == kg(10));

@@ -71,7 +71,7 @@ TEST_CASE("histories and ledger empty the same supers in every example", "[ledge
     }
 }
 
-TEST_CASE("histories and ledger empty the same supers in any summer", "[ledger]") {
+TEST_CASE("histories and ledger empty the same supers in any summer", "[figures][ledger]") {
     const Day on = *day_from_iso("2026-12-31");
     for (std::uint32_t seed = 1; seed <= 150; ++seed) {
         const std::string text = summer(seed);

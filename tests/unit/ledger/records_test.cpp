@@ -7,12 +7,6 @@
 using namespace waxtab;
 using waxtab::testing::HoneyBook;
 
-namespace {
-
-Day on(std::string_view d) { return day_from_iso(d).value(); }
-
-}  // namespace
-
 TEST_CASE("medicine records have the fields the law asks for, or say not noted", "[ledger]") {
     // SI 2013/2033 regs 17-19; Regulation (EU) 2019/6 art. 108.
     HoneyBook b;

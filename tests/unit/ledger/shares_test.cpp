@@ -1,12 +1,12 @@
 #include <catch2/catch.hpp>
 
+#include "account_checked.hpp"
 #include "ledger/shares.hpp"
 
 using namespace waxtab;
 
 namespace {
 
-Mass kg(double v) { return Mass::from_kilograms(v); }
 MassRange range(double low, double value, double high) { return {kg(low), kg(value), kg(high), false}; }
 MassRange weighed(double v) { return {kg(v), kg(v), kg(v), true}; }
 Claim claim(HiveId hive, MassRange honey) { return {hive, honey, {}, {}}; }

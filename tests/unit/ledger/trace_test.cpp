@@ -7,13 +7,6 @@
 using namespace waxtab;
 using waxtab::testing::HoneyBook;
 
-namespace {
-
-Mass kg(double v) { return Mass::from_kilograms(v); }
-Day on(std::string_view d) { return day_from_iso(d).value(); }
-
-}  // namespace
-
 TEST_CASE("a lot leads back to hives and days and forward to whoever got it", "[ledger]") {
     HoneyBook b;
     const HiveId h1 = b.hive("h1"), h2 = b.hive("h2");

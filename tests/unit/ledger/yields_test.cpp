@@ -8,8 +8,6 @@ using waxtab::testing::HoneyBook;
 
 namespace {
 
-Mass kg(double v) { return Mass::from_kilograms(v); }
-Day on(std::string_view d) { return day_from_iso(d).value(); }
 
 /// Three hives at the mill and one at home; h3 gives nothing.
 HoneyBook apiary() {
