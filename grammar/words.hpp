@@ -167,7 +167,7 @@ inline constexpr Word words[] = {
     {"capped", Class::state, "capped|sealed|cpd|capd|cap'd|capping|capped over|capped off|finished|sealed one|capped one|capped out"},
     {"uncapped", Class::state, "uncapped|unsealed"},
     {"none capped", Class::state, "not capped|not sealed|not capped yet|none capped|no capping|no cappings|nothing capped|not a cell capped|uncapped yet|no capping yet|haven't started capping|hasn't started capping|haven't started to cap|not started capping|haven't capped|haven't capped any|no capping started|none of it capped|none sealed|none sealed yet|none capped yet|nothing sealed|nothing sealed yet|nothing capped yet|nowt sealed|nowt sealed yet|nowt capped|nowt capped yet"},
-    {"starting to cap", Class::state, "starting to cap|just starting to cap|starting capping|beginning to cap|started capping|started to cap|capping started|capping along the top|capped along the top|some capped|some capping"},
+    {"starting to cap", Class::state, "starting to cap|just starting to cap|starting to be capped|just starting to be capped|beginning to be capped|just beginning to be capped|starting capping|beginning to cap|started capping|started to cap|capping started|capping along the top|capped along the top|some capped|some capping"},
     {"honey", Class::thing, "honey|spring honey|summer honey|fall honey|autumn honey"},
     {"capped honey", Class::thing, "capped honey|sealed honey"},
     {"nectar", Class::thing, "nectar"},

@@ -258,7 +258,8 @@ bool Itemiser::other() {
             item.words = {table_row(Class::link, "and")};
             return true;
         }
-        if (t.text == "+" && t.space_before) {
+        const bool after_slash = at_ > 0 && tokens_[at_ - 1].text == "/" && !t.space_after;   // 6 seams/+super drawn
+        if (t.text == "+" && (t.space_before || after_slash)) {
             push(What::sign, 1).text = "+";
             return true;
         }
@@ -266,7 +267,7 @@ bool Itemiser::other() {
             push(What::sign, 1).text = "+";
             return true;
         }
-        if (t.text == "-" && t.space_before && !t.space_after) {
+        if (t.text == "-" && (t.space_before || after_slash) && !t.space_after) {
             push(What::sign, 1).text = "-";
             return true;
         }

@@ -95,7 +95,7 @@ std::string LineReader::in_other_words(const std::vector<Item>& items) const {
 void LineReader::unread(const std::vector<Item>& items) {
     const Span where = span(items);
     lot_unread_ = lot_unread_ || std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::lot; });
-    const auto of_boxes = [](const Item& i) { return i.is("super") || i.is("box") || i.is("other") || i.is("sections") || i.is("cut comb") || i.what == What::box || is_super_kind(i); };
+    const auto of_boxes = [](const Item& i) { return i.text == "ordinal" || i.is("second") || i.is("third") || i.is("super") || i.is("box") || i.is("other") || i.is("sections") || i.is("cut comb") || i.what == What::box || is_super_kind(i); };
     boxes_unread_ = boxes_unread_ || std::any_of(items.begin(), items.end(), of_boxes);
     const bool negated = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation); });
     const bool doubted = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::doubt) || stop(i, "?"); });

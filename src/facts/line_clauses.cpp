@@ -75,8 +75,13 @@ Item of_the_unit(Item number, const Item& last) {
 
 std::vector<Items> LineReader::cut(Items items) const {
     Clauses clauses(1);
+    // took the super off and it weighed 17 kg; extracted 31 kg and called it lot A: of what the clause before tells
+    const auto of_the_one_before = [&](std::size_t i) {
+        const auto is = [&](std::size_t k, std::string_view term) { return k < items.size() && items[k].is(term); };
+        return items[i].is("and") && (is(i + 1, "calling it") || (i + 1 < items.size() && surface(items[i + 1]) == "it" && is(i + 2, "weighed")));
+    };
     for (std::size_t i = 0; i < items.size(); ++i) {
-        if (clause_end(items, i) || gives_reason(items, i)) {
+        if (clause_end(items, i) || gives_reason(items, i) || of_the_one_before(i)) {
             if (!clauses.back().empty()) clauses.emplace_back();
             continue;
         }
@@ -185,7 +190,7 @@ void LineReader::denials_apart(Clauses& clauses) const {
     for (std::size_t c = 0; c < clauses.size(); ++c)
         for (std::size_t k = 2; k + 1 < clauses[c].size(); ++k) {
             const Items& items = clauses[c];
-            if (surface(items[k]) != "no" || !items[k].has(Class::negation) || surface(items[0]) != "no" || idle(part_of(items, 1, k))) continue;
+            if (surface(items[k]) != "no" || !items[k].has(Class::negation) || surface(items[0]) != "no" || idle(part_of(items, 1, k)) || std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(k), [](const Item& i) { return i.what == What::hives; })) continue;
             break_clause(clauses, c, k, k);
             break;
         }
@@ -316,6 +321,12 @@ bool LineReader::one_more_there(const Items& items) {
     Items said;
     for (const Item& i : items)
         if (!i.idle() && !i.has(Class::link)) said.push_back(i);
+    // gave h1 a super and h2 one
+    if (said.size() == 2 && said[0].what == What::hives && said[0].hives.size() == 1 && said[0].unknown_hives.empty() && said[1].has(Class::count) && said[1].word(Class::count)->number == 1 && told_of_one_hive() &&
+        out_->back().hives != said[0].hives && out_->back().fact.kind == Kind::super_on && out_->back().fact.count <= 1) {
+        goes_on_at(out_->back(), said[0].hives.front(), span(items));
+        return true;
+    }
     const bool shape = said.size() == 3 && said[0].has(Class::count) && said[0].word(Class::count)->number == 1 && said[2].what == What::hives && said[2].hives.size() == 1 && said[2].unknown_hives.empty();
     if (!shape || !told_of_one_hive() || out_->back().hives == said[2].hives) return false;
     const Fact& f = out_->back().fact;

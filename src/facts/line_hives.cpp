@@ -25,6 +25,12 @@ bool tells_how_it_is(const Item& i) {
     return i.what == What::term && !i.counted && std::any_of(states.begin(), states.end(), [&](std::string_view s) { return i.is(s); });
 }
 
+/// `five`, 0 where it is no number in words.
+int number_said(const Item& i) {
+    const grammar::Word* word = i.what == What::term ? i.word(Class::count) : nullptr;
+    return word ? static_cast<int>(word->number) : 0;
+}
+
 /// Goes with one hive, not with a number of them.
 bool one_does(const std::string& verb) {
     static constexpr std::array<std::string_view, 9> verbs = {"is", "was", "has", "had", "looks", "seems", "needs", "got", "feels"};
@@ -172,9 +178,19 @@ bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
     };
     const auto names_hives = [&](const Item& i) {
         const std::string s = surface(i);
-        return s == "hives" || s == "colonies" || s == "hive" || s == "colony" || s == "of them" || s == "three" || s == "two" || s == "four" || s == "five" || s == "six";
+        return s == "hives" || s == "colonies" || s == "hive" || s == "colony" || s == "of them" || number_said(i) > 1;
     };
     std::size_t at = items.size();
+    // mill hives: calm
+    const auto hives_there = [&](const Item& i) { const std::string s = surface(i); return s == "hives" || s == "colonies"; };
+    if (at_head && items.size() > 2 && items[0].what == What::yard && hives_there(items[1])) {
+        line_yard_ = items[0].yard;
+        const bool all_said = items.size() > 3 && items[2].is("all");   // mill hives all strong
+        items.erase(items.begin(), items.begin() + (all_said ? 3 : 2));
+        subject_ = {};
+        subject_.all = true;
+        return true;
+    }
     // all mill hives
     if (at_head && items.size() > 2 && group(items[0]) && items[1].what == What::yard && (names_hives(items[2]) || stop(items[2], ":"))) {
         line_yard_ = items[1].yard;
@@ -211,6 +227,7 @@ bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
     found.all = !found.both && !found.rest;
     while (end < items.size() && (names_hives(items[end]) || (items[end].what == What::value && items[end].value.unit == Unit::piece && (end + 1 == items.size() || stop(items[end + 1], ":") || names_hives(items[end + 1]))))) {
         if (items[end].what == What::value) found.count = static_cast<int>(items[end].value.amount / 1000);
+        else if (const int said = number_said(items[end]); said > 1) found.count = said;
         ++end;
     }
     bool but = items[at].is("all but") && s != "the rest";

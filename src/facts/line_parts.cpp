@@ -295,6 +295,44 @@ void LineReader::another_hive_begins(std::vector<std::vector<Item>>& clauses) co
         }
 }
 
+/// Where in a clause what is told of another hive begins, its `and`; 0 where nothing does: `took the top super off h1 and
+/// the super off h4`, `gave h1 a super and h2 a feeder`, `h1 calm and h2 grumpy`, `united h1 with h2 and moved h3 to mill`.
+std::size_t LineReader::other_hive_at(const std::vector<Item>& items) const {
+    const auto one_hive = [](const Item& i) { return i.what == What::hives && i.role == Item::Role::none; };
+    const auto says_more = [&](const Item& i) { return !i.idle() && !i.has(Class::link) && !is_hives(i) && i.what != What::stop; };
+    for (std::size_t k = 1; k + 2 < items.size(); ++k) {
+        const auto link = items.begin() + static_cast<std::ptrdiff_t>(k);
+        if (!link->is("and") || std::count_if(link, items.end(), is_hives) != 1 || std::none_of(items.begin(), link, says_more) || std::none_of(link, items.end(), says_more)) continue;
+        const bool named = std::any_of(items.begin(), link, is_hives);
+        const auto begins = std::find_if(link + 1, items.end(), [](const Item& i) { return !i.idle() && !i.is("in") && !i.is("on"); });
+        const bool goes_on = (named || (headed_ && subject_.said())) && begins != items.end() && one_hive(*begins) && !is_hives(items[k - 1]);
+        const bool at_the_ends = one_hive(items[k - 1]) && one_hive(items.back()) && std::none_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation); });
+        const bool own_deeds = named && eventful({items.begin(), link}) && (link + 1)->has(Class::done) && !on_or_off(*(link + 1));
+        if (goes_on || at_the_ends || own_deeds) return k;
+    }
+    return 0;
+}
+
+/// What is told of each of two hives, each for itself. True when the clause is so.
+bool LineReader::each_of_two(const std::vector<Item>& items) {
+    const std::size_t k = other_hive_at(items);
+    if (k == 0) return false;
+    const std::vector<Item> left(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(k)), right(items.begin() + static_cast<std::ptrdiff_t>(k) + 1, items.end());
+    const Subject before = subject_;
+    clause(left);
+    subject_ = before;
+    clause(with_the_verb_of(left, right));
+    return true;
+}
+
+/// `fed h1 2 L and h2 3 L of 2:1`: a clause for each, that the ratio may go to both.
+void LineReader::feeds_apart(std::vector<std::vector<Item>>& clauses) const {
+    for (std::size_t c = 0; c < clauses.size(); ++c) {
+        const std::size_t k = other_hive_at(clauses[c]);
+        if (k > 0 && is_hives(clauses[c][k + 1]) && std::any_of(clauses[c].begin(), clauses[c].end(), [](const Item& i) { return i.is("fed"); })) break_clause(clauses, c, k, k + 1);
+    }
+}
+
 /// Remembers the hives that clauses name at their end; one at the beginning is what the line goes on about.
 void LineReader::note_tail(const Clause& c) {
     if (headed_) return;

@@ -117,6 +117,7 @@ void LineReader::sentence(std::vector<Item> items) {
     hives_at_the_end(clauses);
     method_for_all(clauses);
     deed_for_all(clauses);
+    feeds_apart(clauses);
     feeds_go_on(clauses);
     plants_share(clauses);
     denials_apart(clauses);
@@ -253,7 +254,8 @@ std::vector<LineReader::Solution> LineReader::further_ways(Clause& c) {
         c.without.insert(c.without.begin(), shed_.front());
         ways = solve(c.without);
     }
-    if (ways.empty() && !subject_.said()) ways = about_the_named(c.without);
+    const bool led = subject_.said() && (headed_ || !eventful(c.without));   // took supers off h2, took 4 frames from h3
+    if (ways.empty() && !led) ways = about_the_named(c.without);
     std::vector<Item> named = c.without;
     if (!ways.empty() || !bare_hives(named)) return ways;
     const Subject found = take_subject(named);
@@ -273,7 +275,7 @@ void LineReader::clause(std::vector<Item> items) {
     if (items.empty()) return;
     if (items.front().is("taken back") && out_->size() > first_of_line_) return withdraw(items, before_clause_);   // wash 4/300, sorry, 5/300
     if (std::exchange(taken_back_, false)) return ask_which_holds(items);
-    if (no_sentence(items) || count_goes_on(items) || one_more_there(items) || weight_of_the_super_off(items) || due_of_the_treatment(items)) return;
+    if (no_sentence(items) || count_goes_on(items) || one_more_there(items) || weight_of_the_super_off(items) || due_of_the_treatment(items) || each_of_two(items)) return;
     before_clause_ = out_->size();
     each_of_the_head(items);
     if (subject_.several() && items.size() > 1 && says_each(items.front())) items.erase(items.begin());

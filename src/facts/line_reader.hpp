@@ -119,6 +119,8 @@ private:
         bool harvest = false;          ///< the last fact is of honey taken, or how full its box is
         bool boxes = false;            ///< the line told of boxes
         bool cells_last = false;       ///< the last fact is of cells or cups
+        bool of_the_cells = false;     ///< and the clause is of them
+        bool queen_last = false;       ///< the last fact is of the queen
         bool whole_hive = false;       ///< the clause names the hive: `hive 40 kg`
         bool stands = false;           ///< `has a super on`: how it is, and no word of when it went on
         bool brood = false, food = false, cells = false, extracted = false, jars = false;
@@ -152,6 +154,9 @@ private:
     bool reads(const std::vector<Item>& part);
     void deed_for_all(std::vector<std::vector<Item>>& clauses) const;
     void method_for_all(std::vector<std::vector<Item>>& clauses) const;
+    std::size_t other_hive_at(const std::vector<Item>& items) const;
+    bool each_of_two(const std::vector<Item>& items);
+    void feeds_apart(std::vector<std::vector<Item>>& clauses) const;
     void another_hive_begins(std::vector<std::vector<Item>>& clauses) const;
     void plans_after_deeds(std::vector<std::vector<Item>>& clauses) const;
     void note_tail(const Clause& c);

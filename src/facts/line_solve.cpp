@@ -34,7 +34,9 @@ bool is_event_of(const Candidate& c) { return is_event(c.fact.kind); }
 void LineReader::one_of_yard_and_hive(std::vector<Candidate>& found) const {
     const auto of_yard = [](const Candidate& c) { return c.about_yard; };
     if (std::all_of(found.begin(), found.end(), of_yard) || std::none_of(found.begin(), found.end(), of_yard)) return;
-    if (subject_.said()) std::erase_if(found, of_yard);
+    // hill hives inspected, calm: of hives nobody knows
+    const bool of_hives = std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::remark && lower(r.fact.text).find("hives") != std::string::npos; });
+    if (subject_.said() || of_hives) std::erase_if(found, of_yard);
     else std::erase_if(found, [](const Candidate& c) { return needs_hive(c); });
 }
 
@@ -71,6 +73,8 @@ LineReader::Told LineReader::told_before(const std::vector<Item>& items) const {
     const Kind last = out_->size() > first_of_line_ ? out_->back().fact.kind : Kind::remark;
     told.harvest = last == Kind::super_off || last == Kind::frames_off || last == Kind::extracted || takes_box_from_before(last);
     told.cells_last = last == Kind::queen_cells || last == Kind::cups || last == Kind::cells_removed || last == Kind::cells_left;
+    told.queen_last = last == Kind::queen || last == Kind::queen_marked || last == Kind::queen_clipped;
+    told.of_the_cells = told.cells_last && any([&](const Item& k) { const std::string said = surface(k); return said == "none" || said == "them" || said == "in them" || said == "of them"; });
     told.whole_hive = names_hive(items);
     told.boxes = boxes_unread_ || std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind < Kind::hive_moved || r.fact.box.by != BoxChoice::By::unsaid; });
     told.extracted = of_line(Kind::extracted);
@@ -111,6 +115,11 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     if (!told.jars) no_reading([](const Candidate& c) { return c.after_jars; });
     if (!told.food) no_reading([](const Candidate& c) { return c.beside_food; });
     if (!told.box) no_reading([](const Candidate& c) { return c.carries_box; });
+    // 5 queen cups but none of them had an egg, 5 cups, no eggs in them: of the cups
+    if (told.of_the_cells) no_reading([](const Candidate& c) { return c.fact.kind == Kind::eggs || c.fact.kind == Kind::larvae || c.fact.kind == Kind::brood; });
+    // saw a virgin, small and quick: of her
+    const auto size = [&](const Item& k) { const std::string said = surface(k); return said == "small" || said == "big" || said == "large"; };
+    if (told.queen_last && std::any_of(part.begin(), part.end(), size)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::strength; });
     // 3 supers on now: a count
     const auto tells_total = [&](const Item& i) { const std::string said = surface(i); return said == "now" || said == "total" || said == "in total" || said == "altogether" || said == "still"; };
     const bool counted = std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.fact.kind == Kind::super_count; });
@@ -132,7 +141,8 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
 void LineReader::fitting_after(std::vector<Candidate>& found, const std::vector<Item>& part, const std::vector<Item>& before, bool linked, Told told) const {
     const auto any_before = [&](auto says) { return std::any_of(before.begin(), before.end(), says); };
     // super 6 of 10 frames drawn and half full: spoken of in the part before
-    told.box = told.box || any_before([](const Item& k) { return k.what == What::box || is_super(k); });
+    const bool box_before = any_before([](const Item& k) { return k.what == What::box || is_super(k); });
+    told.box = told.box || box_before, told.box_in_sentence = told.box_in_sentence || box_before;
     only_fitting(found, part, told);
     // 6 frames of 10 drawn and filled: six filled, or the whole?
     const bool after_and = linked || (!before.empty() && before.back().is("and"));

@@ -131,7 +131,8 @@ void LineReader::frames_of_the_nuc(RawFact& raw) {
     if (out_->size() <= first_of_sentence_) return;
     const Fact& born = out_->back().fact;
     const bool nuc = born.kind == Kind::nuc_made || born.kind == Kind::hive_split;
-    const HiveId young = nuc ? born.other : no_hive;
+    const bool named_first = nuc && out_->back().swap && out_->back().hives.size() == 1;   // made up nuc n1 from h5
+    const HiveId young = named_first ? out_->back().hives.front() : nuc ? born.other : no_hive;
     const bool goes_on_so = born.kind == Kind::brood || born.kind == Kind::stores || born.kind == Kind::bees;
     nuc_frames_ = young != no_hive ? young : goes_on_so ? nuc_frames_ : no_hive;
     if (nuc_frames_ != no_hive) raw.hives = {nuc_frames_}, raw.all = raw.rest = raw.both = false;
@@ -273,7 +274,9 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     if (is_event(ways.front().candidates.front().fact.kind) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation) && !i.is("no excluder"); })) return false;
     const Fact& joined = ways.front().candidates.front().fact;
     const bool put_on = joined.kind == Kind::super_on && last_.out < out_->size() && (*out_)[last_.out].fact.kind == Kind::drawn;   // second super, foundation, put under the first
-    const bool another_kind = last_.out < out_->size() && !put_on && (*out_)[last_.out].fact.kind != Kind::remark && joined.kind != (*out_)[last_.out].fact.kind;
+    const auto told_again = [&](const RawFact& r) { return std::any_of(ways.front().candidates.begin(), ways.front().candidates.end(), [&](const Candidate& c) { return c.fact.kind == r.fact.kind; }); };
+    const bool lost = out_->size() > last_.out + 1 && !std::all_of(out_->begin() + static_cast<std::ptrdiff_t>(last_.out), out_->end(), told_again);   // excluder and super on, drawn comb
+    const bool another_kind = lost || last_.out < out_->size() && !put_on && (*out_)[last_.out].fact.kind != Kind::remark && joined.kind != (*out_)[last_.out].fact.kind;
     if (another_kind) return false;   // strips out, 8 weeks in
     if (alone && last_.out < out_->size() && joined.kind == (*out_)[last_.out].fact.kind && joined.text != (*out_)[last_.out].fact.text) return false;
     out_->resize(last_.out);

@@ -68,7 +68,7 @@ std::string share_words(const Measure& m) {
         static constexpr std::pair<int, std::string_view> words[] = {{0, "empty"}, {100, "started"}, {250, "a quarter"}, {333, "a third"}, {500, "half"},
             {667, "two thirds"}, {750, "mostly"}, {900, "nearly"}, {1000, "fully"}};
         for (const auto& [amount, word] : words)
-            if (m.amount == amount && !(amount == 750 && m.low == 680)) return std::string(m.about ? "about " : "") + std::string(word);
+            if (m.amount == amount && (amount != 750 || (m.low == 600 && m.high == 900))) return std::string(m.about ? "about " : "") + std::string(word);
         if (m.amount == 750) return m.about ? "about three quarters" : "three quarters";
     }
     std::string text = text_of(m);
