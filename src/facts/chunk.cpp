@@ -410,6 +410,7 @@ void chunk(std::vector<Item>& items, const ItemContext& context) {
     samples(items);
     prices(items);
     worked_out(items);
+    found_so_many(items);
     swarm_places(items);
     one_frame(items);
     with_what(items);

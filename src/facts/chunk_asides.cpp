@@ -96,6 +96,13 @@ void swarm_places(std::vector<Item>& items) {
     }
 }
 
+void found_so_many(std::vector<Item>& items) {
+    const auto first = std::find_if(items.begin(), items.end(), [](const Item& i) { return !i.idle() && !i.has(Class::link); });
+    if (first == items.end() || !first->is("seen")) return;
+    const auto next = std::find_if(first + 1, items.end(), [](const Item& i) { return !i.idle(); });
+    if (next != items.end() && (is_count(*next) || next->counted || next->what == What::slash)) pass_over(*first);
+}
+
 void worked_out(std::vector<Item>& items) {
     const auto equals = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.what == What::stop && i.text == "="; });
     if (equals == items.end() || std::none_of(items.begin(), equals, [](const Item& i) { return i.is("mite") || i.has(Class::method); })) return;

@@ -24,6 +24,7 @@ void plants_of_boxes(std::vector<Item>& items);
 /// `swarm from the pear tree hived as s1`: where it hung is no hive's.
 void swarm_places(std::vector<Item>& items);
 /// `drop 21 mites in 7 days = 3.0/day`: what follows is worked out from what was counted.
+void found_so_many(std::vector<Item>& items);   // found 7 frames of bees: the number says it
 void worked_out(std::vector<Item>& items);
 /// What something was sold for is not kept: `at 6.50`.
 void prices(std::vector<Item>& items);

@@ -327,7 +327,11 @@ bool LineReader::one_more_there(const Items& items) {
         goes_on_at(out_->back(), said[0].hives.front(), span(items));
         return true;
     }
-    const bool shape = said.size() == 3 && said[0].has(Class::count) && said[0].word(Class::count)->number == 1 && said[2].what == What::hives && said[2].hives.size() == 1 && said[2].unknown_hives.empty();
+    // put a super on h4 and another on h5
+    const auto another = std::find_if(items.begin(), items.end(), [&](const Item& i) { return surface(i) == "another" || i.is("another one"); });
+    if (another != items.end() && said.size() == 2) said.insert(said.begin(), *another);
+    const bool one = said.size() == 3 && (said[0].is("another one") || surface(said[0]) == "another" || (said[0].has(Class::count) && said[0].word(Class::count)->number == 1));
+    const bool shape = one && said[2].what == What::hives && said[2].hives.size() == 1 && said[2].unknown_hives.empty();
     if (!shape || !told_of_one_hive() || out_->back().hives == said[2].hives) return false;
     const Fact& f = out_->back().fact;
     const bool off = f.kind == Kind::super_off && (said[1].is("off") || said[1].is("from")), on = f.kind == Kind::super_on && (said[1].is("on") || said[1].is("to"));

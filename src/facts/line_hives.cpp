@@ -152,13 +152,15 @@ void LineReader::each_of_the_head(const std::vector<Item>& items) {
     if (narrowed && std::any_of(items.begin(), items.end(), [&](const Item& i) { return says_each(i); })) subject_ = head_, box_ = {};
 }
 
-/// `put a super on h1 and one on h2`: as much on either.
+/// `put a super on h1 and one on h2`, `and another on h2`, `and on h2`: as much on either.
 void LineReader::one_there_too(std::vector<std::vector<Item>>& clauses) const {
+    const auto one_more = [&](const Item& k) { return (k.has(Class::count) && k.word(Class::count)->number == 1) || k.is("another one") || surface(k) == "another"; };
     for (std::vector<Item>& items : clauses)
-        for (std::size_t i = 1; i + 4 <= items.size(); ++i) {
+        for (std::size_t i = 1; i + 3 < items.size(); ++i) {
             const auto counts = [](const Item& k) { return k.has(Class::count) || k.what == What::value; };
-            const bool one = items[i].what == What::hives && items[i + 1].is("and") && items[i + 2].has(Class::count) && items[i + 2].word(Class::count)->number == 1;
-            const std::size_t there = i + 4 < items.size() && (items[i + 3].is("on") || items[i + 3].is("to")) ? i + 4 : i + 3;
+            std::size_t there = i + 2;
+            while (there < items.size() && (one_more(items[there]) || items[there].is("on") || items[there].is("to"))) ++there;
+            const bool one = items[i].what == What::hives && items[i + 1].is("and") && there > i + 2;
             if (!one || there + 1 != items.size() || items[there].what != What::hives || std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i), counts)) continue;
             items[i].hives.insert(items[i].hives.end(), items[there].hives.begin(), items[there].hives.end());
             items[i].unknown_hives.insert(items[i].unknown_hives.end(), items[there].unknown_hives.begin(), items[there].unknown_hives.end());

@@ -222,6 +222,13 @@ void LineReader::method_for_all(std::vector<std::vector<Item>>& clauses) const {
         clauses[1].insert(clauses[1].begin(), clauses[0].begin(), clauses[0].end());
         clauses.erase(clauses.begin());
     }
+    // mite drop over 7 days, h4 14, h5 21
+    const auto of_the_method = [](const Item& i) { return i.idle() || i.has(Class::method) || i.is("over") || i.is("per") || i.is("in") || (i.what == What::value && i.value.dimension == Dimension::duration); };
+    const bool hive_follows = clauses.size() > 1 && clauses[1].size() == 2 && is_hives(clauses[1][0]) && (bare_number(clauses[1][1]) || clauses[1][1].what == What::slash);
+    if (hive_follows && std::all_of(clauses[0].begin(), clauses[0].end(), of_the_method)) {
+        clauses[1].insert(clauses[1].begin(), clauses[0].begin(), clauses[0].end());
+        clauses.erase(clauses.begin());
+    }
     const auto hives = std::find_if(clauses.front().begin(), clauses.front().end(), is_hives);
     std::vector<Item> header(clauses.front().begin(), hives);
     if (hives == clauses.front().end() || !any_method(header)) return;

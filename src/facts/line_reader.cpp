@@ -195,6 +195,8 @@ bool LineReader::no_sentence(const std::vector<Item>& items) {
         if (subject_.said()) return (last_.set && join_last(items)) || remark(Reading::Outcome::remark, "");
         for (const Item& i : items)
             if (i.what == What::hives) subject_.hives.insert(subject_.hives.end(), i.hives.begin(), i.hives.end()), subject_.unknown = i.unknown_hives;
+        const bool what_there = out_->size() > first_of_line_ && items.front().what != What::hives;   // 2 supers on h1 and another on h2
+        if (what_there) keep_asked(span(items), "what at that hive?", "write a line for each hive");
         return true;
     }
     // last seen unmarked 14/5: of another day, and no more than that
@@ -275,7 +277,7 @@ void LineReader::clause(std::vector<Item> items) {
     if (items.empty()) return;
     if (items.front().is("taken back") && out_->size() > first_of_line_) return withdraw(items, before_clause_);   // wash 4/300, sorry, 5/300
     if (std::exchange(taken_back_, false)) return ask_which_holds(items);
-    if (no_sentence(items) || count_goes_on(items) || one_more_there(items) || weight_of_the_super_off(items) || due_of_the_treatment(items) || each_of_two(items)) return;
+    if (one_more_there(items) || no_sentence(items) || count_goes_on(items) || weight_of_the_super_off(items) || due_of_the_treatment(items) || each_of_two(items)) return;
     before_clause_ = out_->size();
     each_of_the_head(items);
     if (subject_.several() && items.size() > 1 && says_each(items.front())) items.erase(items.begin());

@@ -40,6 +40,9 @@ void LineReader::honey_from_before(Fact& fact, const Candidate& c) {
         const Fact& before = (*out_)[k].fact;
         // lot A: filled 36 x 1 lb and 12 x 8 oz
         if (fact.kind == Kind::jars && before.kind == Kind::jars && k >= first_of_sentence_ && fact.lot.empty()) fact.lot = before.lot;
+        // extracted 17.5 kg, 17.2%, lot 1: all of that lot
+        const bool named_after = measured_of_lot(fact.kind) && before.kind == Kind::extracted && before.lot.empty() && k >= first_of_sentence_;
+        if (named_after && !fact.lot.empty() && fact.lot != lot_of_line_) (*out_)[k].fact.lot = fact.lot;
         if (of_lot && before.kind == Kind::extracted && fact.lot.empty() && fact.box.by == BoxChoice::By::unsaid) fact.lot = before.lot;
         const bool jars = before.kind == Kind::jars || (before.kind == Kind::gone_out && before.count > 0);
         if (!c.after_jars || !jars) continue;
@@ -175,6 +178,10 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     const bool of_others = out_->size() > first_of_line_ && raw.fact.box.by == BoxChoice::By::all && takes_box_from_before(kind) && !names_super(where) && !out_->back().fact.value.said() &&
                            out_->back().fact.count > 1 && out_->back().fact.box.by == BoxChoice::By::unsaid && out_->back().fact.kind != Kind::super_on && out_->back().fact.kind != Kind::super_count;
     if (of_others) return keep_asked(where, "both of what?", "name the supers, for example `both supers full`");
+    // shook out, boxes home to the shed: what stood there goes with it
+    const auto gone = [](const RawFact& r) { return r.fact.kind == Kind::hive_ended || r.fact.kind == Kind::hive_dead || r.fact.kind == Kind::hive_united; };
+    const bool cleared = kind == Kind::super_off && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), gone) && lower(journal_.sources.text(where)).find("super") == std::string::npos;
+    if (cleared) return raw.hives = subject_.hives, keep_as_words(where, std::move(raw), false);
     settle_box(raw.fact, c);
     const bool frames = (kind == Kind::brood || kind == Kind::stores || kind == Kind::bees) && raw.fact.value.said();
     const bool which_queen = (kind == Kind::queen_marked || kind == Kind::queen_clipped) && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_sentence_), out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::hive_split || r.fact.kind == Kind::nuc_made; });
@@ -246,6 +253,12 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     if (!last_.set) return false;
     const bool of_the_hive = names_hive(items) && std::any_of(items.begin(), items.end(), is_mass);
     if (of_the_hive) return false;   // super off, hive 40 kg
+    // put a super on h4, another on h5: no detail of the one on h4
+    const auto elsewhere = [&](const Item& i) {
+        const auto told = [&](HiveId h) { return last_.out < out_->size() && std::find((*out_)[last_.out].hives.begin(), (*out_)[last_.out].hives.end(), h) != (*out_)[last_.out].hives.end(); };
+        return i.what == What::hives && i.role == Item::Role::none && last_.out < out_->size() && (*out_)[last_.out].fact.kind < Kind::hive_moved && !(*out_)[last_.out].hives.empty() && !std::all_of(i.hives.begin(), i.hives.end(), told);
+    };
+    if (std::any_of(items.begin(), items.end(), elsewhere)) return false;
     std::vector<Item> both = last_.items;
     const bool at_a_number = both.size() > 1 && bare_number(both.back()) && both[both.size() - 2].is("on");
     if (!both.empty() && (both.back().is("on") || at_a_number)) {
@@ -278,6 +291,9 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     const bool lost = out_->size() > last_.out + 1 && !std::all_of(out_->begin() + static_cast<std::ptrdiff_t>(last_.out), out_->end(), told_again);   // excluder and super on, drawn comb
     const bool another_kind = lost || last_.out < out_->size() && !put_on && (*out_)[last_.out].fact.kind != Kind::remark && joined.kind != (*out_)[last_.out].fact.kind;
     if (another_kind) return false;   // strips out, 8 weeks in
+    // clover over, lime next: still over, and nowhere over the lime
+    const bool told_other = joined.kind == Kind::bloom && last_.out < out_->size() && joined.detail != (*out_)[last_.out].fact.detail;
+    if (told_other) return false;
     if (alone && last_.out < out_->size() && joined.kind == (*out_)[last_.out].fact.kind && joined.text != (*out_)[last_.out].fact.text) return false;
     out_->resize(last_.out);
     journal_.readings.resize(last_.readings);

@@ -656,3 +656,23 @@ TEST_CASE("what is told of each of two hives stays with it; asides of cups, quee
         {R"(h2 super about 3/4 full)", R"(h2 super about three quarters)"},
     });
 }
+
+TEST_CASE("another one there, bloom that is over, boxes of a hive that is gone, the lot named last, what was found", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(put a super on h4, another on h5)", R"(h4 +super | h5 +super)"},
+        {R"(Put a drawn super on h4 and another on h5.)", R"(h4 +super drawn | h5 +super drawn)"},
+        {R"(put a super on h4 and on h5)", R"(h4 +super | h5 +super)"},
+        {R"(put 2 supers on h4 and another on h5)", R"(h4 +2 supers | ?h5 "another on h5" | !not-understood)"},
+        {R"(took a super off h1 and another off h2)", R"(h1 -super | h2 -super)"},
+        {R"(ironbark finished, bloodwood next)", R"(ironbark over | "bloodwood next")"},
+        {R"(clover over, quux)", R"(white clover over | "quux")"},
+        {R"(clover over the hill)", R"(white clover in bloom)"},
+        {R"(h6 drone layer for certain, shook out in front of h5, boxes home to the shed.)", R"(h6 drone layer | h6 shook out in front of h5 | h6 "boxes home to the shed")"},
+        {R"(Extracted 17.5 kg from h1 h2, 17.8%, lot 1)", R"(extracted 17.5 kg lot 1 from h1 h2 | moisture 17.8% lot 1)"},
+        {R"(h1: I found 7 frames of bees and 4 frames of brood)", R"(h1 7 frames of bees | h1 4 frames of brood)"},
+        {R"(n1 came through fine on 4 frames of bees)", R"(n1 4 frames of bees)"},
+        {R"(h4 super three parts full)", R"(h4 super three quarters)"},
+        {R"(h4-h5, mite drop over 7 days, h4 14, h5 21)", R"(h4 drop 14 mites in 7 days | h5 drop 21 mites in 7 days)"},
+        {R"(extracted 71 lb lot A. It tested 17.4% moisture on the refractometer.)", R"(extracted 71 lb lot A | moisture 17.4% lot A)"},
+    });
+}
