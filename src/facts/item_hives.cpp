@@ -236,7 +236,7 @@ bool Itemiser::hive() {
         length += 2;
     }
     std::size_t next = length;
-    bool commas = false;
+    bool listed = false, commas = false;
     // A bare number goes on a list only where nothing follows that it could count.
     const bool plural = word(0, "hives") || word(0, "colonies");
     const std::string stem = id != no_hive && name.find_first_not_of("0123456789", words.size()) == name.npos ? words : std::string{};
@@ -259,16 +259,20 @@ bool Itemiser::hive() {
     };
     for (;;) {
         std::size_t skip = next;
-        // thymol on h1 h2, h3 calm: the comma begins another clause
-        if (inside && item.hives.size() + item.unknown_hives.size() > 1 && !commas && symbol(skip, ",")) break;
+        const bool first_comma = listed && !commas && symbol(skip, ",");
         commas = commas || symbol(skip, ",");
         const bool ranged = symbol(skip, "-") || word(skip, "to") || word(skip, "thru") || word(skip, "through");
+        listed = listed || (!ranged && !symbol(skip, ",") && item.hives.size() + item.unknown_hives.size() > 0);   // not h1-h3, h5
         if (ranged) ++skip;
         else while (symbol(skip, ",") || symbol(skip, "&") || symbol(skip, "+") || word(skip, "and")) ++skip;
         std::size_t more = 0;
         std::string said;
         HiveId other = one_hive(skip, more, said);
         if (more > 0 && colour_of_queen(skip, more)) break;
+        // thymol on h1 h2, h3 calm: the comma begins another clause, but not in `thymol on h1 h2, h3`
+        const Token* after = token(skip + more);
+        const bool goes_on = after && after->type != Token::Type::symbol && !(after->type == Token::Type::word && (after->text == "and" || after->text == "to"));
+        if (inside && first_comma && (more == 0 || goes_on)) break;
         // queen laying in h2, h4 virgin seen: the comma begins another clause
         if (more > 0 && inside && symbol(next, ",") && says_more(skip + more)) break;
         // moved to h8, h8's light: another clause

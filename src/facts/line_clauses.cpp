@@ -356,8 +356,9 @@ bool LineReader::count_goes_on(const Items& items) {
         joined.erase(joined.begin() + static_cast<std::ptrdiff_t>(i) + 1, joined.begin() + static_cast<std::ptrdiff_t>(i) + 3);
     }
     for (const Item& i : joined) {
-        if (i.what == What::hives && i.role == Item::Role::none && !hive && !number) hive = &i;
+        if (i.what == What::hives && i.role == Item::Role::none && !hive) hive = &i;   // h2 4; 14 h5
         else if ((i.what == What::value || i.what == What::slash || i.is("none")) && i.text != "nth" && !number) number = &i;
+        else if ((i.is("on") || i.is("in") || i.is("at")) && number && !hive) continue;   // 9/300 on h3
         else if (!i.idle() || i.loose) return false;
     }
     if (!hive || !number || !hive->unknown_hives.empty() || hive->hives.size() != 1 || !told_of_one_hive()) return false;

@@ -185,11 +185,16 @@ void LineReader::both_of_them(std::vector<Item>& items) const {
     std::size_t named = subject_.hives.size();
     for (const Item& i : items)
         if (i.what == What::hives && i.role == Item::Role::none) named = std::max(named, i.hives.size());
+    const auto so_many = [&](const Item& n) {
+        const grammar::Word* word = n.what == What::term ? n.word(Class::count) : nullptr;
+        return word ? word->number == static_cast<int>(named) : bare_number(n) && n.value.amount == static_cast<std::int64_t>(named) * 1000;
+    };
     for (std::size_t k = 0; k < items.size(); ++k) {
         Item& i = items[k];
+        if (k + 2 == items.size() && surface(i) == "in all" && so_many(items[k + 1])) i.loose = true, items.pop_back();   // eggs in all three
         if (i.what != What::term || !((i.is("both") && named == 2) || (i.is("all") && (named > 1 || subject_.all) && !i.has(Class::order)))) continue;
         i.loose = true;
-        if (k + 2 == items.size() && bare_number(items[k + 1]) && items[k + 1].value.amount == static_cast<std::int64_t>(named) * 1000) items.pop_back();   // eggs in all three
+        if (k + 2 == items.size() && so_many(items[k + 1])) items.pop_back();   // eggs in all 3
         if (k > 0 && k + 1 == items.size() && (items[k - 1].is("in") || items[k - 1].is("on") || items[k - 1].is("of"))) items[k - 1].loose = true;   // eggs in both
     }
 }
@@ -232,6 +237,12 @@ void LineReader::method_for_all(std::vector<std::vector<Item>>& clauses) const {
     const auto hives = std::find_if(clauses.front().begin(), clauses.front().end(), is_hives);
     std::vector<Item> header(clauses.front().begin(), hives);
     if (hives == clauses.front().end() || !any_method(header)) return;
+    // drop 8 mites in 4 days h4, 14 h5: the 8 is h4's
+    std::vector<Item> for_all = header;
+    std::erase_if(for_all, [](const Item& i) { return i.what == What::stop; });
+    said_once(for_all);
+    const bool counted = std::any_of(for_all.begin(), for_all.end(), [](const Item& i) { return i.what == What::slash || (bare_number(i) && i.value.amount < 50'000); });
+    if (counted) return;
     clauses.front().erase(clauses.front().begin(), hives);
     std::erase_if(header, [](const Item& i) { return i.what == What::stop; });
     const std::vector<Item> once = said_once(header);

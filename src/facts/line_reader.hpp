@@ -120,6 +120,7 @@ private:
         bool boxes = false;            ///< the line told of boxes
         bool cells_last = false;       ///< the last fact is of cells or cups
         bool of_the_cells = false;     ///< and the clause is of them
+        bool laying = false;           ///< the clause says that a queen lays
         bool queen_last = false;       ///< the last fact is of the queen
         bool whole_hive = false;       ///< the clause names the hive: `hive 40 kg`
         bool stands = false;           ///< `has a super on`: how it is, and no word of when it went on
@@ -172,6 +173,7 @@ private:
     bool one_more_there(const std::vector<Item>& items);
     bool count_goes_on(const std::vector<Item>& items);
     void reach(RawFact& raw, std::uint32_t end);
+    Measure stay_of(const Fact& treatment, Day due) const;
     bool due_of_the_treatment(const std::vector<Item>& items);
     bool weight_of_the_super_off(const std::vector<Item>& items);
     bool honey_of_these(const std::vector<Item>& items);

@@ -75,6 +75,7 @@ LineReader::Told LineReader::told_before(const std::vector<Item>& items) const {
     told.cells_last = last == Kind::queen_cells || last == Kind::cups || last == Kind::cells_removed || last == Kind::cells_left;
     told.queen_last = last == Kind::queen || last == Kind::queen_marked || last == Kind::queen_clipped;
     told.of_the_cells = told.cells_last && any([&](const Item& k) { const std::string said = surface(k); return said == "none" || said == "them" || said == "in them" || said == "of them"; });
+    told.laying = any([](const Item& k) { return k.is("laying"); });
     told.whole_hive = names_hive(items);
     told.boxes = boxes_unread_ || std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind < Kind::hive_moved || r.fact.box.by != BoxChoice::By::unsaid; });
     told.extracted = of_line(Kind::extracted);
@@ -117,6 +118,8 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     if (!told.box) no_reading([](const Candidate& c) { return c.carries_box; });
     // 5 queen cups but none of them had an egg, 5 cups, no eggs in them: of the cups
     if (told.of_the_cells) no_reading([](const Candidate& c) { return c.fact.kind == Kind::eggs || c.fact.kind == Kind::larvae || c.fact.kind == Kind::brood; });
+    // the new queen in h5 is laying: she stands there
+    if (told.laying && std::any_of(part.begin(), part.end(), [&](const Item& k) { return surface(k).ends_with("queen in"); })) no_reading([](const Candidate& c) { return c.fact.kind == Kind::queen_introduced; });
     // saw a virgin, small and quick: of her
     const auto size = [&](const Item& k) { const std::string said = surface(k); return said == "small" || said == "big" || said == "large"; };
     if (told.queen_last && std::any_of(part.begin(), part.end(), size)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::strength; });

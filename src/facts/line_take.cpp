@@ -166,6 +166,8 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     raw.fact.span = where;
     if (happened && kind == Kind::weight_change) raw.fact.text = iso(*happened);
     else if (happened) raw.fact.happened = *happened;
+    const auto due = std::find_if(last_.items.begin(), last_.items.end(), [](const Item& i) { return i.what == What::day && i.text == "due"; });
+    if (kind == Kind::treatment_on && happened && due != last_.items.end() && raw.fact.second.said()) raw.fact.second = stay_of(raw.fact, due->day);
     brood_said_ = brood_said_ || kind == Kind::brood || kind == Kind::eggs || kind == Kind::larvae;
     cells_said_ = cells_said_ || kind == Kind::queen_cells || kind == Kind::cells_removed || kind == Kind::cells_left;
     food_said_ = food_said_ || kind == Kind::feed;
@@ -199,6 +201,16 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     put(std::move(raw), std::move(reading));
 }
 
+/// `strips in on 15/8, out by 29/8`: how long they stay is counted from the day they went in; a date without its year is
+/// the first after that day.
+Measure LineReader::stay_of(const Fact& treatment, Day due) const {
+    const Day in = treatment.happened == Day{} ? context_->noted : treatment.happened;
+    const date::year_month_day ymd{due};
+    const date::year_month_day year_before{ymd.year() - date::years{1}, ymd.month(), ymd.day()};
+    const bool earlier = year_before.ok() && date::sys_days{year_before} > in;
+    return days_to(in, earlier ? Day{date::sys_days{year_before}} : due);
+}
+
 /// `amitraz strips in, 2 a box, out by 15 July`: how long they stay that went in before. True when it is.
 bool LineReader::due_of_the_treatment(const std::vector<Item>& items) {
     const Item* day = nullptr;
@@ -214,7 +226,7 @@ bool LineReader::due_of_the_treatment(const std::vector<Item>& items) {
         RawFact& raw = (*out_)[k];
         const bool of_others = subject_.said() && raw.hives != subject_.hives;
         if (raw.fact.kind != Kind::treatment_on || raw.fact.second.said() || of_others) continue;
-        raw.fact.second = days_to(context_->noted, day->day);
+        raw.fact.second = stay_of(raw.fact, day->day);
         reach(raw, span(items).end);
         told = true;
     }
@@ -254,9 +266,11 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     const bool of_the_hive = names_hive(items) && std::any_of(items.begin(), items.end(), is_mass);
     if (of_the_hive) return false;   // super off, hive 40 kg
     // put a super on h4, another on h5: no detail of the one on h4
+    const Kind told_last = last_.out < out_->size() ? (*out_)[last_.out].fact.kind : Kind::remark;
+    const bool of_lives = told_last >= Kind::hive_moved && told_last <= Kind::swarmed;   // split, h12: the new one
     const auto elsewhere = [&](const Item& i) {
         const auto told = [&](HiveId h) { return last_.out < out_->size() && std::find((*out_)[last_.out].hives.begin(), (*out_)[last_.out].hives.end(), h) != (*out_)[last_.out].hives.end(); };
-        return i.what == What::hives && i.role == Item::Role::none && last_.out < out_->size() && (*out_)[last_.out].fact.kind < Kind::hive_moved && !(*out_)[last_.out].hives.empty() && !std::all_of(i.hives.begin(), i.hives.end(), told);
+        return i.what == What::hives && i.role == Item::Role::none && last_.out < out_->size() && !of_lives && told_last != Kind::remark && told_last != Kind::extracted && !(*out_)[last_.out].hives.empty() && !std::all_of(i.hives.begin(), i.hives.end(), told);
     };
     if (std::any_of(items.begin(), items.end(), elsewhere)) return false;
     std::vector<Item> both = last_.items;

@@ -676,3 +676,24 @@ TEST_CASE("another one there, bloom that is over, boxes of a hive that is gone, 
         {R"(extracted 71 lb lot A. It tested 17.4% moisture on the refractometer.)", R"(extracted 71 lb lot A | moisture 17.4% lot A)"},
     });
 }
+
+TEST_CASE("ranges in lists, numbers before their hives, days counted from when it went in", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(firsts on h1-h3, h5, h7-h9)", R"(h1 +super | h2 +super | h3 +super | h5 +super | h7 +super | h8 +super | h9 +super)"},
+        {R"(thymol on h1 h2, h3)", R"(h1 thymol in | h2 thymol in | h3 thymol in)"},
+        {R"(super on h1 and h2, h5)", R"(h1 +super | h2 +super | h5 +super)"},
+        {R"(thymol on h1 h2, h3 5 seams)", R"(h1 thymol in | h2 thymol in | h3 5 seams)"},
+        {R"(h1 calm, h2)", R"(h1 temper calm | ?h1 "h2" | !not-understood)"},
+        {R"(No cells anywhere in h4.)", R"(h4 no queen cells)"},
+        {R"(The new queen in h5 is laying a nice pattern.)", R"(?h5 "The new queen in h5 is laying a nice pattern" | !not-understood)"},
+        {R"(drop 8 mites in 4 days h4, 14 h5, 3 h6)", R"(h4 drop 8 mites in 4 days | h5 drop 14 mites in 4 days | h6 drop 3 mites in 4 days)"},
+        {R"(Mite wash was 6 in 300 on h1 and 9 in 300 on h3.)", R"(h1 wash 6/300 | h3 wash 9/300)"},
+        {R"(h4 h5: formic acid strips in on 15/5, out by 29/5)", R"(h4 formic acid in for 14 days on 2026-05-15 | h5 formic acid in for 14 days on 2026-05-15)"},
+        {R"(h4 formic acid strips in on 15/5, out by 29/6)", R"(h4 formic acid in for 45 days on 2026-05-15)"},
+        {R"(h1 super 60% full, nil capped)", R"(h1 super 60% full | h1 super uncapped)"},
+        {R"(h1 super 70% full, 60% on h2)", R"(h1 super 70% full | h2 super 60% full)"},
+        {R"(h1 h2 h3 eggs in all three)", R"(h1 eggs seen | h2 eggs seen | h3 eggs seen)"},
+        {R"(h1 light on stores when hefted)", R"(h1 stores light)"},
+        {R"(Two queen cups in h3, both empty, and another on h5.)", R"(h3 2 queen cups | ?h3 "both empty" | ?h5 "and another on h5" | !not-understood | !not-understood)"},
+    });
+}
