@@ -34,7 +34,8 @@ first_number() {
 
 tags_of() {
     case $1 in
-    facts) echo '[facts]~[figures]~[.]' ;;
+    lines) echo '[lines]~[figures]~[.]' ;;
+    facts) echo '[facts]~[lines]~[figures]~[.]' ;;
     coverage) echo '[figures][coverage]~[.]' ;;
     figures) echo '[figures]~[coverage]~[.]' ;;
     *) echo '~[facts]~[figures]~[.]' ;;
@@ -51,7 +52,7 @@ part() {
 # What is worked out over many invented journals comes out the same in every build and ten times slower under the
 # sanitizers: the release build shows it.
 parts_of() {
-    echo facts rest
+    echo lines facts rest
     [ "$1" != release ] || echo figures coverage
 }
 

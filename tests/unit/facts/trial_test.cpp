@@ -4,7 +4,7 @@
 
 #include "said.hpp"
 
-TEST_CASE("made-up seasons in three manners", "[facts]") {
+TEST_CASE("made-up seasons in three manners", "[facts][lines]") {
     waxtab::test::check_lines({
         {R"(hive 1: BIAS on 6, eggs seen. Q not seen. 1 super, half full. Calm.)", R"(h1 BIAS on 6 | h1 eggs seen | h1 queen not seen | h1 1 super | h1 super half | h1 temper calm)"},
         {R"(hive 2: queen seen, marked blue. 5 frames of brood. Stores good.)", R"(h2 queen seen | h2 queen marked blue | h2 5 frames of brood | h2 plenty of stores)"},
@@ -125,7 +125,7 @@ TEST_CASE("made-up seasons in three manners", "[facts]") {
     });
 }
 
-TEST_CASE("sentences and scribbles that once went wrong", "[facts]") {
+TEST_CASE("sentences and scribbles that once went wrong", "[facts][lines]") {
     waxtab::test::check_lines({
         {R"(took super off h2, 13 kg, both off h3, 25 kg; clearer boards off)", R"(h2 -super 13 kg | h3 -all supers 25 kg | ?"clearer boards off" | !no-hive)"},
         {R"(h4: Super no. 2 on underneath)", R"(h4 +super under)"},
@@ -210,7 +210,7 @@ TEST_CASE("sentences and scribbles that once went wrong", "[facts]") {
     });
 }
 
-TEST_CASE("lists, corrections and asides that once went wrong", "[facts]") {
+TEST_CASE("lists, corrections and asides that once went wrong", "[facts][lines]") {
     waxtab::test::check_lines({
         {R"(h1 super is half drawn out... I mean half full, and calm)", R"(?h1 "super is half drawn out... I mean half full" | h1 temper calm | !not-understood)"},
         {R"(willow & gorse pollen going in)", R"("willow & gorse pollen going in" | "gorse pollen going in")"},
@@ -254,7 +254,7 @@ TEST_CASE("lists, corrections and asides that once went wrong", "[facts]") {
     });
 }
 
-TEST_CASE("another one, plans at the end, lists with a stranger", "[facts]") {
+TEST_CASE("another one, plans at the end, lists with a stranger", "[facts][lines]") {
     waxtab::test::check_lines({
         {R"(h3 bottom ideal about three quarters full, top one just started nothing capped)", R"(h3 bottom about three quarters | h3 top started | h3 top uncapped)"},
         {R"(h2 super 80% full, another drawn one added above it)", R"(h2 super 80% full | h2 +super drawn over)"},
@@ -290,7 +290,7 @@ TEST_CASE("another one, plans at the end, lists with a stranger", "[facts]") {
     });
 }
 
-TEST_CASE("what a clause that was not read takes with it, days to come", "[facts]") {
+TEST_CASE("what a clause that was not read takes with it, days to come", "[facts][lines]") {
     waxtab::test::check_lines({
         {R"(h4 super is half full with rape, nothing capped yet)", R"(?h4 "super is half full with rape" | ?h4 "nothing capped yet" | !not-understood | !not-understood)"},
         {R"(h1 three play cups, one has an egg in)", R"(h1 3 queen cups | ?h1 "one has an egg in" | !not-understood)"},
@@ -323,7 +323,7 @@ TEST_CASE("what a clause that was not read takes with it, days to come", "[facts
     });
 }
 
-TEST_CASE("both of what, totals, what begins and ends", "[facts]") {
+TEST_CASE("both of what, totals, what begins and ends", "[facts][lines]") {
     waxtab::test::check_lines({
         {R"(h1 2 queen cups, both empty, 8 frames of brood)", R"(h1 2 queen cups dry | h1 8 frames of brood)"},
         {R"(Pulled 2 supers off h1, left the foundation one on, and one off h2)", R"(h1 -2 supers | ?h1 "left the foundation one on" | ?h2 "and one off h2" | !not-understood | !not-understood)"},
@@ -335,7 +335,7 @@ TEST_CASE("both of what, totals, what begins and ends", "[facts]") {
     });
 }
 
-TEST_CASE("boxes weighed together, hives by number, washes in a list, and further manners", "[facts]") {
+TEST_CASE("boxes weighed together, hives by number, washes in a list, and further manners", "[facts][lines]") {
     waxtab::test::check_lines({
         {R"(heather finished, cold nights, all hives home tomorrow)", R"(heather over | "cold nights" | todo "all hives home tomorrow")"},
         {R"(thymol on, all but n1)", R"(h1 thymol in | h2 thymol in | h3 thymol in | h4 thymol in | h5 thymol in | h6 thymol in | h7 thymol in | h8 thymol in | h9 thymol in)"},
@@ -403,7 +403,7 @@ TEST_CASE("boxes weighed together, hives by number, washes in a list, and furthe
     });
 }
 
-TEST_CASE("what goes on from hive to hive, what is noted, inserted and observed", "[facts]") {
+TEST_CASE("what goes on from hive to hive, what is noted, inserted and observed", "[facts][lines]") {
     waxtab::test::check_lines({
         {R"(h1 needs a super next time, they've got bees on all 16 frames)", R"(h1 todo "needs a super next time" | h1 16 frames of bees)"},
         {R"(64F by the time I got out there)", R"(64F | "I got out there")"},
@@ -450,7 +450,7 @@ TEST_CASE("what goes on from hive to hive, what is noted, inserted and observed"
     });
 }
 
-TEST_CASE("weights of hives and boxes, deeds said once, dates with a year", "[facts]") {
+TEST_CASE("weights of hives and boxes, deeds said once, dates with a year", "[facts][lines]") {
     waxtab::test::check_lines({
         {R"(h3 super came off empty, hive about 40 kg by the luggage scale.)", R"(h3 -super empty | h3 weighs 36-44 kg)"},
         {R"(58F, sunny, a little breezy.)", R"(58F | sunny | breezy)"},
@@ -475,7 +475,7 @@ TEST_CASE("weights of hives and boxes, deeds said once, dates with a year", "[fa
     });
 }
 
-TEST_CASE("all but these, ranges, hours, what came off of each", "[facts]") {
+TEST_CASE("all but these, ranges, hours, what came off of each", "[facts][lines]") {
     waxtab::test::check_lines({
         {R"(Fed everybody but #1 and #3 a gal of 2:1)", R"(h2 fed 1 gal thick syrup | h4 fed 1 gal thick syrup | h5 fed 1 gal thick syrup | h6 fed 1 gal thick syrup | h7 fed 1 gal thick syrup | h8 fed 1 gal thick syrup | h9 fed 1 gal thick syrup | n1 fed 1 gal thick syrup)"},
         {R"(h1 1 cup with an egg)", R"(h1 1 charged cup)"},
@@ -509,7 +509,7 @@ TEST_CASE("all but these, ranges, hours, what came off of each", "[facts]") {
     });
 }
 
-TEST_CASE("each sentence with its hive, taken back, named by lot and by shed", "[facts]") {
+TEST_CASE("each sentence with its hive, taken back, named by lot and by shed", "[facts][lines]") {
     waxtab::test::check_lines({
         {R"(h4 2 supers off. h3, cut comb super on. h1 calm)", R"(h4 -2 supers | h3 +super cut comb | h1 temper calm)"},
         {R"(h6 Housed in full box.)", R"(?h6 "Housed in full box" | !not-understood)"},
@@ -547,7 +547,7 @@ TEST_CASE("each sentence with its hive, taken back, named by lot and by shed", "
     });
 }
 
-TEST_CASE("about done, taken back with a sorry, one more there", "[facts]") {
+TEST_CASE("about done, taken back with a sorry, one more there", "[facts][lines]") {
     waxtab::test::check_lines({
         {R"(goldenrod about done)", R"(goldenrod nearly over)"},
         {R"(I give that queen a month, 2 stings for my opinion)", R"("I give that queen a month" | ?"2 stings for my opinion" | !not-understood)"},
@@ -567,7 +567,7 @@ TEST_CASE("about done, taken back with a sorry, one more there", "[facts]") {
     });
 }
 
-TEST_CASE("ends of treatments, shares of a harvest, denials apart, feeds of one kind", "[facts]") {
+TEST_CASE("ends of treatments, shares of a harvest, denials apart, feeds of one kind", "[facts][lines]") {
     waxtab::test::check_lines({
         {R"(h1-h3: thymol on, 50 g each, off on 13 September 2026; h4 formic acid, out 30 August)", R"(h1 thymol in | h2 thymol in | h3 thymol in | ?h1 "50 g each" | ?h2 "50 g each" | ?h3 "50 g each" | ?h1 "off on 13 September 2026" | ?h2 "off on 13 September 2026" | ?h3 "off on 13 September 2026" | h4 treated formic acid | ?h4 "out 30 August" | !not-understood | !not-understood | !not-understood)"},
         {R"(extracted 21.4 kg from h1 (11.3 kg) and h3 (10.1 kg), lot 26A)", R"(extracted 21.4 kg lot 26A from h1 h3 | ?"11.3 kg" | ?"10.1 kg" | !not-understood | !not-understood)"},
@@ -596,7 +596,7 @@ TEST_CASE("ends of treatments, shares of a harvest, denials apart, feeds of one 
     });
 }
 
-TEST_CASE("six drawn and filled, frames that went along", "[facts]") {
+TEST_CASE("six drawn and filled, frames that went along", "[facts][lines]") {
     waxtab::test::check_lines({
         {R"(h3 top super 6 combs of ten drawn and filled)", R"(?h3 "top super 6 combs of ten drawn and filled" | !not-understood)"},
         {R"(h5 split into n1, took 4 frames of brood, 2 frames of honey and the old queen.)", R"(h5 split into n1 | ?h5 "took 4 frames of brood" | ?h5 "2 frames of honey" | h5 "the old queen" | !not-understood | !not-understood)"},
@@ -604,7 +604,7 @@ TEST_CASE("six drawn and filled, frames that went along", "[facts]") {
     });
 }
 
-TEST_CASE("about and maybe, a hive in a note that looks like a set-up line", "[facts]") {
+TEST_CASE("about and maybe, a hive in a note that looks like a set-up line", "[facts][lines]") {
     waxtab::test::check_lines({
         {R"(h1 maybe 4 seams)", R"(h1 about 4 seams)"},
         {R"(h1 stores ok, about two frames)", R"(h1 stores fair | h1 about 2 frames of stores)"},
@@ -615,7 +615,7 @@ TEST_CASE("about and maybe, a hive in a note that looks like a set-up line", "[f
     });
 }
 
-TEST_CASE("a dash after a hive's name, a sorry on a line of its own", "[facts]") {
+TEST_CASE("a dash after a hive's name, a sorry on a line of its own", "[facts][lines]") {
     waxtab::test::check_lines({
         {R"(Hive 3 - 7 seams)", R"(h3 7 seams)"},
         {R"(hive 3 - 70% full)", R"(h3 70% full)"},
@@ -625,7 +625,7 @@ TEST_CASE("a dash after a hive's name, a sorry on a line of its own", "[facts]")
     });
 }
 
-TEST_CASE("what is told of each of two hives stays with it; asides of cups, queens and boxes taken off", "[facts]") {
+TEST_CASE("what is told of each of two hives stays with it; asides of cups, queens and boxes taken off", "[facts][lines]") {
     waxtab::test::check_lines({
         {R"(I took the top super off h1 and the super off h2)", R"(h1 -top super | h2 -super)"},
         {R"(put a super on h1 and a feeder on h2)", R"(h1 +super | h2 feeder on)"},
@@ -657,7 +657,7 @@ TEST_CASE("what is told of each of two hives stays with it; asides of cups, quee
     });
 }
 
-TEST_CASE("another one there, bloom that is over, boxes of a hive that is gone, the lot named last, what was found", "[facts]") {
+TEST_CASE("another one there, bloom that is over, boxes of a hive that is gone, the lot named last, what was found", "[facts][lines]") {
     waxtab::test::check_lines({
         {R"(put a super on h4, another on h5)", R"(h4 +super | h5 +super)"},
         {R"(Put a drawn super on h4 and another on h5.)", R"(h4 +super drawn | h5 +super drawn)"},
@@ -677,7 +677,7 @@ TEST_CASE("another one there, bloom that is over, boxes of a hive that is gone, 
     });
 }
 
-TEST_CASE("ranges in lists, numbers before their hives, days counted from when it went in", "[facts]") {
+TEST_CASE("ranges in lists, numbers before their hives, days counted from when it went in", "[facts][lines]") {
     waxtab::test::check_lines({
         {R"(firsts on h1-h3, h5, h7-h9)", R"(h1 +super | h2 +super | h3 +super | h5 +super | h7 +super | h8 +super | h9 +super)"},
         {R"(thymol on h1 h2, h3)", R"(h1 thymol in | h2 thymol in | h3 thymol in)"},

@@ -5,7 +5,7 @@
 
 using waxtab::test::check_lines;
 
-TEST_CASE("lines that keepers type are each decided", "[facts]") {
+TEST_CASE("lines that keepers type are each decided", "[facts][lines]") {
     check_lines({
         {R"(h3 top 70%)", R"(h3 top 70%)"},
         {R"(h3 top 70% capped)", R"(h3 top 70% capped)"},
@@ -40,7 +40,7 @@ TEST_CASE("lines that keepers type are each decided", "[facts]") {
     });
 }
 
-TEST_CASE("supers on and off, moves, fill, boards", "[facts]") {
+TEST_CASE("supers on and off, moves, fill, boards", "[facts][lines]") {
     check_lines({
         // supers on
         {R"(h3 added a super)", R"(h3 +super)"},
@@ -205,7 +205,7 @@ TEST_CASE("supers on and off, moves, fill, boards", "[facts]") {
     });
 }
 
-TEST_CASE("colony, queen, food, treatments, mites", "[facts]") {
+TEST_CASE("colony, queen, food, treatments, mites", "[facts][lines]") {
     check_lines({
         // brood
         {R"(h3 brood on 6 frames)", R"(h3 6 frames of brood)"},
@@ -380,7 +380,7 @@ TEST_CASE("colony, queen, food, treatments, mites", "[facts]") {
     });
 }
 
-TEST_CASE("lives of hives, yard, honey, shed, several hives, other days", "[facts]") {
+TEST_CASE("lives of hives, yard, honey, shed, several hives, other days", "[facts][lines]") {
     check_lines({
         // lives
         {R"(h3 swarmed)", R"(h3 swarmed)"},
@@ -529,7 +529,7 @@ TEST_CASE("lives of hives, yard, honey, shed, several hives, other days", "[fact
     });
 }
 
-TEST_CASE("hives named last or by bare numbers, the same again, due days", "[facts]") {
+TEST_CASE("hives named last or by bare numbers, the same again, due days", "[facts][lines]") {
     check_lines({
         {R"(took excluder out of 6)", R"(h6 excluder off)"},
         {R"(Requeened 7)", R"(h7 requeened)"},
