@@ -138,7 +138,7 @@ Ending option_error(const CLI::App& app, const CLI::ParseError& error, const std
         if (!argument.starts_with('-') || argument == "-" || std::find(known.begin(), known.end(), name) != known.end()) continue;
         const std::string near = nearest(name, known);
         return refused(fmt::format("{} has no option '{}'{}", app.get_name(), name,
-                                     near.empty() ? "" : fmt::format("; did you mean '{}'?", near)));
+                                   near.empty() ? "" : fmt::format("; did you mean '{}'?", near)));
     }
     return refused(error.what());
 }

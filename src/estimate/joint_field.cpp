@@ -148,7 +148,6 @@ public:
     }
 
 private:
-
     Slots local_slots(int hive) const {
         Slots slots{0, 1, 2};
         slots.insert(slots.end(), hives_[at(hive)].begin(), hives_[at(hive)].end());

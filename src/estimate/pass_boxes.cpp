@@ -10,8 +10,6 @@ namespace {
 using Eigen::MatrixXd;
 using Eigen::VectorXd;
 
-
-
 }  // namespace
 
 void Pass::arrive(const TapeEntry& e) {

@@ -12,7 +12,6 @@ namespace {
 using Eigen::MatrixXd;
 using Eigen::VectorXd;
 
-
 /// A fall of so many standard deviations below what bees can have left is no misjudged share any more.
 constexpr double sure_fall = 3;
 /// The most a strong hive gains in a day of heavy flow, kg; above, something was put on or fed. A guess on the high side.

@@ -11,7 +11,6 @@ using Eigen::VectorXd;
 using Sighted = BoxSighting::What;
 using Side = ShareReading::Side;
 
-
 /// A super is called full when it is as good as full: 95 %, give or take 4.
 constexpr double full_from = 0.95, full_soft = 0.04;
 

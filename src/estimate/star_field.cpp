@@ -121,7 +121,6 @@ public:
     std::vector<Moments> smoothed() const override { return {}; }
 
 private:
-
     Gaussian shared_;
     std::vector<Given> hives_;
 };

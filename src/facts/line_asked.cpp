@@ -105,8 +105,7 @@ void LineReader::unread(const std::vector<Item>& items) {
     const bool number = !negated && std::any_of(items.begin(), items.end(), with_digits);   // none is passed over in silence
     const bool placed = out_->size() > first_of_line_ && (out_->back().fact.kind == Kind::super_on || out_->back().fact.kind == Kind::drawn) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::placing); });   // super on, under the odd one
     const bool how_full = boxes_unread_ && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::amount) && !i.is("started"); });   // maybe a third full
-    const auto another = [&](const Item& i) { return surface(i) == "another" || i.is("another one"); };
-    const bool one_there = std::any_of(items.begin(), items.end(), another) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });   // and another on h5
+    const bool one_there = std::any_of(items.begin(), items.end(), [&](const Item& i) { return says_another(i); }) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });   // and another on h5
     const bool flagged = number || placed || one_there || how_full || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
                          (!negated && (tells_of_a_deed(items) || strange_thing_done(items) || (!doubted && std::any_of(items.begin(), items.end(), speaks_of_data))));
     keep_words(items, Kind::remark, negated && eventful(items) ? Reading::Outcome::put_out : Reading::Outcome::remark, negated && eventful(items) ? "not" : "");

@@ -328,9 +328,9 @@ bool LineReader::one_more_there(const Items& items) {
         return true;
     }
     // put a super on h4 and another on h5
-    const auto another = std::find_if(items.begin(), items.end(), [&](const Item& i) { return surface(i) == "another" || i.is("another one"); });
+    const auto another = std::find_if(items.begin(), items.end(), [&](const Item& i) { return says_another(i); });
     if (another != items.end() && said.size() == 2) said.insert(said.begin(), *another);
-    const bool one = said.size() == 3 && (said[0].is("another one") || surface(said[0]) == "another" || (said[0].has(Class::count) && said[0].word(Class::count)->number == 1));
+    const bool one = said.size() == 3 && (says_another(said[0]) || (said[0].has(Class::count) && said[0].word(Class::count)->number == 1));
     const bool shape = one && said[2].what == What::hives && said[2].hives.size() == 1 && said[2].unknown_hives.empty();
     if (!shape || !told_of_one_hive() || out_->back().hives == said[2].hives) return false;
     const Fact& f = out_->back().fact;

@@ -154,7 +154,7 @@ void LineReader::each_of_the_head(const std::vector<Item>& items) {
 
 /// `put a super on h1 and one on h2`, `and another on h2`, `and on h2`: as much on either.
 void LineReader::one_there_too(std::vector<std::vector<Item>>& clauses) const {
-    const auto one_more = [&](const Item& k) { return (k.has(Class::count) && k.word(Class::count)->number == 1) || k.is("another one") || surface(k) == "another"; };
+    const auto one_more = [&](const Item& k) { return (k.has(Class::count) && k.word(Class::count)->number == 1) || says_another(k); };
     for (std::vector<Item>& items : clauses)
         for (std::size_t i = 1; i + 3 < items.size(); ++i) {
             const auto counts = [](const Item& k) { return k.has(Class::count) || k.what == What::value; };

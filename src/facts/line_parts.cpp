@@ -346,8 +346,9 @@ bool LineReader::each_of_two(const std::vector<Item>& items) {
 /// `fed h1 2 L and h2 3 L of 2:1`: a clause for each, that the ratio may go to both.
 void LineReader::feeds_apart(std::vector<std::vector<Item>>& clauses) const {
     for (std::size_t c = 0; c < clauses.size(); ++c) {
+        if (std::none_of(clauses[c].begin(), clauses[c].end(), [](const Item& i) { return i.is("fed"); })) continue;
         const std::size_t k = other_hive_at(clauses[c]);
-        if (k > 0 && is_hives(clauses[c][k + 1]) && std::any_of(clauses[c].begin(), clauses[c].end(), [](const Item& i) { return i.is("fed"); })) break_clause(clauses, c, k, k + 1);
+        if (k > 0 && is_hives(clauses[c][k + 1])) break_clause(clauses, c, k, k + 1);
     }
 }
 

@@ -193,7 +193,7 @@ bool LineReader::no_sentence(const std::vector<Item>& items) {
         // "put clearer boards on, hives 2, 5 and 9": the hives of what was just said
         if (last_.set && items.front().has(Class::preposition) && join_last(items)) return true;
         if (subject_.said() && last_.set && join_last(items)) return true;
-        const bool led = std::any_of(items.begin(), items.end(), [&](const Item& i) { return surface(i) == "another" || i.is("another one"); });
+        const bool led = std::any_of(items.begin(), items.end(), [&](const Item& i) { return says_another(i); });
         const bool others = (last_.set || led) && std::any_of(items.begin(), items.end(), [&](const Item& i) { return i.what == What::hives && i.hives != subject_.hives; });
         if (subject_.said() && others && out_->size() > first_of_sentence_) return keep_asked(span(items), "what at that hive?", "write a line for each hive"), true;
         if (subject_.said()) return remark(Reading::Outcome::remark, "");

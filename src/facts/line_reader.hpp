@@ -193,6 +193,8 @@ private:
     std::string surface(const Item& item) const;
     /// `each`, `ea`, `apiece`: as much at every hive.
     bool says_each(const Item& item) const;
+    /// `another`, `another one`: one more of what was just told.
+    bool says_another(const Item& item) const { return item.is("another one") || surface(item) == "another"; }
     std::string_view text() const { return journal_.sources[file_].text(); }
     ItemContext item_context() const { return {&lexicon_, &journal_.settings, context_->noted, cells_said_ || (brood_said_ && box_.by == BoxChoice::By::unsaid)}; }
 

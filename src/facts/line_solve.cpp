@@ -35,8 +35,8 @@ void LineReader::one_of_yard_and_hive(std::vector<Candidate>& found) const {
     const auto of_yard = [](const Candidate& c) { return c.about_yard; };
     if (std::all_of(found.begin(), found.end(), of_yard) || std::none_of(found.begin(), found.end(), of_yard)) return;
     // hill hives inspected, calm: of hives nobody knows
-    const bool of_hives = std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::remark && lower(r.fact.text).find("hives") != std::string::npos; });
-    if (subject_.said() || of_hives) std::erase_if(found, of_yard);
+    const auto of_hives = [&] { return std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::remark && lower(r.fact.text).find("hives") != std::string::npos; }); };
+    if (subject_.said() || of_hives()) std::erase_if(found, of_yard);
     else std::erase_if(found, [](const Candidate& c) { return needs_hive(c); });
 }
 

@@ -166,8 +166,10 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     raw.fact.span = where;
     if (happened && kind == Kind::weight_change) raw.fact.text = iso(*happened);
     else if (happened) raw.fact.happened = *happened;
-    const auto due = std::find_if(last_.items.begin(), last_.items.end(), [](const Item& i) { return i.what == What::day && i.text == "due"; });
-    if (kind == Kind::treatment_on && happened && due != last_.items.end() && raw.fact.second.said()) raw.fact.second = stay_of(raw.fact, due->day);
+    if (kind == Kind::treatment_on && happened && raw.fact.second.said()) {
+        const auto due = std::find_if(last_.items.begin(), last_.items.end(), [](const Item& i) { return i.what == What::day && i.text == "due"; });
+        if (due != last_.items.end()) raw.fact.second = stay_of(raw.fact, due->day);
+    }
     brood_said_ = brood_said_ || kind == Kind::brood || kind == Kind::eggs || kind == Kind::larvae;
     cells_said_ = cells_said_ || kind == Kind::queen_cells || kind == Kind::cells_removed || kind == Kind::cells_left;
     food_said_ = food_said_ || kind == Kind::feed;
@@ -303,7 +305,8 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     const bool put_on = joined.kind == Kind::super_on && last_.out < out_->size() && (*out_)[last_.out].fact.kind == Kind::drawn;   // second super, foundation, put under the first
     const auto told_again = [&](const RawFact& r) { return std::any_of(ways.front().candidates.begin(), ways.front().candidates.end(), [&](const Candidate& c) { return c.fact.kind == r.fact.kind; }); };
     const bool lost = out_->size() > last_.out + 1 && !std::all_of(out_->begin() + static_cast<std::ptrdiff_t>(last_.out), out_->end(), told_again);   // excluder and super on, drawn comb
-    const bool another_kind = lost || last_.out < out_->size() && !put_on && (*out_)[last_.out].fact.kind != Kind::remark && joined.kind != (*out_)[last_.out].fact.kind;
+    if (lost) return false;
+    const bool another_kind = last_.out < out_->size() && !put_on && (*out_)[last_.out].fact.kind != Kind::remark && joined.kind != (*out_)[last_.out].fact.kind;
     if (another_kind) return false;   // strips out, 8 weeks in
     // clover over, lime next: still over, and nowhere over the lime
     const bool told_other = joined.kind == Kind::bloom && last_.out < out_->size() && joined.detail != (*out_)[last_.out].fact.detail;

@@ -13,7 +13,6 @@ namespace waxtab {
 
 namespace {
 
-constexpr std::string_view inner_indent = "    ";
 constexpr std::string_view where_sources_are = "Where a rule comes from: 'waxtab rules NAME', or here with --sources.";
 
 std::string where_text(const Journal& journal, const History& history, const Advice& advice) {

@@ -10,6 +10,9 @@
 
 namespace waxtab {
 
+/// Before the lines that tell more of a piece of advice or a record.
+constexpr std::string_view inner_indent = "    ";
+
 /// `8.2 kg (6.9-9.6)`, of kilograms; in pounds when the style says so.
 std::string kg_text(const Range& kg, const Style& style);
 /// As above with two decimals for the value; without a range when weighed.

@@ -12,7 +12,6 @@ namespace waxtab {
 
 namespace {
 
-constexpr std::string_view indent = "    ";
 constexpr std::string_view care =
     "Proofs of purchase, with the day and the quantity bought, are kept beside these. What must be kept, how long, and whether a treatment "
     "may be used is for the product's label, your law and your vet or inspector to say.";
@@ -24,7 +23,7 @@ std::string names_text(const Journal& journal, const std::vector<HiveId>& hives)
 }
 
 std::string missing_text(const std::vector<std::string>& missing) {
-    return missing.empty() ? std::string{} : paragraph("not noted: " + listed(missing), indent, "      ");
+    return missing.empty() ? std::string{} : paragraph("not noted: " + listed(missing), inner_indent, "      ");
 }
 
 /// `name words` where the words are known.
@@ -45,8 +44,8 @@ std::string medicine_text(const Journal& journal, const MedicineRecord& r, const
     add(parts, "batch", r.batch);
     add(parts, "supplier", r.supplier);
     add(parts, "withdrawal period", r.withdrawal);
-    std::string out = with_ref(fmt::format("{}", fmt::join(parts, ", ")), "  ", indent, {});
-    out += with_ref("hives: " + names_text(journal, hives), indent, "      ", refs_text(journal, r.facts, style));
+    std::string out = with_ref(fmt::format("{}", fmt::join(parts, ", ")), "  ", inner_indent, {});
+    out += with_ref("hives: " + names_text(journal, hives), inner_indent, "      ", refs_text(journal, r.facts, style));
     return out + missing_text(r.missing);
 }
 
@@ -55,7 +54,7 @@ std::string feed_text(const Journal& journal, const FeedRecord& r, const std::ve
     add(parts, "", r.amount == not_noted ? r.amount : r.amount + (hives.size() > 1 ? " each" : ""));
     add(parts, "from", r.origin);
     parts.push_back(names_text(journal, hives));
-    return with_ref(fmt::format("{}", fmt::join(parts, ", ")), "  ", indent, refs_text(journal, r.facts, style));
+    return with_ref(fmt::format("{}", fmt::join(parts, ", ")), "  ", inner_indent, refs_text(journal, r.facts, style));
 }
 
 /// How many feeds lack each field: said once for all of them.
@@ -67,12 +66,12 @@ std::string feeds_missing(const std::vector<FeedRecord>& feeds) {
             if (std::find(r.missing.begin(), r.missing.end(), field) != r.missing.end()) ++lacking;
         if (lacking > 0) lines.push_back(fmt::format("{} in {} of {}", field, lacking, feeds.size()));
     }
-    return lines.empty() ? std::string{} : paragraph("not noted: " + listed(lines), "  ", indent);
+    return lines.empty() ? std::string{} : paragraph("not noted: " + listed(lines), "  ", inner_indent);
 }
 
 std::string disease_text(const Journal& journal, const DiseaseRecord& r, const std::vector<HiveId>& hives, const Style& style) {
     return with_ref(fmt::format("{}, {}{}, {}", iso(r.day), printable(r.what), r.how.empty() ? "" : " " + r.how, names_text(journal, hives)),
-                    "  ", indent, refs_text(journal, r.facts, style));
+                    "  ", inner_indent, refs_text(journal, r.facts, style));
 }
 
 std::string trade_text(const Journal& journal, const TradeRecord& r, const Style& style) {
@@ -81,7 +80,7 @@ std::string trade_text(const Journal& journal, const TradeRecord& r, const Style
     const std::string price = price_of(journal, journal.facts[r.fact]);
     return with_ref(fmt::format("{}, {}, lot {}, {} {}{}{}", iso(r.day), amount, printable(r.lot), way, printable(r.who),
                                 r.business && !r.in ? " (business)" : "", price.empty() ? "" : ", price noted: " + printable(price)),
-                    "  ", indent, ref_text(journal, r.fact, no_hive, style));
+                    "  ", inner_indent, ref_text(journal, r.fact, no_hive, style));
 }
 
 std::string book(std::string_view title, const std::string& body, std::string_view none, const Style& style) {
