@@ -141,6 +141,7 @@ void frames_out_of(Items& items) {
 /// `both supers off, 41 lb + 36 lb`: what as many boxes weighed together.
 void boxes_weighed(Items& items) {
     if (std::none_of(items.begin(), items.end(), [](const Item& i) { return i.is("off") || i.is("taken off") || (i.what == What::sign && i.text == "-"); })) return;
+    if (std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives && i.hives.size() > 1; })) return;   // off h1 and h3: which of which?
     for (std::size_t i = 0; i + 1 < items.size(); ++i) {
         if (!is_mass(items[i])) continue;
         std::size_t end = i + 1, masses = 1;
@@ -386,6 +387,7 @@ bool countable(const Item& item) {
 void chunk(std::vector<Item>& items, const ItemContext& context) {
     counted_frames(items);
     weather_until(items);
+    strange_plants(items, *context.lexicon);
     where_plants_stand(items);
     why_moved(items);
     if (!items.empty()) bare_temperature(items, *context.settings);

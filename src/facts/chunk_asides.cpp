@@ -12,6 +12,30 @@ namespace waxtab {
 using grammar::Class;
 using What = Item::What;
 
+namespace {
+
+void set_aside(std::vector<Item>& items, std::size_t from, std::size_t n) {
+    for (std::size_t k = from; k < from + n; ++k) items[k].loose = items[k].aside = true;
+}
+
+const grammar::Word plant_by_its_name{"", Class::plant, ""};
+
+}  // namespace
+
+void strange_plants(std::vector<Item>& items, const Lexicon& lexicon) {
+    const auto bloom = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("bloom"); });
+    auto end = bloom;
+    while (end != items.begin() && (end - 1)->has(Class::filler)) --end;   // still in flower
+    auto begin = end;
+    while (begin != items.begin() && (begin - 1)->what == What::unknown && lexicon.nearest((begin - 1)->text).empty()) --begin;
+    const bool alone = std::all_of(items.begin(), begin, [](const Item& i) { return i.idle() || i.has(Class::link); });
+    if (bloom == items.end() || begin == end || end - begin > 3 || !alone) return;
+    for (auto i = begin + 1; i != end; ++i) begin->text += ' ' + i->text, begin->end = i->end;
+    begin->what = What::term;
+    begin->words = {&plant_by_its_name};
+    items.erase(begin + 1, end);
+}
+
 void counted_frames(std::vector<Item>& items) {
     const auto of_stock = [](const Item& i) { return i.what == What::jars || i.what == What::lot || is_mass(i) || i.is("jar") || i.is("section") || i.is("piece"); };
     if (std::any_of(items.begin(), items.end(), of_stock)) return;
@@ -71,7 +95,11 @@ void why_moved(std::vector<Item>& items) {
 void on_which_frame(std::vector<Item>& items) {
     for (std::size_t i = 0; i + 2 < items.size(); ++i) {
         const bool frame = items[i + 1].is("frame") && !items[i + 1].counted && is_count(items[i + 2]);
-        if (frame && (items[i].is("on") || items[i].is("in") || items[i].is("across"))) items[i].loose = items[i + 1].loose = items[i + 2].loose = true;
+        const bool nth = items[i + 2].is("frame") && !items[i + 2].counted && items[i + 1].has(Class::which) && items[i + 1].word(Class::which)->number > 0;   // on the third frame
+        const bool there = items[i].is("on") || items[i].is("in");
+        if (there && nth) set_aside(items, i, 3);
+        if (i + 3 < items.size() && there && items[i + 1].has(Class::filler) && items[i + 3].is("frame") && !items[i + 3].counted && ((items[i + 2].has(Class::which) && items[i + 2].word(Class::which)->number > 0) || items[i + 2].text == "ordinal")) set_aside(items, i, 4);
+        if (frame && (items[i].is("on") || items[i].is("in") || items[i].is("across"))) set_aside(items, i, 3);
     }
     for (std::size_t i = 1; i < items.size(); ++i) {
         const std::size_t with = items[i - 1].has(Class::filler) && i > 1 ? i - 2 : i - 1;
@@ -113,7 +141,8 @@ void prices(std::vector<Item>& items) {
     if (std::none_of(items.begin(), items.end(), [](const Item& i) { return i.is("sold"); })) return;
     for (std::size_t i = 0; i + 1 < items.size(); ++i) {
         const bool number = is_count(items[i + 1]) && items[i + 1].value.unit == Unit::piece && i + 2 >= items.size();
-        if ((items[i].is("at") || items[i].is("to")) && (number || items[i + 1].is("price"))) items[i].loose = items[i + 1].loose = true;
+        if ((items[i].is("at") || items[i].is("to")) && (number || items[i + 1].is("price"))) set_aside(items, i, 2);
+        else if (items[i + 1].is("price")) set_aside(items, i + 1, 1);
     }
 }
 

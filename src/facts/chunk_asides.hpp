@@ -11,6 +11,8 @@ namespace waxtab {
 void counted_frames(std::vector<Item>& items);
 /// `drizzle till 11`: how long the weather lasted. `still` after it is no wind.
 void weather_until(std::vector<Item>& items);
+/// `kamahi in flower`: a plant nobody listed goes by its name, unless it is a slip for a word of the notation.
+void strange_plants(std::vector<Item>& items, const Lexicon& lexicon);
 /// `lime just starting along the brook`: where it stands is not kept.
 void where_plants_stand(std::vector<Item>& items);
 /// `84 and humid`, where the scale was said: the temperature.

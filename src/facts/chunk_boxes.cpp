@@ -41,7 +41,7 @@ std::optional<BoxChoice> choice_of(const Item& which) {
 bool picks(const Item& i) { return i.what == What::term && (i.has(Class::which) || i.text == "ordinal"); }
 
 bool adds(const Items& items) {
-    return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::sign || i.is("added") || i.is("on"); });
+    return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::sign || i.is("added") || i.is("on") || i.is("undersupered") || i.is("topsupered"); });
 }
 
 /// Says how full, how far capped or drawn.
@@ -134,6 +134,8 @@ void boxes(Items& items) {
         while (next + 1 < items.size() && (items[next].has(Class::filler) || (items[next].has(Class::box_kind) && (is_super(items[next + 1]) )))) ++next;
         if (is_super(items[next]) && !(of_brood && !items[next].is("super"))) {
             make_box(items[i], *choice);
+            for (std::size_t k = i + 1; k < next; ++k)
+                if (!items[k].box_kind.empty()) items[i].box_kind = items[k].box_kind;
             if (choice->by == BoxChoice::By::number) items[i].text = "ordinal";
             absorb(items, i, i + 1, next - i);
         } else if (items[next].is("brood box")) {

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 
+#include "facts/slots.hpp"
+
 namespace waxtab {
 
 using grammar::Class;
@@ -80,6 +82,13 @@ std::vector<Item> without_hives(std::vector<Item> items) {
         else ++i;
     }
     return items;
+}
+
+std::vector<Measure> masses_in(const std::vector<Item>& items) {
+    std::vector<Measure> masses;
+    for (const Item& i : items)
+        if (is_mass(i)) masses.push_back(i.value);
+    return masses;
 }
 
 }  // namespace waxtab

@@ -33,6 +33,8 @@ bool soft(Kind kind);
 bool needs_hive(const Candidate& c);
 /// A reading of the box spoken of before where it names none itself.
 bool takes_box_from_before(Kind kind);
+/// The masses said, in the order written.
+std::vector<Measure> masses_in(const std::vector<Item>& items);
 /// The items of a clause whose hives became what the line is about.
 std::vector<Item> without_hives(std::vector<Item> items);
 

@@ -60,7 +60,7 @@ enum Assumption : std::uint16_t {
     assumed_full = 4,       ///< a bare share of a super read as how full it is
     assumed_unit = 8,       ///< unit of a bare number from the settings
     assumed_year = 16,      ///< year of a date from the heading before or the set-up
-    assumed_order = 32,     ///< several shares read as supers from the brood up
+    assumed_order = 32,     ///< shares of several supers read from the brood up, weights of several from the top
     assumed_comb = 64,      ///< comb of a new super unsaid, taken as drawn
     assumed_each = 128,     ///< a count said of several hives taken as each
 };

@@ -50,14 +50,19 @@ bool reads_one_super(Kind kind) {
 
 void Filler::count_of(const Item& item, const std::string& into) {
     if (!item.counted) return;
-    if (into == "value") {
+    if (c.fact.kind == Kind::pest) {
+        c.fact.value = item.count_value;
+    } else if (into == "value") {
         if (c.fact.value.said() && (item.is("box") || item.is("brood box"))) return;   // 10 frames of brood in 2 boxes
         c.fact.value = item.count_value;
         c.fact.value.unit = item.is("seam") ? Unit::seam : Unit::frame;
     } else {
         // 3 frames of brood and 1 of stores into the nuc: 4 frames
-        const bool more = (c.fact.kind == Kind::hive_split || c.fact.kind == Kind::nuc_made) && c.fact.count > 0;
-        c.fact.count = item.count + (more ? c.fact.count : 0);
+        const bool divided = c.fact.kind == Kind::hive_split || c.fact.kind == Kind::nuc_made;
+        c.fact.count = item.count + (divided && c.fact.count > 0 ? c.fact.count : 0);
+        if (!divided || !(item.is("frames of brood") || item.is("frames of stores"))) return;
+        Measure& frames = item.is("frames of brood") ? c.fact.value : c.fact.second;
+        frames = item.count_value, frames.unit = Unit::frame;
     }
 }
 
@@ -129,10 +134,11 @@ void Filler::fill(int slot, const Item& item, const std::string& count_into) {
         case SHARE: share(item); break;
         case NOFM: f.value = measure(std::to_string((item.value.amount * item.value.of + 500) / 1000), Unit::frame).value_or(Measure{}); break;   // brood on 9 of 11 frames
         case AMOUNT: case FULLNESS:
-            if (f.kind == Kind::super_off || f.kind == Kind::super_moved) f.manner = item.is("empty") ? "empty" : "full";
+            if (f.kind == Kind::super_off || f.kind == Kind::super_moved) f.manner = item.word(Class::amount)->term;
             else amount(item);
             break;
         case N: case SCORE:
+            if (f.kind == Kind::pest) { f.value = item.value; break; }
             if (f.kind == Kind::brood || f.kind == Kind::stores || f.kind == Kind::temper || f.kind == Kind::bees || f.kind == Kind::eggs || f.kind == Kind::larvae) f.value = item.value;
             else f.count = static_cast<int>(item.value.amount / 1000);
             if (f.value.said() && f.kind != Kind::temper) f.value.unit = Unit::frame;
@@ -174,7 +180,10 @@ void Filler::fill(int slot, const Item& item, const std::string& count_into) {
         case COLOUR: f.detail = f.kind == Kind::queen ? f.detail : item.word(Class::colour)->term;
             if (f.kind == Kind::queen || f.kind == Kind::pollen) f.text = item.word(Class::colour)->term;
             break;
-        case PLANT: f.text = item.word(Class::plant)->term; break;
+        case PLANT: f.text = item.text.empty() ? std::string(item.word(Class::plant)->term) : item.text; break;
+        case ORDINAL_SUPER: case NTH_SUPER:
+            if (!item.box_kind.empty()) f.box_kind = item.box_kind;   // 2nd medium super on
+            break;
         case SUBSTANCE: f.detail = item.word(Class::substance)->term; break;
         case METHOD: f.detail = f.kind == Kind::mites ? item.word(Class::method)->term : f.detail; break;
         case FOOD: food(item); break;
@@ -212,7 +221,7 @@ void apply_field(Candidate& c, const std::string& name, const std::string& value
     else if (name == "all_but") f.value.of = -1;
     else if (name == "inverse") {
         f.value = {f.value.dimension, f.value.unit == Unit::of_frames ? Unit::percent : f.value.unit, 1000 - f.value.amount, 1000 - f.value.high, 1000 - f.value.low, 0, f.value.about};
-    } else if (name == "box") f.box = {BoxChoice::By::all, Role::super, 0, {}};
+    } else if (name == "box") f.box = {value == "top" ? BoxChoice::By::top : value == "bottom" ? BoxChoice::By::bottom : BoxChoice::By::all, Role::super, 0, {}};
     else if (name == "days") f.second = measure(value, Unit::day).value_or(Measure{});
     else if (name == "boxes") {
         f.box = {BoxChoice::By::top, Role::super, 0, {}};
@@ -223,6 +232,7 @@ void apply_field(Candidate& c, const std::string& name, const std::string& value
     else if (name == "shed") c.about_shed = true;
     else if (name == "carry") c.carries_box = true;
     else if (name == "cells") c.after_cells = true;
+    else if (name == "cups") c.after_cups = true;
     else if (name == "lot") c.after_lot = true;
     else if (name == "jarred") c.after_jars = true;
     else if (name == "brood") c.after_brood = true;
@@ -233,7 +243,7 @@ void finish(Candidate& c, const std::vector<Item>& items) {
     Fact& f = c.fact;
     if (f.value.of == -1) f.count = -1;
     const bool spoke_of_super = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::term && (i.is("super") || i.is("box")); });
-    const bool still_on = f.kind == Kind::remark && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("still on"); });
+    const bool still_on = f.kind == Kind::remark && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("still on") || i.is("bees"); });
     if ((reads_one_super(f.kind) || still_on) && f.box.by == BoxChoice::By::unsaid && spoke_of_super) {
         f.box = {f.count > 1 ? BoxChoice::By::top_n : BoxChoice::By::sole, Role::super, 0, {}};
         if (f.box.by == BoxChoice::By::top_n) f.box.number = static_cast<std::uint8_t>(std::min(f.count, 250));

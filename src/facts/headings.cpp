@@ -28,6 +28,8 @@ public:
     DateStart read() {
         weekday();
         if (!date()) return {};
+        const Token* after = token();
+        if (after && after->type == Token::Type::word && (after->text == "correction" || after->text == "corrected")) return {};   // 17 May correction: of that day, told on this
         start_.is_date = true;
         while (weekday() || time() || punctuation()) {}
         check_weekday();

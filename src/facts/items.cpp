@@ -104,14 +104,16 @@ bool Itemiser::price() {
     return true;
 }
 
+namespace {
+
+bool colour(const std::string& word) {
+    return std::any_of(std::begin(grammar::words), std::end(grammar::words), [&](const grammar::Word& w) { return w.klass == Class::colour && w.term == word; });
+}
+
+}  // namespace
+
 /// The longest phrase of the vocabulary that starts here.
 bool Itemiser::phrase() {
-    // w/ and w/o
-    if (word(0, "w") && symbol(1, "/")) {
-        const bool without = word(2, "o") && !tokens_[at_ + 1].space_after;
-        push(What::term, without ? 3 : 2).words = {without ? table_row(Class::negation, "not") : table_row(Class::link, "with")};
-        return true;
-    }
     if (price()) return true;
     if (after_super() && (word(0, "no") || word(0, "nr") || word(0, "number") || symbol(0, "#"))) {
         const std::size_t point = symbol(1, ".") ? 2 : 1;
@@ -141,6 +143,12 @@ bool Itemiser::phrase() {
     const Meaning meaning = context_.lexicon->find(words, 0);
     if (meaning.length == 0) return glued_comb();
     const std::size_t used = ends[meaning.length - 1] - at_;
+    // with her blue dot: the queen's colour, not the queen
+    const bool her_colour = meaning.length == 2 && words[0] == "with" && words[1] == "her" && words.size() > 2 && colour(words[2]);
+    if (her_colour) {
+        push(What::term, 1).words = {table_row(Class::link, "with")};
+        return true;
+    }
     if (meaning.yard != no_yard && meaning.words.empty()) {
         push(What::yard, used).yard = meaning.yard;
         return true;
@@ -292,7 +300,7 @@ bool Itemiser::other() {
 }
 
 std::vector<Item> itemise(const std::vector<Token>& tokens, const ItemContext& context) {
-    const std::vector<Token> with_amounts = amounts_in_words(names_before_dashes(tokens, *context.lexicon));
+    const std::vector<Token> with_amounts = amounts_in_words(with_and_without(names_before_dashes(tokens, *context.lexicon)));
     return Itemiser(with_amounts, context).items();
 }
 

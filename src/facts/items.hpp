@@ -53,6 +53,8 @@ struct Item {
     bool since = false;
     /// Said by the way: a reading may pass over it (`on` in `put a super on h3`).
     bool loose = false;
+    /// Of words no reading needs (a price, which frame): kept beside the facts where they hold a number.
+    bool aside = false;
     bool about = false;
     bool unit_assumed = false;
     std::uint32_t begin = 0, end = 0;

@@ -9,7 +9,7 @@ namespace waxtab {
 enum class Kind : std::uint8_t {
     // Stack
     super_on,        ///< count, box_kind, comb, frames, placing, box.label; detail "returned wet" etc. through comb
-    super_off,       ///< box, count (all: -1 with box all), value gross mass; detail destination: "shed", "" ; manner "empty", "full" or "honey" (the weight is net)
+    super_off,       ///< box, count (all: -1 with box all), value gross mass; detail destination: "shed", "" ; manner an amount ("empty", "half", "full") or "honey" (the weight is net)
     brood_box_on,    ///< count, box_kind, comb, frames, placing
     brood_box_off,   ///< count, box
     excluder_on, excluder_off,
@@ -31,7 +31,7 @@ enum class Kind : std::uint8_t {
     hive_sold, hive_dead,  ///< text cause
     hive_ended,      ///< shaken out, given up; detail "shook out"; text
     hive_united,     ///< hive is gone, other has its bees
-    hive_split,      ///< hive is the mother, other the new one; count frames; detail "old queen" or "" (which went to the new)
+    hive_split,      ///< hive is the mother, other the new one; count frames, of them value of brood, second of stores; detail "old queen" or "" (which went to the new)
     nuc_made,        ///< as hive_split, the new one a nucleus
     swarm_hived,     ///< hive is the new one, other where it came from if known; value mass; text place
     hive_bought,     ///< hive is the new one; text from whom
@@ -71,7 +71,7 @@ enum class Kind : std::uint8_t {
     treatment,       ///< given once: detail substance (or text); manner method; count nth of second (a count) in a course; value dose; text batch
     treatment_on, treatment_off,  ///< detail substance or text; count strips; second days meant to stay
     mites,           ///< detail "wash", "sugar roll", "drop", "drone brood", ""; count mites; value bees of the sample (count), or share; second days for a drop
-    pest,            ///< detail name; manner "none" or ""
+    pest,            ///< detail name; manner "none" or ""; value how many
     disease,         ///< detail name; manner "suspected", "confirmed"
     inspected,       ///< opened, nothing said
     // Yard

@@ -191,7 +191,7 @@ bool worth_suggesting(const Meaning& meaning) {
     using grammar::Class;
     for (const grammar::Word* w : meaning.words)
         if (w->klass == Class::thing || w->klass == Class::done || w->klass == Class::state || w->klass == Class::combing || w->klass == Class::amount ||
-            w->klass == Class::box_kind || w->klass == Class::substance || w->klass == Class::food || w->klass == Class::placing)
+            w->klass == Class::box_kind || w->klass == Class::substance || w->klass == Class::food || w->klass == Class::placing || w->klass == Class::plant)
             return true;
     return false;
 }

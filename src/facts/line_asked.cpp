@@ -37,7 +37,7 @@ bool smells_of_data(const Item& i, const Lexicon& lexicon) {
 
 /// Tells of the fill, a box, cells, mites, a medicine or honey in words that are used for nothing else.
 bool speaks_of_data(const Item& i) {
-    static constexpr std::array<std::string_view, 30> terms = {"nths", "super", "brood box", "excluder", "escape board", "capped", "uncapped", "none capped", "to shed", "queen not seen", "starting to cap", "drawn", "foundation", "frames of brood",
+    static constexpr std::array<std::string_view, 31> terms = {"full one", "nths", "super", "brood box", "excluder", "escape board", "capped", "uncapped", "none capped", "to shed", "queen not seen", "starting to cap", "drawn", "foundation", "frames of brood",
         "frames of bees", "frames of stores", "queen cell", "open cell", "sealed cell", "charged cell", "swarm cell", "supersedure cell", "emergency cell", "sealed brood", "egg", "mite", "strip",
         "extracted", "moisture", "jar"};
     if (i.what == What::box || i.has(Class::substance) || (i.has(Class::amount) && !i.is("started") && i.words.size() == 1)) return true;
@@ -59,6 +59,11 @@ bool tells_of_a_deed(const std::vector<Item>& items) {
     static constexpr std::array<std::string_view, 11> lives = {"treated", "split", "united", "swarmed", "requeened", "bought", "hived", "nuc made", "shook out", "renamed", "supered"};
     const auto life = [](const Item& i) { return std::any_of(lives.begin(), lives.end(), [&](std::string_view t) { return i.is(t); }); };
     if (std::any_of(items.begin(), items.end(), life)) return true;
+    for (std::size_t i = 1; i < items.size(); ++i) {   // gave it to h3
+        const bool there = items[i].what == What::hives && (items[i - 1].is("to") || items[i - 1].is("into") || items[i - 1].is("from"));
+        if (there && std::any_of(items.begin(), items.end(), deed)) return true;
+    }
+    if (std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("cells removed") && !i.is("taken off"); })) return true;   // knocked the lot
     const auto strange = [](const Item& i) { return i.what == What::unknown; };
     const auto plainly = [&](const Item& i) { return deed(i) && !i.is("gained") && !i.is("lost weight"); };
     const auto deed_alone = [&](const Item& i) { return i.idle() || i.what == What::hives || i.has(Class::link) || (i.is("off") && !i.is("taken off")) || (plainly(i) && (i.words.size() == 1 || i.is("harvested") || i.is("removed")) && !i.has(Class::order) && !i.is("inspected")); };
@@ -94,6 +99,9 @@ std::string LineReader::in_other_words(const std::vector<Item>& items) const {
 
 void LineReader::unread(const std::vector<Item>& items) {
     const Span where = span(items);
+    std::vector<Item> joined = items;
+    chunk(joined, item_context());
+    jars_unread_ = jars_unread_ || std::any_of(joined.begin(), joined.end(), [](const Item& i) { return i.what == What::jars; });
     lot_unread_ = lot_unread_ || std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::lot; });
     const auto of_boxes = [](const Item& i) { return i.text == "ordinal" || i.is("second") || i.is("third") || i.is("super") || i.is("box") || i.is("other") || i.is("sections") || i.is("cut comb") || i.what == What::box || is_super_kind(i); };
     boxes_unread_ = boxes_unread_ || std::any_of(items.begin(), items.end(), of_boxes);

@@ -204,6 +204,8 @@ void LineReader::not_needed(Clauses& clauses) const {
             if (!items[k].has(Class::negation) || idle(part_of(items, 0, k))) continue;
             const auto need = [&](const Item& i) { return i.has(Class::plan) && surface(i).starts_with("need"); };
             if (std::none_of(items.begin() + static_cast<std::ptrdiff_t>(k), items.end(), need)) continue;
+            const bool of_what_stands_before = std::all_of(items.begin() + static_cast<std::ptrdiff_t>(k) + 1, items.end(), [&](const Item& i) { return i.idle() || need(i); });   // oxalic not needed
+            if (of_what_stands_before) continue;
             break_clause(clauses, c, k, k);
             break;
         }
@@ -217,6 +219,11 @@ void LineReader::plants_share(Clauses& clauses) const {
         const auto plant = [&](std::size_t i) { return i < items.size() && items[i].has(Class::plant); };
         if (!plant(first) || first + 2 >= items.size() || !items[first + 1].is("and")) continue;
         const std::size_t second = first_said(items, first + 2);
+        if (plant(second) && second + 1 < items.size() && items[second + 1].is("both")) {   // clover and lime both out
+            clauses[c].erase(clauses[c].begin() + static_cast<std::ptrdiff_t>(second) + 1);
+            --c;
+            continue;
+        }
         if (!plant(second) || idle(part_of(items, second + 1, items.size())) || std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; })) continue;
         Items one{items[first]};
         const Items rest = part_of(items, second + 1, items.size());
@@ -278,7 +285,8 @@ bool put_number(Fact& f, const Item& item) {
         return true;
     }
     if (item.what == What::slash) {
-        if (f.kind != Kind::mites || item.m < 50 || f.value.unit != Unit::piece) return false;
+        const bool of_a_sample = f.value.unit == Unit::piece || f.value.dimension == Dimension::share;
+        if (f.kind != Kind::mites || item.m < 50 || !of_a_sample) return false;
         f.count = item.n;
         f.value = measure(std::to_string(item.m), Unit::piece).value_or(f.value);
         return true;
@@ -355,10 +363,16 @@ bool LineReader::count_goes_on(const Items& items) {
         joined[i].n = static_cast<int>(joined[i].value.amount / 1000), joined[i].m = static_cast<int>(joined[i + 2].value.amount / 1000);
         joined.erase(joined.begin() + static_cast<std::ptrdiff_t>(i) + 1, joined.begin() + static_cast<std::ptrdiff_t>(i) + 3);
     }
+    const Kind told = out_->size() > first_of_line_ ? out_->back().fact.kind : Kind::remark;
+    const auto off_there = [&](const Item& i) { return told == Kind::super_off && (i.is("off") || i.is("from")); };   // 2 supers off h1 and one off h3
+    const bool there = std::any_of(joined.begin(), joined.end(), off_there);
+    for (Item& i : joined)   // and h2 had two
+        if (i.what == What::term && i.has(Class::count) && (i.word(Class::count)->number > 1 || there)) i.what = What::value, i.value = measure(std::to_string(i.word(Class::count)->number), Unit::piece).value(), i.text = std::to_string(i.word(Class::count)->number), i.words.clear();
     for (const Item& i : joined) {
         if (i.what == What::hives && i.role == Item::Role::none && !hive) hive = &i;   // h2 4; 14 h5
         else if ((i.what == What::value || i.what == What::slash || i.is("none")) && i.text != "nth" && !number) number = &i;
-        else if ((i.is("on") || i.is("in") || i.is("at")) && number && !hive) continue;   // 9/300 on h3
+        else if ((i.is("on") || i.is("in") || i.is("at") || off_there(i)) && number && !hive) continue;   // 9/300 on h3
+        else if (i.has(Class::link) && !number && !hive) continue;   // and h6 was 1 in 300
         else if (!i.idle() || i.loose) return false;
     }
     if (!hive || !number || !hive->unknown_hives.empty() || hive->hives.size() != 1 || !told_of_one_hive()) return false;

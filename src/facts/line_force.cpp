@@ -80,7 +80,8 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
             return true;
         }
         const bool weather = i.has(Class::weather) && std::all_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::weather) || k.has(Class::link) || k.idle(); });   // close and thundery
-        if (first_word && i.has(Class::order) && !said.ends_with('s') && !weather) {
+        const bool state = said == "clean" && items.size() == 1;   // 2 wet supers off, clean
+        if (first_word && i.has(Class::order) && !said.ends_with('s') && !weather && !state) {
             because = said;
             todo = true;
             return true;

@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include "facts/chunk.hpp"
 #include "facts/clause_words.hpp"
 #include "facts/slots.hpp"
 #include "facts/small_words.hpp"
@@ -79,6 +80,14 @@ void LineReader::head(std::vector<Item>& items, const std::vector<Token>& tokens
     }
     // 6 looks queenless: a bare number that counts nothing
     if (items.size() > 1 && context_->hives.empty() && !context_->all && bare_number(lead) && (one_does(surface(items[1])) || (tells_how_it_is(items[1]) && no_tally(items)))) {
+        if (const HiveId id = lexicon_.hive(tokens.front().text); id != no_hive) {
+            subject_.hives = {id};
+            items.erase(items.begin());
+            return;
+        }
+    }
+    // 5 united with 3
+    if (items.size() > 2 && context_->hives.empty() && !context_->all && bare_number(lead) && (items[1].is("united") || items[1].is("renamed"))) {
         if (const HiveId id = lexicon_.hive(tokens.front().text); id != no_hive) {
             subject_.hives = {id};
             items.erase(items.begin());
@@ -176,12 +185,17 @@ bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
     const auto group = [&](const Item& i) {
         const std::string s = surface(i);
         if (medicine && i.what == What::term && s == "in all") return true;
-        return i.what == What::term && (s == "all" || s == "both" || s == "the rest" || s == "the others" || s == "rest" || s == "others" || s == "everyone" || s == "everybody" || s == "every" || s == "each" || s == "all but" || s == "all bar" || s == "all except" || s == "all exc" || s == "the lot");
+        return i.what == What::term && (s == "all" || s == "both" || s == "the rest" || s == "the others" || s == "rest" || s == "others" || s == "everyone" || s == "everybody" || s == "every" || s == "each" || s == "all but" || s == "all bar" || s == "all except" || s == "all exc" || s == "the lot" || s == "everybody else" || s == "everyone else" || s == "all others" || s == "all the others");
     };
     const auto names_hives = [&](const Item& i) {
         const std::string s = surface(i);
         return s == "hives" || s == "colonies" || s == "hive" || s == "colony" || s == "of them" || number_said(i) > 1;
     };
+    const auto names_nuclei = [&](const Item& i) {
+        const std::string s = surface(i);
+        return s == "nucs" || s == "nuclei" || s == "nucleus colonies";
+    };
+    const auto names_or_article = [&](const std::vector<Item>& all, std::size_t k) { return names_hives(all[k]) || (surface(all[k]) == "the" && k + 1 < all.size() && names_hives(all[k + 1])); };
     std::size_t at = items.size();
     // mill hives: calm
     const auto hives_there = [&](const Item& i) { const std::string s = surface(i); return s == "hives" || s == "colonies"; };
@@ -193,14 +207,37 @@ bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
         subject_.all = true;
         return true;
     }
+    // all the mill hives were calm
+    const std::size_t place = at_head && surface(items[0]) == "all the" ? 1 : at_head && items.size() > 1 && surface(items[0]) == "all" && surface(items[1]) == "the" ? 2 : 0;
+    if (place > 0 && place + 2 < items.size() && items[place].what == What::yard && hives_there(items[place + 1])) {
+        line_yard_ = items[place].yard;
+        items.erase(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(place) + 2);
+        subject_ = {};
+        subject_.all = true;
+        return true;
+    }
     // all mill hives
     if (at_head && items.size() > 2 && group(items[0]) && items[1].what == What::yard && (names_hives(items[2]) || stop(items[2], ":"))) {
         line_yard_ = items[1].yard;
         items.erase(items.begin() + 1);
     }
+    // each of the three was given
+    if (at_head && group(items.front()))
+        while (items.size() > 2 && (surface(items[1]) == "of" || surface(items[1]) == "the" || surface(items[1]) == "of the") && names_or_article(items, 2)) items.erase(items.begin() + 1);
+    // all 3 calm
+    const bool so_many = at_head && items.size() > 2 && items.front().is("all") && bare_number(items[1]) && !countable(items[2]) && !items[2].has(Class::combing) && items[2].box_kind.empty() && !items[2].idle() &&
+                         items[2].what == What::term && !items[2].is("capped") && !items[2].has(Class::amount);
+    // the nucs: fed 1 L each
+    const std::size_t nuclei = at_head && surface(items[0]) == "the" && items.size() > 1 ? 1 : 0;
+    if (at_head && nuclei + 1 < items.size() && names_nuclei(items[nuclei])) {
+        items.erase(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(nuclei) + 1);
+        subject_ = {};
+        subject_.all = subject_.nuclei = true;
+        return true;
+    }
     if (at_head && group(items.front())) {
         // both off h8: of what is on it
-        const bool at_a_hive = items.size() > 2 && items[1].what != What::hives && !items[1].is("all but") && !names_hives(items[1]) &&
+        const bool at_a_hive = items.size() > 2 && items[1].what != What::hives && !items[1].is("all but") && !names_hives(items[1]) && !names_nuclei(items[1]) &&
                                std::any_of(items.begin() + 2, std::find_if(items.begin(), items.end(), [](const Item& i) { return i.what == What::stop; }), [](const Item& i) { return i.what == What::hives; });
         const bool boxes = at_a_hive || (items.size() > 1 && (items[1].is("super") || items[1].is("box") || items[1].is("frame") || items[1].is("brood box") || items[1].is("capped") || items[1].is("drawn") || items[1].has(Class::amount) || items[1].is("queen cell")));
         if (!boxes) at = 0;
@@ -217,7 +254,7 @@ bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
             if (items[i - 1].is("treated") || items[i - 1].is("fed") || items[i - 1].is("inspected")) at = i;
             const bool ends = i + 1 == clause_size || (i + 2 == items.size() && items[i + 1].what == What::value && items[i + 1].value.unit == Unit::piece);
             const bool but_these = i + 2 < items.size() && (items[i + 1].is("but") || items[i + 1].is("all but")) && items[i + 2].what == What::hives;   // everybody but h1
-            const bool named = but_these || (i + 1 < items.size() && (names_hives(items[i + 1]) || items[i + 1].what == What::hives));
+            const bool named = but_these || (i + 1 < items.size() && (names_hives(items[i + 1]) || names_nuclei(items[i + 1]) || items[i + 1].what == What::hives));
             if (ends || named || items[i].is("all but")) at = i;
         }
     if (at == items.size()) return false;
@@ -225,11 +262,17 @@ bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
     std::size_t end = at + 1;
     Subject found;
     found.both = s == "both";
-    found.rest = s.find("rest") != s.npos || s.find("other") != s.npos;
+    found.rest = s.find("rest") != s.npos || s.find("other") != s.npos || s.ends_with(" else");
     found.all = !found.both && !found.rest;
-    while (end < items.size() && (names_hives(items[end]) || (items[end].what == What::value && items[end].value.unit == Unit::piece && (end + 1 == items.size() || stop(items[end + 1], ":") || names_hives(items[end + 1]))))) {
+    while (end < items.size() && (names_hives(items[end]) || (items[end].what == What::value && items[end].value.unit == Unit::piece && (so_many || end + 1 == items.size() || stop(items[end + 1], ":") || names_hives(items[end + 1]))))) {
         if (items[end].what == What::value) found.count = static_cast<int>(items[end].value.amount / 1000);
         else if (const int said = number_said(items[end]); said > 1) found.count = said;
+        ++end;
+    }
+    if (end < items.size() && names_nuclei(items[end]) && !items[at].is("all but")) {
+        found.nuclei = found.all = true;
+        if (found.both) found.count = 2;
+        found.both = found.rest = false;
         ++end;
     }
     bool but = items[at].is("all but") && s != "the rest";
@@ -238,7 +281,7 @@ bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
     if (but && end < items.size() && items[end].what == What::hives) {
         found.but = items[end].hives;
         ++end;
-    } else if (but && end < items.size() && surface(items[end]) == "nuc") {
+    } else if (but && end < items.size() && (surface(items[end]) == "nuc" || names_nuclei(items[end]))) {
         for (std::size_t h = 0; h < journal_.hives.size(); ++h)
             if (journal_.hives[h].nucleus) found.but.push_back(static_cast<HiveId>(h));
         ++end;

@@ -105,11 +105,39 @@ void LineReader::keep_words(const std::vector<Item>& items, Kind kind, Reading::
     raw.fact.kind = kind;
     raw.fact.span = where;
     raw.fact.text = words_kept(items, where);
-    raw.hives = subject_.hives, raw.all = subject_.all, raw.but = subject_.but, raw.rest = subject_.rest, raw.both = subject_.both;
+    raw.hives = subject_.hives, raw.all = subject_.all, raw.nuclei = subject_.nuclei, raw.but = subject_.but, raw.rest = subject_.rest, raw.both = subject_.both;
     Reading reading;
     reading.outcome = outcome;
     reading.because = std::move(because);
     put(std::move(raw), std::move(reading));
+}
+
+/// Remembers words with a number that the reading passes over: `at £6.50 each`, `on frame 4`.
+void LineReader::numbers_beside(const std::vector<Item>& chunked) {
+    for (std::size_t i = 0; i < chunked.size();) {
+        std::size_t end = i;
+        while (end < chunked.size() && chunked[end].aside) ++end;
+        const std::vector<Item> run(chunked.begin() + static_cast<std::ptrdiff_t>(i), chunked.begin() + static_cast<std::ptrdiff_t>(end));
+        const Span where = span(run);
+        const std::string_view said = run.empty() ? std::string_view{} : journal_.sources.text(where);
+        if (said.find_first_of("0123456789") != said.npos) beside_.push_back({run, subject_});
+        i = std::max(end, i + 1);
+    }
+}
+
+/// Keeps what was remembered so, where no remark holds it already.
+void LineReader::keep_beside() {
+    for (auto& [words, said_of] : beside_) {
+        const Span where = span(words);
+        const auto holds = [&](const RawFact& r) { return (r.fact.kind == Kind::remark || r.fact.kind == Kind::todo) && r.fact.span.begin <= where.begin && r.fact.span.end >= where.end; };
+        if (std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), holds)) continue;
+        subject_ = said_of;
+        keep_words(words, Kind::remark, Reading::Outcome::remark, "");
+        const bool time = std::all_of(words.begin(), words.end(), [&](const Item& i) { return i.words.empty() && (surface(i) == "at" || surface(i).find(':') != std::string::npos); });
+        if (time || words.front().what == What::stop) continue;   // at 09:55; = 3.0/day, worked out from what is counted
+        journal_.diagnostics.push_back({"only-kept", Severity::note, where, fmt::format("'{}' is kept as a remark", journal_.sources.text(where)), {}, "no report counts it", {}});
+    }
+    beside_.clear();
 }
 
 /// `h8 same as h3`: what this visit noted of the other hive so far. `ditto` names no hive, so it is asked.
@@ -121,14 +149,17 @@ bool LineReader::same_again(const std::vector<Item>& items) {
     const std::string surface = lower(journal_.sources.text(where));
     const bool above = items.size() == 1 && (surface == "ditto" || surface == "as above" || surface == "same again") && !visit_->empty() && visit_->back().hives.size() == 1 &&
                        visit_->back().fact.noted == context_->noted && visit_->back().fact.span.file == file_ && subject_.hives.size() == 1 && visit_->back().hives != subject_.hives;
-    if ((!named && !above) || subject_.hives.empty()) {
+    // h4 6 frames of bees. h8: same
+    const bool in_line = !named && !above && items.size() == 1 && (surface == "same" || surface == "ditto" || surface == "likewise") && out_->size() > first_of_line_ && out_->back().hives.size() == 1 &&
+                         subject_.hives.size() == 1 && out_->back().hives != subject_.hives;
+    if ((!named && !above && !in_line) || subject_.hives.empty()) {
         keep_words(items, Kind::remark, Reading::Outcome::remark, "");
         out_->back().fact.detail = "flagged";
         journal_.diagnostics.push_back({"same-as-what", Severity::warning, where, fmt::format("'{}': the same as which hive?", journal_.sources.text(where)), "kept as a remark",
                                         "name the hive, for example `h4 same as h3`", {}});
         return true;
     }
-    const HiveId from = above ? visit_->back().hives.front() : items[1].hives.front();
+    const HiveId from = in_line ? (*out_)[out_->size() - 1].hives.front() : above ? visit_->back().hives.front() : items[1].hives.front();
     std::vector<RawFact> copies;
     const auto gather = [&](const std::vector<RawFact>& noted) {
         for (const RawFact& r : noted) {
@@ -136,8 +167,9 @@ bool LineReader::same_again(const std::vector<Item>& items) {
             if (there && copied_by_same(r.fact)) copies.push_back(r);
         }
     };
-    gather(*visit_);
-    gather(*out_);
+    if (!in_line) gather(*visit_);
+    const std::vector<RawFact> of_the_line(out_->begin() + static_cast<std::ptrdiff_t>(in_line ? first_of_line_ : 0), out_->end());
+    gather(of_the_line);
     if (copies.empty()) {
         keep_words(items, Kind::remark, Reading::Outcome::remark, "");
         out_->back().fact.detail = "flagged";

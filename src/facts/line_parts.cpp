@@ -30,6 +30,8 @@ bool any_hive(const std::vector<Item>& items) {
     return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });
 }
 
+bool is_one(const Item& i) { return i.what == What::value && i.value.unit == Unit::piece && i.value.amount == 1000; }
+
 bool is_hives(const Item& i) { return i.what == What::hives; }
 
 /// Of a hive and the mites counted there, and of nothing else.
@@ -177,6 +179,8 @@ bool LineReader::parts_at_links(const Clause& c) {
 void LineReader::spoke_of_others(const Clause& c) {
     const auto first = std::find_if(c.written.begin(), c.written.end(), [](const Item& i) { return !i.idle() && !i.has(Class::link); });
     if (c.own.said() && first != c.written.end() && (first->what == What::hives || !headed_)) subject_ = c.own;
+    const bool elsewhere = std::any_of(c.written.begin(), c.written.end(), [&](const Item& i) { return i.what == What::hives && i.hives != c.before.hives; });
+    if (elsewhere) box_ = {};
     if (std::any_of(c.written.begin(), c.written.end(), [](const Item& i) { return i.is("super") || i.is("box") || i.what == What::box || i.has(Class::which); })) box_ = {};
 }
 
@@ -192,6 +196,12 @@ void LineReader::both_of_them(std::vector<Item>& items) const {
     for (std::size_t k = 0; k < items.size(); ++k) {
         Item& i = items[k];
         if (k + 2 == items.size() && surface(i) == "in all" && so_many(items[k + 1])) i.loose = true, items.pop_back();   // eggs in all three
+        const auto one = [&](std::size_t at) { return at < items.size() && (items[at].has(Class::count) || is_one(items[at])); };
+        const bool in_every = surface(i) == "in every" || surface(i) == "in each";
+        if (named > 1 && k + 2 == items.size() && in_every && (one(k + 1) || surface(items[k + 1]) == "hive")) {   // eggs in every one
+            items.resize(k);
+            break;
+        }
         if (i.what != What::term || !((i.is("both") && named == 2) || (i.is("all") && (named > 1 || subject_.all) && !i.has(Class::order)))) continue;
         i.loose = true;
         if (k + 2 == items.size() && so_many(items[k + 1])) items.pop_back();   // eggs in all 3

@@ -8,6 +8,7 @@
 #include "facts/chunk.hpp"
 #include "facts/clause_words.hpp"
 #include "facts/slots.hpp"
+#include "facts/small_words.hpp"
 
 // A line of a visit: its sentences, their clauses, and what each clause is read as.
 namespace waxtab {
@@ -27,6 +28,13 @@ void without_brackets(std::vector<Item>& items) {
             items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 2);
             items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
         }
+    // section rack (32) on h2: so many in it
+    for (std::size_t i = 1; i + 3 < items.size(); ++i) {
+        const bool held = items[i - 1].is("sections") && stop(items[i], "(") && bare_number(items[i + 1]) && stop(items[i + 2], ")") && items[i + 3].what != What::stop;
+        if (!held) continue;
+        items[i + 2].what = What::term, items[i + 2].words = {table_word("frame", Class::thing)};
+        items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+    }
 }
 
 }  // namespace
@@ -35,20 +43,20 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
     visit_ = &visit;
     file_ = file, context_ = &context, out_ = &out;
     subject_ = {};
-    subject_.hives = context.hives, subject_.all = context.all, subject_.but = context.but;
+    subject_.hives = context.hives, subject_.all = context.all, subject_.nuclei = context.nuclei, subject_.but = context.but;
     box_ = {};
     tail_.clear();
     taken_back_ = shed_headed_ = false;
     lot_of_line_.clear();
     line_yard_ = no_yard;
-    complained_ = cells_said_ = brood_said_ = food_said_ = false;
+    complained_ = cells_said_ = brood_said_ = food_said_ = jars_unread_ = false;
     first_of_line_ = before_clause_ = out.size();
     std::vector<Item> items = itemise(tokens, item_context());
     food_said_ = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::food); });
     head(items, tokens);
     headed_ = subject_.said();
     head_ = subject_;
-    if (subject_.said()) context.hives = subject_.hives, context.all = subject_.all, context.but = subject_.but;
+    if (subject_.said()) context.hives = subject_.hives, context.all = subject_.all, context.nuclei = subject_.nuclei, context.but = subject_.but;
     const bool nothing_else = std::all_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::stop; });
     if (nothing_else) return;
     std::vector<Item> part;
@@ -63,6 +71,7 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
         part.clear();
     }
     sentence(std::move(part));
+    keep_beside();
 }
 
 /// `no`, `Sorry, that was h2`, `Correction: 5 cells`: a sentence that takes back the one before, or a line written earlier. True when it is one.
@@ -72,7 +81,8 @@ bool LineReader::corrects(const std::vector<Item>& items) {
     const bool no = std::all_of(items.begin(), items.end(), [&](const Item& i) { return denies(i) || i.idle(); }) && std::any_of(items.begin(), items.end(), denies);
     if (no) return withdraw(items, last_.set ? last_.out : out_->size()), true;
     const bool of_the_line_above = items.front().is("taken back") && out_->size() == first_of_line_;   // sorry, that was h2
-    if (items.front().is("correction") || of_the_line_above) return keep_asked(span(items), "a correction is not counted", "correct the line it is about"), true;
+    const bool rewritten = std::any_of(items.begin(), items.end(), [&](const Item& i) { return i.is("correction") && surface(i) != "correction"; });   // last time should read 4, not 2
+    if (items.front().is("correction") || rewritten || of_the_line_above) return keep_asked(span(items), "a correction is not counted", "correct the line it is about"), true;
     if (items.front().is("taken back")) return take_back(first_of_sentence_), ask_which_holds(items), true;
     if (std::exchange(taken_back_, false)) return ask_which_holds(items), true;
     return false;
@@ -96,6 +106,14 @@ bool LineReader::heads_the_line(const std::vector<Item>& items) {
     lot_of_line_ = named.lots.front();
     keep_words(items, Kind::remark, Reading::Outcome::remark, "");
     return true;
+}
+
+/// `26 kg (no, 25)`: the number before it is taken back.
+bool LineReader::denies_the_number(const std::vector<std::vector<Item>>& clauses, std::size_t at) const {
+    const auto says_no = [&](const std::vector<Item>& c) { return c.size() == 1 && (surface(c.front()) == "no" || surface(c.front()) == "nope"); };
+    const auto number = [](const Item& i) { return i.what == What::value || i.what == What::slash || i.has(Class::count); };
+    const auto numbers_alone = [&](const std::vector<Item>& c) { return std::any_of(c.begin(), c.end(), number) && std::all_of(c.begin(), c.end(), [&](const Item& i) { return number(i) || i.idle(); }); };
+    return says_no(clauses[at]) && at + 1 < clauses.size() && numbers_alone(clauses[at + 1]) && out_->size() > first_of_line_;
 }
 
 void LineReader::sentence(std::vector<Item> items) {
@@ -128,6 +146,10 @@ void LineReader::sentence(std::vector<Item> items) {
     for (std::size_t c = 0; c < clauses.size(); ++c) {
         if (const std::size_t parts = parts_of_a_whole(clauses, c)) {
             c += parts - 1;
+            continue;
+        }
+        if (denies_the_number(clauses, c)) {
+            withdraw(clauses[c], before_clause_);
             continue;
         }
         std::string because;
@@ -272,7 +294,30 @@ std::vector<LineReader::Solution> LineReader::further_ways(Clause& c) {
     return read;
 }
 
+/// `calm, - 2 supers`: a minus, or a dash? True when it is asked.
+bool LineReader::minus_or_dash(const std::vector<Item>& items) {
+    const std::string_view all = text();
+    const auto back = [&](std::size_t at) {
+        while (at > 0 && all[at - 1] == ' ') --at;
+        return at;
+    };
+    const std::size_t dash = back(items.front().begin);
+    if (dash == 0 || all[dash - 1] != '-' || dash == items.front().begin) return false;
+    const std::size_t before = back(dash - 1);
+    const bool listed = before > 0 && (all[before - 1] == ',' || all[before - 1] == ';');
+    // at the head of a line it is the dash of a list, unless more such follow in the line or nothing is counted
+    const std::string_view line = all.substr(dash, all.find('\n', dash) - dash);
+    const bool counted = std::any_of(items.begin(), items.end(), [](const Item& i) { return bare_number(i) || i.has(Class::count); });
+    const bool heads = (before == 0 || all[before - 1] == '\n') && (!counted || line.find(", - ") != line.npos || line.find("; - ") != line.npos);
+    const auto box = [](const Item& i) { return is_super(i) || i.is("brood box") || is_super_kind(i) || (i.has(Class::which) && !i.is("all") && !i.is("both")); };
+    const auto boxes_alone = [&](const Item& i) { return box(i) || bare_number(i) || i.has(Class::count) || i.what == What::hives || i.idle() || i.has(Class::link); };
+    if (!(listed || heads) || !std::all_of(items.begin(), items.end(), boxes_alone) || std::none_of(items.begin(), items.end(), box)) return false;
+    keep_asked(span(items), "minus, or the dash of a list?", "write `-super h3` without the space if it came off, `1 super on` if it is there");
+    return true;
+}
+
 void LineReader::clause(std::vector<Item> items) {
+    if (!items.empty() && minus_or_dash(items)) return;
     while (!items.empty() && items.front().what == What::stop) items.erase(items.begin());
     // #3 & #8 same: super 3/4
     if (items.size() > 2 && items[0].is("same as") && stop(items[1], ":")) items.erase(items.begin(), items.begin() + 2);
@@ -281,8 +326,11 @@ void LineReader::clause(std::vector<Item> items) {
     if (items.empty()) return;
     if (items.front().is("taken back") && out_->size() > first_of_line_) return withdraw(items, before_clause_);   // wash 4/300, sorry, 5/300
     if (std::exchange(taken_back_, false)) return ask_which_holds(items);
-    if (one_more_there(items) || no_sentence(items) || count_goes_on(items) || weight_of_the_super_off(items) || due_of_the_treatment(items) || each_of_two(items)) return;
+    const bool of_the_weather = out_->size() > first_of_line_ && (out_->back().fact.kind == Kind::temperature || out_->back().fact.kind == Kind::weather);
+    if (items.size() == 1 && surface(items[0]) == "still" && of_the_weather) items[0].words = {table_word("calm weather", Class::weather)};   // 18C, still
+    if (one_more_there(items) || no_sentence(items) || count_goes_on(items) || weight_of_the_super_off(items) || due_of_the_treatment(items) || strips_each(items) || went_with_the_split(items) || each_of_two(items)) return;
     before_clause_ = out_->size();
+    sale_goes_on(items);
     each_of_the_head(items);
     if (subject_.several() && items.size() > 1 && says_each(items.front())) items.erase(items.begin());
     Clause c;
@@ -294,6 +342,8 @@ void LineReader::clause(std::vector<Item> items) {
     if (!subject_.said() && take_all(c.items, false)) c.spoken = c.items;
     if (c.items.size() > 1 && (subject_.said() || c.items.front().is("sold")) && says_each(c.items.back())) c.items.pop_back();
     chunk(c.items, item_context());
+    numbers_beside(c.items);
+    weighed_ = masses_in(c.written);
     both_of_them(c.items);
     if (unknown_other(c.items)) return keep_words(c.written, Kind::remark, Reading::Outcome::remark, "");
     std::vector<Solution> ways = plain_ways(c);
@@ -304,6 +354,13 @@ void LineReader::clause(std::vector<Item> items) {
     if (ways.empty()) ways = further_ways(c);
     if (begins_shed) shed_ = {*shed};
     if (ways.empty() && same_again(c.written)) return;
+    if (ways.empty() && c.own.said() && c.own.hives != c.before.hives) {   // h4 6 frames of bees. h8: same
+        std::vector<Item> rest = c.without;
+        std::erase_if(rest, [](const Item& i) { return i.what == What::stop; });
+        const Subject now = std::exchange(subject_, c.own);
+        if (same_again(rest)) return;
+        subject_ = now;
+    }
     conclude(c, std::move(ways));
 }
 

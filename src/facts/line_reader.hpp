@@ -1,6 +1,7 @@
 #pragma once
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "facts/journal.hpp"
@@ -16,6 +17,7 @@ struct LineContext {
     YardId yard = no_yard;
     std::vector<HiveId> hives;         ///< of a hive line that indented lines follow
     bool all = false;                  ///< `all:`; resolved when the facts are put in order
+    bool nuclei = false;               ///< `all nucs:`
     std::vector<HiveId> but;
     bool dated = false;                ///< a good heading stands above
 };
@@ -25,6 +27,7 @@ struct RawFact {
     Fact fact;
     std::vector<HiveId> hives;         ///< empty for facts about the yard or honey
     bool all = false, rest = false, both = false;
+    bool nuclei = false;               ///< all nuclei, no other hives
     std::vector<HiveId> but;
     int all_count = -1;                ///< how many `all` said they are
     bool swap = false;                 ///< hive and other change places when spread
@@ -51,6 +54,7 @@ private:
     struct Subject {
         std::vector<HiveId> hives;
         bool all = false, rest = false, both = false;
+        bool nuclei = false;               ///< of `all nucs`
         std::vector<HiveId> but;
         int count = -1;                    ///< of `all 9`
         std::vector<std::string> unknown;
@@ -72,6 +76,7 @@ private:
 
     void head(std::vector<Item>& items, const std::vector<Token>& tokens);
     void sentence(std::vector<Item> items);
+    bool denies_the_number(const std::vector<std::vector<Item>>& clauses, std::size_t at) const;
     bool corrects(const std::vector<Item>& items);
     void withdraw(const std::vector<Item>& items, std::size_t from);
     void ask_which_holds(const std::vector<Item>& items);
@@ -82,6 +87,7 @@ private:
     void each_of_the_head(const std::vector<Item>& items);
     void one_there_too(std::vector<std::vector<Item>>& clauses) const;
     bool found_as_said_before(const std::vector<Item>& items, const std::vector<Solution>& ways);
+    bool minus_or_dash(const std::vector<Item>& items);
     void clause(std::vector<Item> items);
     bool no_sentence(const std::vector<Item>& items);
     void take_doubt_and_day(Clause& c) const;
@@ -119,6 +125,7 @@ private:
         bool harvest = false;          ///< the last fact is of honey taken, or how full its box is
         bool boxes = false;            ///< the line told of boxes
         bool cells_last = false;       ///< the last fact is of cells or cups
+        bool cups_last = false;        ///< the last fact is of cups
         bool of_the_cells = false;     ///< and the clause is of them
         bool laying = false;           ///< the clause says that a queen lays
         bool queen_last = false;       ///< the last fact is of the queen
@@ -173,7 +180,13 @@ private:
     bool one_more_there(const std::vector<Item>& items);
     bool count_goes_on(const std::vector<Item>& items);
     void reach(RawFact& raw, std::uint32_t end);
+    void each_weighed(Candidate c, Span where, std::optional<Day> happened);
+    void numbers_beside(const std::vector<Item>& chunked);
+    void keep_beside();
     Measure stay_of(const Fact& treatment, Day due) const;
+    void sale_goes_on(std::vector<Item>& items) const;
+    bool went_with_the_split(const std::vector<Item>& items);
+    bool strips_each(const std::vector<Item>& items);
     bool due_of_the_treatment(const std::vector<Item>& items);
     bool weight_of_the_super_off(const std::vector<Item>& items);
     bool honey_of_these(const std::vector<Item>& items);
@@ -219,6 +232,7 @@ private:
     bool brood_said_ = false;      ///< the line spoke of brood
     bool cells_said_ = false;      ///< the line spoke of queen cells
     bool lot_unread_ = false;      ///< a clause of this sentence named a lot and was not read
+    bool jars_unread_ = false;     ///< a clause of this line spoke of jars and was not read
     bool boxes_unread_ = false;    ///< a clause of this sentence spoke of supers and was not read
     bool food_said_ = false;       ///< the line told of a feed
     HiveId nuc_frames_ = no_hive;  ///< the hive just made, whose frames are being told
@@ -231,6 +245,10 @@ private:
         bool set = false;
     };
     Last last_;
+    /// What the boxes of the clause weighed, one after the other.
+    std::vector<Measure> weighed_;
+    /// Words with a number that readings pass over, and the hives they were said of.
+    std::vector<std::pair<std::vector<Item>, Subject>> beside_;
     /// `shed` of `shed: 6 supers drawn, 3 excluders`, which goes on to the end of its sentence.
     std::vector<Item> shed_;
 };

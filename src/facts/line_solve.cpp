@@ -4,6 +4,7 @@
 #include <array>
 
 #include "facts/clause_words.hpp"
+#include "facts/slots.hpp"
 #include "facts/small_words.hpp"
 
 // Clauses to readings: every way of cutting one.
@@ -73,6 +74,7 @@ LineReader::Told LineReader::told_before(const std::vector<Item>& items) const {
     const Kind last = out_->size() > first_of_line_ ? out_->back().fact.kind : Kind::remark;
     told.harvest = last == Kind::super_off || last == Kind::frames_off || last == Kind::extracted || takes_box_from_before(last);
     told.cells_last = last == Kind::queen_cells || last == Kind::cups || last == Kind::cells_removed || last == Kind::cells_left;
+    told.cups_last = last == Kind::cups;
     told.queen_last = last == Kind::queen || last == Kind::queen_marked || last == Kind::queen_clipped;
     told.of_the_cells = told.cells_last && any([&](const Item& k) { const std::string said = surface(k); return said == "none" || said == "them" || said == "in them" || said == "of them"; });
     told.laying = any([](const Item& k) { return k.is("laying"); });
@@ -103,7 +105,10 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     const bool of_pollen = colour == part.end() || colour + 1 == part.end() || (colour + 1)->is("pollen");
     if (!of_pollen) no_reading([](const Candidate& c) { return c.fact.kind == Kind::pollen; });
     const bool of_cells = told.cells && std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.after_cells; });
-    no_reading([&](const Candidate& c) { return of_cells ? !c.after_cells : c.after_cells; });
+    const auto bears_cells = [&](const Candidate& c) { return c.after_cells && (told.cells || (told.cups_last && c.fact.kind == Kind::cells_removed)); };
+    no_reading([&](const Candidate& c) { return of_cells ? !c.after_cells : c.after_cells && !bears_cells(c); });
+    no_reading([&](const Candidate& c) { return c.after_cups && !told.cups_last; });
+    if (told.cups_last) no_reading([](const Candidate& c) { return c.after_cells && c.fact.kind == Kind::queen_cells; });
     if (!told.brood) no_reading([](const Candidate& c) { return c.after_brood; });
     // the hive 40 kg: of no box
     if (told.whole_hive) no_reading([](const Candidate& c) { return c.fact.kind == Kind::box_weight; });
@@ -223,6 +228,8 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
             std::size_t from = i;
             bool linked = false;
             while (from < j && (items[from].has(Class::link) || stop(items[from], ":"))) linked = linked || items[from].is("and"), ++from;
+            // left 2 one open cell: the 2 is a hive's
+            if (j < n && j > from && bare_number(items[j - 1]) && j - from > 1 && (items[j].counted || bare_number(items[j]))) continue;
             const std::vector<Item> part = part_of(items, from, j);
             if (std::all_of(part.begin(), part.end(), [](const Item& k) { return k.idle(); })) {
                 if (best[i].pieces < best[j].pieces) best[j] = best[i];

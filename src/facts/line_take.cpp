@@ -8,12 +8,25 @@
 #include "facts/chunk.hpp"
 #include "facts/clause_words.hpp"
 #include "facts/slots.hpp"
+#include "facts/small_words.hpp"
 
 // Readings to facts of the line: which hives, which box, which lot they are of; details that follow after a comma.
 namespace waxtab {
 
 using grammar::Class;
 using What = Item::What;
+
+namespace {
+
+/// As many boxes came off as weights are said, and the reading holds their sum.
+bool told_box_by_box(const Fact& f, const std::vector<Measure>& weights) {
+    const bool boxes = f.kind == Kind::super_off && f.box.label.empty() && weights.size() > 1;
+    std::int64_t sum = 0;
+    for (const Measure& w : weights) sum += w.amount;
+    return boxes && f.value.dimension == Dimension::mass && f.value.amount == sum;
+}
+
+}  // namespace
 
 /// `reversed the deeps, the bottom one was bare`: after brood boxes, a box that is not called a super is none.
 bool LineReader::of_brood_boxes(const Fact& fact, Span where) const {
@@ -125,7 +138,7 @@ void LineReader::settle_hives(RawFact& raw, const Candidate& c) const {
         raw.hives = {raw.fact.other};
         raw.fact.other = one && subject_.hives.front() != raw.hives.front() ? subject_.hives.front() : no_hive;
     } else if (needs_hive(c) || (c.about_honey && comes_of_hives(raw.fact.kind))) {
-        raw.hives = subject_.hives, raw.all = subject_.all, raw.but = subject_.but, raw.rest = subject_.rest, raw.both = subject_.both, raw.all_count = subject_.count;
+        raw.hives = subject_.hives, raw.all = subject_.all, raw.nuclei = subject_.nuclei, raw.but = subject_.but, raw.rest = subject_.rest, raw.both = subject_.both, raw.all_count = subject_.count;
     }
 }
 
@@ -154,7 +167,21 @@ void LineReader::take(Solution solution, std::optional<Day> happened) {
     const std::string lot = solution.candidates.empty() ? std::string{} : solution.candidates.back().fact.lot;
     for (Candidate& c : solution.candidates)
         if (c.fact.kind == Kind::jars && c.fact.lot.empty()) c.fact.lot = lot;
+    const bool apart = solution.candidates.size() == 1 && told_box_by_box(solution.candidates.front().fact, weighed_) && !subject_.several();
+    if (apart) return each_weighed(solution.candidates.front(), solution.spans.front(), happened);
     for (std::size_t k = 0; k < solution.candidates.size(); ++k) take_one(solution.candidates[k], solution.spans[k], happened);
+}
+
+/// `2 supers off, 13.5 kg and 12.2 kg`: one after the other, from the top.
+void LineReader::each_weighed(Candidate c, Span where, std::optional<Day> happened) {
+    const std::vector<Measure> weights = weighed_;
+    c.fact.count = -1;
+    c.fact.box = {BoxChoice::By::top, Role::super, 0, {}};
+    c.fact.assumed |= assumed_order;
+    for (const Measure& weight : weights) {
+        c.fact.value = weight;
+        take_one(c, where, happened);
+    }
 }
 
 void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> happened) {
@@ -174,6 +201,7 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     cells_said_ = cells_said_ || kind == Kind::queen_cells || kind == Kind::cells_removed || kind == Kind::cells_left;
     food_said_ = food_said_ || kind == Kind::feed;
     if (of_brood_boxes(raw.fact, where)) return keep_asked(where, "of which box?", "say `super` or `brood box`, or put it in quotes if it is only a remark");
+    if (c.after_jars && jars_unread_) return keep_asked(where, "of which jars?", "name the jars, for example `gave away 2 x 454 g`");
     if (measured_of_lot(kind) && lot_unread_ && raw.fact.lot.empty()) return keep_asked(where, "of which lot?", "name the lot, for example `moisture 17.8% lot A`");
     if (boxes_unread_ && takes_box_from_before(kind) && !names_super(where)) return keep_asked(where, "of which super?", "name the super: top, bottom, super 2 or its label");
     const bool of_what = boxes_unread_ && kind == Kind::hive_weight && !names_hive(last_.items) && lower(journal_.sources.text(where)).find("weigh") == std::string::npos;
@@ -186,12 +214,18 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     const auto gone = [](const RawFact& r) { return r.fact.kind == Kind::hive_ended || r.fact.kind == Kind::hive_dead || r.fact.kind == Kind::hive_united; };
     const bool cleared = kind == Kind::super_off && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), gone) && lower(journal_.sources.text(where)).find("super") == std::string::npos;
     if (cleared) return raw.hives = subject_.hives, keep_as_words(where, std::move(raw), false);
+    // h1 h4: honey off, 5 boxes
+    const bool boxes_taken = kind == Kind::super_count && subject_.several() && out_->size() > first_of_sentence_ && out_->back().fact.kind == Kind::super_off;
+    if (boxes_taken) return keep_asked(where, "from each of the hives, or together?", "write a line for each hive");
     settle_box(raw.fact, c);
     const bool frames = (kind == Kind::brood || kind == Kind::stores || kind == Kind::bees) && raw.fact.value.said();
     const bool which_queen = (kind == Kind::queen_marked || kind == Kind::queen_clipped) && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_sentence_), out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::hive_split || r.fact.kind == Kind::nuc_made; });
     if (which_queen) return keep_asked(where, "the queen of which hive?", "write a line for the hive she is in");
     if (frames && divided_) return keep_asked(where, "at which hive?", "write a line for the hive they are in");
     honey_from_before(raw.fact, c);
+    // filled 60 x 500 g, 24 x 1 kg, lot A
+    if (kind == Kind::jars && !raw.fact.lot.empty())
+        for (std::size_t k = out_->size(); k-- > first_of_sentence_ && (*out_)[k].fact.kind == Kind::jars && (*out_)[k].fact.lot.empty();) (*out_)[k].fact.lot = raw.fact.lot;
     settle_hives(raw, c);
     if (kind == Kind::swarm_hived && !headed_ && raw.hives.size() == 1) subject_ = {}, subject_.hives = raw.hives;   // what follows is of the swarm
     if ((kind == Kind::pollen || kind == Kind::pest) && !subject_.said()) return keep_as_words(where, std::move(raw), false);   // of the yard
@@ -216,23 +250,93 @@ Measure LineReader::stay_of(const Fact& treatment, Day due) const {
 /// `amitraz strips in, 2 a box, out by 15 July`: how long they stay that went in before. True when it is.
 bool LineReader::due_of_the_treatment(const std::vector<Item>& items) {
     const Item* day = nullptr;
+    const Item* stay = nullptr;
     bool out = false;
     for (const Item& i : items) {
         if (i.what == What::day && i.text == "due" && !day) day = &i;
-        else if (i.is("out") || i.is("due out")) out = true;
-        else if (!i.idle() && !i.has(Class::link)) return false;
+        else if (i.what == What::value && i.value.dimension == Dimension::duration && !stay) stay = &i;   // off in 14 days
+        else if (i.is("out") || i.is("off") || i.is("due out")) out = true;
+        else if (!i.idle() && !i.has(Class::link) && !(i.is("in") && !stay)) return false;
     }
-    if (!day || !out) return false;
+    if (!out || !day == !stay) return false;
     bool told = false;
     for (std::size_t k = first_of_line_; k < out_->size(); ++k) {
         RawFact& raw = (*out_)[k];
         const bool of_others = subject_.said() && raw.hives != subject_.hives;
         if (raw.fact.kind != Kind::treatment_on || raw.fact.second.said() || of_others) continue;
-        raw.fact.second = stay_of(raw.fact, day->day);
+        raw.fact.second = day ? stay_of(raw.fact, day->day) : stay->value;
         reach(raw, span(items).end);
         told = true;
     }
     return told;
+}
+
+/// `sold 36 x 1 lb to the shop, 6 x 500 g to Marge`: sold as well.
+void LineReader::sale_goes_on(std::vector<Item>& items) const {
+    if (eventful(items) || std::none_of(items.begin(), items.end(), [](const Item& i) { return i.is("to"); })) return;
+    // 8 jars to her for nix: not sold
+    static constexpr std::array<std::string_view, 6> free_of_charge = {"nix", "free", "nothing", "gratis", "gift", "nowt"};
+    if (std::any_of(items.begin(), items.end(), [&](const Item& i) { return std::find(free_of_charge.begin(), free_of_charge.end(), surface(i)) != free_of_charge.end(); })) return;
+    const bool goes_on = out_->size() > first_of_line_ && out_->back().fact.kind == Kind::gone_out;
+    const bool paid = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("price"); });   // 12 jars to the shop at £7
+    const std::string_view detail = paid ? "sold" : goes_on ? out_->back().fact.detail : "";
+    if (detail != "sold" && detail != "given") return;
+    std::vector<Item> joined = items;
+    chunk(joined, item_context());
+    if (joined.front().what != What::jars) return;
+    Item verb = items.front();
+    verb.what = What::term, verb.words = {table_word(detail == "sold" ? "sold" : "given away", Class::done)}, verb.end = verb.begin;
+    if (goes_on && !out_->back().fact.lot.empty() && std::none_of(joined.begin(), joined.end(), [](const Item& i) { return i.what == What::lot; })) {
+        Item lot = verb;
+        lot.what = What::lot, lot.words.clear(), lot.lots = {out_->back().fact.lot};
+        const auto to = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("to"); });
+        lot.begin = lot.end = to->begin;
+        items.insert(to, std::move(lot));
+    }
+    items.insert(items.begin(), std::move(verb));
+}
+
+/// `split into h10, 3 frames of brood, 1 of honey, old queen in h10`: what else went into it. True when it did.
+bool LineReader::went_with_the_split(const std::vector<Item>& items) {
+    if (out_->size() <= first_of_sentence_ || items.empty()) return false;
+    RawFact& born = out_->back();
+    if (born.fact.kind != Kind::hive_split && born.fact.kind != Kind::nuc_made) return false;
+    const HiveId young = born.swap && born.hives.size() == 1 ? born.hives.front() : born.fact.other;
+    const bool number = bare_number(items[0]) || items[0].has(Class::count);
+    const bool of_honey = items.size() == 2 && items[1].is("net");
+    if (number && (of_honey || (items.size() == 3 && items[1].is("of") && (items[2].is("honey") || items[2].is("stores") || items[2].is("brood"))))) {
+        Measure& frames = !of_honey && items[2].is("brood") ? born.fact.value : born.fact.second;
+        if (frames.said() || born.fact.count <= 0) return false;
+        frames = bare_number(items[0]) ? items[0].value : measure(std::to_string(items[0].word(Class::count)->number), Unit::frame).value_or(Measure{});
+        frames.unit = Unit::frame;
+        born.fact.count += static_cast<int>(frames.amount / 1000);
+        reach(born, span(items).end);
+        return true;
+    }
+    bool queen = false, there = false;
+    for (const Item& i : items) {
+        const std::string said = surface(i);
+        const bool goes = said == "went" || said == "gone" || said == "moved" || said == "goes";
+        if (i.is("old queen") || i.is("queen")) queen = true;
+        else if (i.what == What::hives && i.unknown_hives.empty() && i.hives.size() == 1 && i.hives.front() == young) there = true;
+        else if (goes || said == "nuc" || i.is("with")) there = true;
+        else if (!i.idle() && !i.is("in") && !i.is("into") && !i.is("to") && !i.is("over")) return false;
+    }
+    if (!queen || !there || !born.fact.detail.empty()) return false;
+    born.fact.detail = "old queen";
+    reach(born, span(items).end);
+    return true;
+}
+
+/// `flumethrin strips in, 4 each`: how many strips at each of the hives. True when it is.
+bool LineReader::strips_each(const std::vector<Item>& items) {
+    const bool so_many = items.size() == 2 && bare_number(items[0]) && says_each(items[1]) && items[0].value.amount % 1000 == 0;
+    if (!so_many || out_->size() <= first_of_sentence_) return false;
+    RawFact& strips = out_->back();
+    if (strips.fact.kind != Kind::treatment_on || strips.fact.count >= 0) return false;
+    strips.fact.count = static_cast<int>(items[0].value.amount / 1000);
+    reach(strips, span(items).end);
+    return true;
 }
 
 /// `super off, all capped, 22 kg`: what the box weighed that came off before it in the line. True when it is.
@@ -288,7 +392,7 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     const auto details = std::find_if(items.begin(), items.end(), [](const Item& i) { return !i.has(Class::link) || i.is("with"); });   // and they come out August 1
     both.insert(both.end(), details, items.end());
     if (subject_.several()) std::erase_if(both, [&](const Item& i) { return says_each(i); });   // super off, 14 kg each
-    if (both.size() > 16) return false;
+    if (both.size() > 16 || (subject_.several() && masses_in(both).size() > 1)) return false;
     const std::vector<Item> written = both;
     std::optional<Day> happened;
     for (std::size_t i = 0; i < both.size();) {
@@ -315,6 +419,7 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     out_->resize(last_.out);
     journal_.readings.resize(last_.readings);
     journal_.diagnostics.resize(last_.diagnostics);
+    weighed_ = masses_in(written);
     take(std::move(ways.front()), happened);
     last_.items = written;
     before_clause_ = last_.out;

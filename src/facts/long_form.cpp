@@ -33,14 +33,14 @@ std::string state_words(const Fact& f, std::string_view state) {
 std::string off_words(const Fact& f) {
     Words w;
     w("-");
-    w(f.count > 0 && (f.box.by == BoxChoice::By::sole || f.box.by == BoxChoice::By::top_n || f.box.by == BoxChoice::By::unsaid)
+    if (f.comb == Comb::wet) w(f.count > 0 ? plural(f.count, "wet super") : f.box.by == BoxChoice::By::all ? "wet supers" : "wet super");
+    else w(f.count > 0 && (f.box.by == BoxChoice::By::sole || f.box.by == BoxChoice::By::top_n || f.box.by == BoxChoice::By::unsaid)
           ? (f.box_kind.empty() ? plural(f.count, "super") : fmt::format("{} {}s", f.count, f.box_kind))
           : f.box.by == BoxChoice::By::sole && !telling_comb(f.comb).empty() ? short_box(f)
           : f.box.by == BoxChoice::By::unsaid ? std::string(f.box_kind.empty() ? "super" : f.box_kind) : box_words(f.box));
     if (f.value.said()) w(text_of(f.value));
     if (f.manner == "honey") w("net");
-    if (f.manner == "full") w("full");
-    if (f.manner == "empty") w("empty");
+    else w(f.manner);
     if (f.detail == "shed") w("to shed");
     return std::move(w).text();
 }
@@ -115,7 +115,13 @@ std::string bloom_words(const Fact& f) {
     return f.text;
 }
 
-std::string count_text(const Measure& m) { return (m.about ? "about " : "") + number_text(m); }
+/// `about 6`, `8-9`, `6`.
+std::string count_text(const Measure& m) {
+    if (m.about) return "about " + number_text(m);
+    const auto whole = [](std::int64_t thousandths) { return std::to_string(thousandths / 1000); };
+    const bool range = m.low < m.amount && m.amount < m.high && m.low % 1000 == 0 && m.high % 1000 == 0;
+    return range ? whole(m.low) + '-' + whole(m.high) : number_text(m);
+}
 
 std::string amount(const Fact& f, std::string_view noun) { return fmt::format("{} {}", count_text(f.value), noun); }
 
@@ -133,6 +139,14 @@ std::string moved_frames(const Journal& j, const Fact& f) {
     if (f.detail == "brood") w(n)(f.count == 1 ? "frame of brood" : "frames of brood");
     else w(n)(f.count == 1 ? "frame of" : "frames of")(f.detail);
     return std::move(w("to")(hive_words(j, f.other))).text();
+}
+
+/// What went into a nucleus: `3 frames of brood and 1 frame of stores`, or only how many frames.
+std::string frames_given(const Fact& f) {
+    const auto frames = [](const Measure& m, std::string_view of) { return m.said() ? fmt::format("{} {} {}", number_text(m), m.amount == 1000 ? "frame" : "frames", of) : std::string{}; };
+    const std::string brood = frames(f.value, "of brood"), stores = frames(f.second, "of stores");
+    if (brood.empty() && stores.empty()) return f.count > 0 ? plural(f.count, "frame") : "";
+    return brood + (brood.empty() || stores.empty() ? "" : " and ") + stores;
 }
 
 std::string treatment_words(const Fact& f, std::string_view way) {
@@ -176,7 +190,7 @@ std::string said_of_boxes(const Journal& j, const Fact& f) {
         case Kind::boxes_swapped: return words("swapped", box_words(f.box), "and", box_words(f.box2));
         case Kind::brood_reversed: return "reversed brood boxes";
         case Kind::super_lifted: return words("moved", box_words(f.box), place_words(f.placing));
-        case Kind::super_moved: return words("moved", box_words(f.box), "to", other, place_words(f.placing), f.manner == "empty" ? "empty" : f.manner == "full" ? "full" : "");
+        case Kind::super_moved: return words("moved", box_words(f.box), "to", other, place_words(f.placing), f.manner);
         case Kind::frames_moved: return moved_frames(j, f);
         case Kind::frames_off: return words("took", f.value.said() ? number_text(f.value) : "", f.value.amount == 1000 ? "frame of" : "frames of", "honey", f.second.said() ? text_of(f.second) : "", box_words(f.box));
         case Kind::box_labelled: return words(box_words(f.box), "labelled", quoted(f.text));
@@ -196,8 +210,8 @@ std::string said_of_lives(const Journal& j, const Fact& f) {
         case Kind::hive_dead: return "dead";
         case Kind::hive_ended: return words("shook out", f.other == no_hive ? "" : "in front of", other);
         case Kind::hive_united: return words("united with", other);
-        case Kind::hive_split: return words("split into", other, f.count > 0 ? plural(f.count, "frame") : "", f.detail == "old queen" ? "old queen" : "");
-        case Kind::nuc_made: return words("made a nuc into", other, f.count > 0 ? plural(f.count, "frame") : "", f.detail == "old queen" ? "old queen" : "");
+        case Kind::hive_split: return words("split into", other, frames_given(f), f.detail == "old queen" ? "old queen" : "");
+        case Kind::nuc_made: return words("made a nuc into", other, frames_given(f), f.detail == "old queen" ? "old queen" : "");
         case Kind::swarm_hived: return words("swarm hived as", hive_words(j, f.hive), f.value.said() ? text_of(f.value) : "", free_words("in", f.text));
         case Kind::hive_bought: return words("bought hive", j.hive_name(f.hive), free_words("from", f.text));
         case Kind::swarmed: return f.detail == "cast" ? "cast swarmed" : "swarmed";
@@ -269,7 +283,7 @@ std::string said_of_care(const Fact& f) {
         case Kind::treatment_on: return treatment_words(f, "in");
         case Kind::treatment_off: return treatment_words(f, "out");
         case Kind::mites: return mites_words(f);
-        case Kind::pest: return words(f.manner == "none" ? "no" : "", f.detail);
+        case Kind::pest: return words(f.manner == "none" ? "no" : "", f.detail, f.value.said() ? count_text(f.value) : "");
         case Kind::disease: return f.value.said() ? on_frames(f, f.detail) : words(f.manner == "none" ? "no" : "", f.detail, f.manner == "none" ? "" : f.manner);
         case Kind::inspected: return "inspected";
         case Kind::weather: return f.text;
@@ -382,6 +396,7 @@ std::vector<std::string> assumptions(const Journal& journal, const Fact& fact) {
     if (fact.assumed & assumed_box_kind) out.push_back((fact.kind == Kind::brood_box_on ? s.brood_kind : s.super_kind) + " (box kind not said)");
     if (fact.assumed & assumed_comb) out.push_back("drawn comb (not said)");
     if (fact.assumed & assumed_placing) out.push_back(s.new_supers == Placing::under ? "under (place not said)" : "on top (place not said)");
+    if (fact.assumed & assumed_order) out.push_back(fact.kind == Kind::super_off ? "in the order written, from the top" : "in the order written, from the brood up");
     if (fact.assumed & assumed_full) out.push_back("how full (not said of what)");
     if (fact.assumed & assumed_unit) out.push_back(fact.kind == Kind::temperature ? (fact.value.unit == Unit::fahrenheit ? "Fahrenheit (not said)" : "Celsius (not said)") : (s.gallon == Unit::imperial_gallon ? "imperial gallons (not said)" : "US gallons (not said)"));
     return out;

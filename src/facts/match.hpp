@@ -25,6 +25,7 @@ struct Candidate {
     /// Holds only where the line spoke of brood and of no super: `no eggs, 2 frames sealed`.
     bool after_brood = false;
     /// Holds only where the line told of honey extracted: `extracted 36 kg lot B, 18.2%`.
+    bool after_cups = false;
     bool after_lot = false;
     /// Holds only where the line told of jars: `filled 60 jars, gave away 4`.
     bool after_jars = false;

@@ -3,6 +3,7 @@
 #include "facts/tokens.hpp"
 
 #include <algorithm>
+#include <functional>
 #include <map>
 #include <tuple>
 
@@ -116,6 +117,7 @@ private:
         if (!raw.all && !raw.rest && !raw.both) return raw.hives;
         std::vector<HiveId> hives = roster_.living(raw.fact.yard);
         std::erase_if(hives, [&](HiveId h) { return std::find(raw.but.begin(), raw.but.end(), h) != raw.but.end(); });
+        if (raw.nuclei) std::erase_if(hives, [&](HiveId h) { return !journal_.hives[static_cast<std::size_t>(h)].nucleus; });
         if (raw.rest) std::erase_if(hives, [&](HiveId h) { return seen_this_visit(raw, h); });
         if (raw.both && hives.size() != 2) {
             std::vector<HiveId> last;
@@ -124,15 +126,32 @@ private:
             hives = last;
         }
         const bool empty = raw.both ? hives.size() != 2 : hives.empty();
-        if (!empty && raw.all && raw.all_count >= 0 && raw.all_count != static_cast<int>(hives.size())) {
-            std::string names;
-            for (const HiveId h : hives) names += (names.empty() ? "" : ", ") + std::string(journal_.hive_name(h));
-            journal_.diagnostics.push_back({"hives-differ", Severity::warning, raw.fact.span, fmt::format("all {}? there are {} living here: {}", raw.all_count, hives.size(), names), {},
-                                            "name the hives, or write what is missing: one died, was moved, or was never set up", {}});
-        }
+        if (!empty && raw.all && raw.all_count >= 0 && raw.all_count != static_cast<int>(hives.size())) return so_many(raw, hives);
         if (!empty) return hives;
         journal_.diagnostics.push_back({"no-hive", Severity::error, raw.fact.span, "which hives? none is meant by this here", "no hive found",
                                         "name the hives, for example `h1 h2: calm`", {}});
+        return {};
+    }
+
+    /// `all 3`, where four live here: those that are no nuclei, or those that bear numbers, if they are three; else none, for
+    /// nobody can tell which.
+    std::vector<HiveId> so_many(const RawFact& raw, const std::vector<HiveId>& hives) {
+        const auto nucleus = [&](HiveId h) { return journal_.hives[static_cast<std::size_t>(h)].nucleus; };
+        const auto without_number = [&](HiveId h) { return journal_.hive_name(h).find_first_of("0123456789") == std::string_view::npos; };
+        for (const auto& left_out : {std::function<bool(HiveId)>(nucleus), std::function<bool(HiveId)>(without_number)}) {
+            std::vector<HiveId> meant = hives;
+            std::erase_if(meant, left_out);
+            if (raw.all_count != static_cast<int>(meant.size())) continue;
+            std::string others;
+            for (const HiveId h : hives)
+                if (left_out(h)) others += (others.empty() ? "" : ", ") + std::string(journal_.hive_name(h));
+            journal_.diagnostics.push_back({"hives-differ", Severity::note, raw.fact.span, fmt::format("all {}: read without {}", raw.all_count, others), {}, "name the hives if others are meant", {}});
+            return meant;
+        }
+        std::string names;
+        for (const HiveId h : hives) names += (names.empty() ? "" : ", ") + std::string(journal_.hive_name(h));
+        journal_.diagnostics.push_back({"hives-differ", Severity::error, raw.fact.span, fmt::format("all {}? there are {} living here: {}", raw.all_count, hives.size(), names), "which are meant?",
+                                        "name the hives, or write what is missing: one died, was moved, or was never set up", {}});
         return {};
     }
 

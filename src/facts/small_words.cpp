@@ -58,7 +58,7 @@ void absorb(Items& items, std::size_t into, std::size_t from, std::size_t n) {
 void pass_over(Item& item) {
     item.what = What::term;
     item.words.clear();
-    item.loose = true;
+    item.loose = item.aside = true;
 }
 
 bool is_super(const Item& item) { return item.what == What::term && (item.is("super") || item.is("box")); }
@@ -92,6 +92,9 @@ void roles(Items& items) {
             items.erase(items.begin() + static_cast<std::ptrdiff_t>(i), items.begin() + static_cast<std::ptrdiff_t>(after));
             if (i + 1 >= items.size()) break;
         }
+        // to the orchard
+        const bool article = items[i + 1].has(Class::filler) && items[i + 1].end - items[i + 1].begin == 3 && i + 2 < items.size() && items[i + 2].what == What::yard;
+        if (article && (items[i].is("to") || items[i].is("from"))) items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 1);
         Item& next = items[i + 1];
         if (next.what == What::lot && (items[i].is("from") || items[i].is("to") || items[i].is("in") || items[i].is("calling it"))) {
             absorb(items, i + 1, i, 1);

@@ -14,7 +14,8 @@ struct NumberWord {
     std::string_view word, number;
 };
 
-constexpr std::array<NumberWord, 9> words_of_numbers = {{{"a", "1"}, {"another", "1"}, {"an", "1"}, {"one", "1"}, {"two", "2"}, {"three", "3"}, {"five", "5"}, {"half", "0.5"}, {"quarter", "0.25"}}};
+constexpr std::array<NumberWord, 18> words_of_numbers = {{{"a", "1"}, {"another", "1"}, {"an", "1"}, {"one", "1"}, {"two", "2"}, {"three", "3"}, {"four", "4"}, {"five", "5"}, {"six", "6"}, {"seven", "7"},
+    {"eight", "8"}, {"nine", "9"}, {"ten", "10"}, {"eleven", "11"}, {"twelve", "12"}, {"twenty", "20"}, {"half", "0.5"}, {"quarter", "0.25"}}};
 
 /// Units of weight and volume only: `a day` and `one degree` are no amounts of anything kept here.
 constexpr std::array<std::string_view, 26> unit_words = {"pounder", "pounders", "pound", "pounds", "lb", "lbs", "ounce", "ounces", "oz", "kilo", "kilos", "kg", "gram", "grams", "g",
@@ -24,6 +25,17 @@ bool is_word(const std::vector<Token>& t, std::size_t i, std::string_view text) 
 
 bool is_unit(const std::vector<Token>& t, std::size_t i) {
     return i < t.size() && t[i].type == Token::Type::word && std::find(unit_words.begin(), unit_words.end(), t[i].text) != unit_words.end();
+}
+
+/// `five days`, `two weeks`; not the `in two weeks` of a plan.
+bool is_days(const std::vector<Token>& t, std::size_t i) { return is_word(t, i, "days") || (is_word(t, i, "weeks") && !(i > 1 && is_word(t, i - 2, "in"))); }
+
+/// `8 to 9 frames`: a range.
+bool is_range(const std::vector<Token>& t, std::size_t i) {
+    static constexpr std::array<std::string_view, 8> counted = {"frames", "frs", "fr", "seams", "cups", "cells", "combs", "qcs"};
+    const auto whole = [&](std::size_t k) { return k < t.size() && t[k].type == Token::Type::number && t[k].value.said() && t[k].value.low == t[k].value.high; };
+    const bool from = i > 0 && is_word(t, i - 1, "from");
+    return !from && whole(i) && is_word(t, i + 1, "to") && whole(i + 2) && t[i + 2].value.amount > t[i].value.amount && i + 3 < t.size() && std::find(counted.begin(), counted.end(), t[i + 3].text) != counted.end();
 }
 
 bool is_hyphen(const std::vector<Token>& t, std::size_t i) {
@@ -60,7 +72,33 @@ bool is_ratio(const std::vector<Token>& t, std::size_t i) {
     return (says(i, "one", "1") || says(i, "two", "2")) && is_word(t, i + 1, "to") && says(i + 2, "one", "1");
 }
 
+/// `forty-eight`, `twenty four`: the number, and how many tokens it takes; 0 when none is said.
+std::size_t compound_number(const std::vector<Token>& t, std::size_t i, std::string& digits) {
+    static constexpr std::array<std::string_view, 8> tens = {"twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"};
+    static constexpr std::array<std::string_view, 9> ones = {"one", "two", "three", "four", "five", "six", "seven", "eight", "nine"};
+    const std::size_t second = is_hyphen(t, i + 1) ? i + 2 : i + 1;
+    for (std::size_t ten = 0; ten < tens.size(); ++ten)
+        for (std::size_t one = 0; one < ones.size(); ++one)
+            if (is_word(t, i, tens[ten]) && is_word(t, second, ones[one])) return digits = std::to_string((ten + 2) * 10 + one + 1), second - i + 1;
+    return 0;
+}
+
 }  // namespace
+
+std::vector<Token> with_and_without(const std::vector<Token>& tokens) {
+    std::vector<Token> out;
+    const auto slash = [&](std::size_t i) { return i < tokens.size() && tokens[i].type == Token::Type::symbol && tokens[i].text == "/" && !tokens[i].space_before; };
+    for (std::size_t i = 0; i < tokens.size(); ++i) {
+        out.push_back(tokens[i]);
+        if (!is_word(tokens, i, "w") || !slash(i + 1)) continue;
+        const bool without = is_word(tokens, i + 2, "o") && !tokens[i + 1].space_after;
+        const Token& last = tokens[without ? i + 2 : i + 1];
+        out.back().text = without ? "without" : "with";
+        out.back().end = last.end, out.back().space_after = true;
+        i += without ? 2 : 1;
+    }
+    return out;
+}
 
 std::vector<Token> amounts_in_words(const std::vector<Token>& tokens) {
     std::vector<Token> out;
@@ -82,14 +120,26 @@ std::vector<Token> amounts_in_words(const std::vector<Token>& tokens) {
             i = last;
             continue;
         }
+        if (is_range(tokens, i)) {
+            put(tokens[i].text + '-' + tokens[i + 2].text, i, i + 2);
+            i += 2;
+            continue;
+        }
         std::string digits;
-        std::size_t used = number_at(tokens, i, digits);
+        std::size_t used = compound_number(tokens, i, digits);
+        if (used > 0 && !is_unit(tokens, i + used)) {
+            put(digits, i, i + used - 1);
+            i += used - 1;
+            continue;
+        }
+        if (used == 0) used = number_at(tokens, i, digits);
         const bool bare = used == 0 && is_unit(tokens, i) && is_word(tokens, i + 1, "of") && (i == 0 || tokens[i - 1].type == Token::Type::symbol);
         if (bare) digits = "1";   // pint of thin syrup
         // 2 more quarts
         if (used == 0 && tokens[i].type == Token::Type::number && tokens[i].value.said() && is_word(tokens, i + 1, "more") && is_unit(tokens, i + 2)) digits = tokens[i].text, used = 2;
         const std::size_t unit = used && is_hyphen(tokens, i + used) ? i + used + 1 : i + used;
-        if ((used == 0 && !bare) || !is_unit(tokens, unit)) {
+        const bool days = used == 1 && is_days(tokens, unit) && digits.find('.') == std::string::npos && tokens[i].text != "a" && tokens[i].text != "another";   // over five days
+        if ((used == 0 && !bare) || !(is_unit(tokens, unit) || days)) {
             out.push_back(tokens[i]);
             continue;
         }

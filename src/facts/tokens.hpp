@@ -40,6 +40,9 @@ std::vector<Token> tokenise(std::string_view line, std::uint32_t offset);
 /// Lower case for ASCII and the Latin, Greek and Cyrillic letters that have a simple one.
 std::string lower(std::string_view text);
 
+/// `w/` and `w/o` as the words they stand for.
+std::vector<Token> with_and_without(const std::vector<Token>& tokens);
+
 /// Amounts said with a word or a hyphen as one token each: `one-pound`, `half a gallon`, `a quart`, `12-oz`.
 std::vector<Token> amounts_in_words(const std::vector<Token>& tokens);
 

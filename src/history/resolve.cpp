@@ -59,13 +59,14 @@ Resolved resolve_told(const Replay& r, const Fact& fact, const BoxChoice& choice
     Resolved all = resolve(r, fact.hive, choice);
     const Comb comb = fact.kind == Kind::sections_done ? Comb::sections : fact.comb;
     const bool told = comb != Comb::unsaid || !fact.box_kind.empty();
-    if (all.trouble != Trouble::which || !told) return all;
+    const bool all_such = choice.by == By::all && comb == Comb::wet;   // the wet supers off
+    if ((all.trouble != Trouble::which && !all_such) || !told) return all;
     std::vector<BoxId> fitting = boxes_on(r, fact.hive, choice.role);
     std::erase_if(fitting, [&](BoxId id) {
         const Box& b = r.box(id);
         return (comb != Comb::unsaid && b.comb != comb) || (!fact.box_kind.empty() && b.kind != fact.box_kind);
     });
-    return fitting.size() == 1 ? found(std::move(fitting)) : all;
+    return fitting.size() == 1 || (all_such && !fitting.empty()) ? found(std::move(fitting)) : all;
 }
 
 BoxChoice choice_to_take(const Fact& fact, Role role) {

@@ -175,7 +175,9 @@ std::string text_of(const Measure& m) {
     if (m.unit == Unit::of_frames && m.of > 0)
         return fmt::format("{} of {}", shortest((m.amount * m.of + 50) / 100, 10, 1), m.of);
     const Unit unit = m.unit == Unit::fraction || m.unit == Unit::of_frames ? Unit::percent : m.unit;
-    std::string text = m.low < m.amount && m.amount < m.high
+    const bool about = m.about && m.dimension != Dimension::share && m.amount - m.low == m.amount / 10 && m.high - m.amount == m.amount / 10;   // as far as `about` goes
+    std::string text = about ? "about " + number_of(m.amount, unit)
+                       : m.low < m.amount && m.amount < m.high
                            ? number_of(m.low, unit) + '-' + number_of(m.high, unit)
                            : number_of(m.amount, unit);
     const std::string_view sign = unit == Unit::day && text == "1" ? "day" : unit_sign(unit);

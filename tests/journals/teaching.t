@@ -51,8 +51,8 @@ The small teaching journals.
         ===== floor =====
   
     2026-05-03  8 frames of brood, 2 queen cups dry                    mill.hive:7
-    2026-05-10  3 charged queen cells, queen seen, split into h3 3 frames old
-                queen                                                 mill.hive:11
+    2026-05-10  3 charged queen cells, queen seen, split into h3 3 frames of brood
+                old queen                                             mill.hive:11
     2026-05-17  left 1 sealed queen cell, knocked down 2 queen cells  mill.hive:19
     2026-06-14  eggs seen, queen laying                               mill.hive:25
   
@@ -83,7 +83,7 @@ The small teaching journals.
         brood box, deep, 10 frames  since 2026-05-10                  mill.hive:11
         ===== floor =====
   
-    2026-05-10  split into h3 3 frames old queen                      mill.hive:11
+    2026-05-10  split into h3 3 frames of brood old queen             mill.hive:11
     2026-05-17  queen laying, fed 1 L thin syrup                      mill.hive:21
     2026-06-14  moved 1 frame of eggs to h2                           mill.hive:26
   
