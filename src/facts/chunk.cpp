@@ -271,12 +271,34 @@ void with_what(Items& items) {
     }
 }
 
+/// `3 cups with eggs`: charged.
+void cups_with_eggs(Items& items) {
+    const auto cups = [](const Item& i) { return i.is("cup") || i.is("queen cell") || i.is("open cell"); };
+    const bool one = items.size() == 3 && (is_count(items[0]) || items[0].has(Class::count));   // 3 cups, one with egg
+    if (!one && std::none_of(items.begin(), items.end(), cups)) return;
+    for (std::size_t i = 1; i + 1 < items.size(); ++i) {
+        if (!items[i].is("with") || !items[i + 1].is("egg") || items[i + 1].counted) continue;
+        items[i].words = {table_word("charged", Class::state)};
+        absorb(items, i, i + 1, 1);
+    }
+}
+
+/// `brood on 6 now`: says nothing, unless a name follows (`now Rose`).
+void nows(Items& items) {
+    const auto name = [](const Item& i) { return i.what == What::hives || i.what == What::yard || i.what == What::new_name || i.what == What::unknown || i.what == What::quoted; };
+    for (std::size_t i = 1; i < items.size(); ++i)
+        if (items[i].is("into") && items[i].end - items[i].begin == 3 && (i + 1 == items.size() || !name(items[i + 1]))) items.erase(items.begin() + static_cast<std::ptrdiff_t>(i--));
+}
+
 /// `a frame of brood` is one.
 void one_frame(Items& items) {
     for (std::size_t i = 0; i + 1 < items.size(); ++i) {
         Item& noun = items[i + 1];
-        const bool frames = noun.what == What::term && (noun.is("frame") || noun.is("frames of brood") || noun.is("frames of stores") || noun.is("frames of bees"));
-        const bool article = items[i].has(Class::filler) && items[i].end - items[i].begin == 1;
+        static constexpr std::array<std::string_view, 10> cells = {"open cell", "sealed cell", "queen cell", "charged cell", "swarm cell", "supersedure cell", "emergency cell", "cup", "charged cup", "opened cell"};
+        const bool cell = noun.what == What::term && std::any_of(cells.begin(), cells.end(), [&](std::string_view c) { return noun.is(c); });
+        const bool frames = cell || (noun.what == What::term && (noun.is("frame") || noun.is("frames of brood") || noun.is("frames of stores") || noun.is("frames of bees")));
+        const auto is_article = [](const Item& k) { return k.has(Class::filler) && k.end - k.begin == 1; };
+        const bool article = is_article(items[i]) || (cell && i > 0 && is_article(items[i - 1]) && (items[i].is("good") || items[i].has(Class::filler)));   // a nice open cell
         if (!frames || !article || noun.counted) continue;
         noun.counted = true;
         noun.count = 1;
@@ -385,7 +407,10 @@ bool countable(const Item& item) {
 }
 
 void chunk(std::vector<Item>& items, const ItemContext& context) {
+    nows(items);
+    cups_with_eggs(items);
     counted_frames(items);
+    by_the_clock(items);
     weather_until(items);
     strange_plants(items, *context.lexicon);
     where_plants_stand(items);

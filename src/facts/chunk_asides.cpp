@@ -43,6 +43,15 @@ void counted_frames(std::vector<Item>& items) {
         if (items[i].is("stocktake") && items[i].end - items[i].begin == 7) pass_over(items[i]);   // counted
 }
 
+void by_the_clock(std::vector<Item>& items) {
+    for (std::size_t i = 1; i < items.size(); ++i) {
+        const bool hour = items[i].what == What::unknown && items[i].text == "o'clock" && (is_count(items[i - 1]) || items[i - 1].has(Class::count));
+        if (!hour) continue;
+        pass_over(items[i]), pass_over(items[i - 1]);
+        if (i > 1 && (items[i - 2].is("at") || items[i - 2].is("about") || items[i - 2].is("when") || items[i - 2].text == "by")) pass_over(items[i - 2]);
+    }
+}
+
 void weather_until(std::vector<Item>& items) {
     // 22C and still: no wind
     const auto of_the_day = [](const Item& i) { return i.has(Class::weather) || (i.what == What::value && i.value.dimension == Dimension::temperature); };

@@ -9,6 +9,8 @@ namespace waxtab {
 
 /// `I counted 9 frames of bees`: no stock of honey.
 void counted_frames(std::vector<Item>& items);
+/// `22C at five o'clock`: the hour is not kept.
+void by_the_clock(std::vector<Item>& items);
 /// `drizzle till 11`: how long the weather lasted. `still` after it is no wind.
 void weather_until(std::vector<Item>& items);
 /// `kamahi in flower`: a plant nobody listed goes by its name, unless it is a slip for a word of the notation.

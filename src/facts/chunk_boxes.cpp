@@ -68,7 +68,9 @@ void kinds_as_supers(Items& items) {
         if (items[i].what != What::term || items[i].counted || !is_super_kind(items[i])) continue;
         const bool picked = i > 0 && picks(items[i - 1]) && !adding;   // both shallows, the top medium
         if ((told && !noun && !adding && (i == 0 || !is_count(items[i - 1]))) || picked) {
-            if (const grammar::Word* w = table_word("super", Class::thing)) items[i].words = {w}, items[i].box_kind.clear();
+            const bool placed = std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::placing); });   // second mediums on top: what they are
+            if (const grammar::Word* w = table_word("super", Class::thing)) items[i].words = {w};
+            if (!placed) items[i].box_kind.clear();
         }
         // a second medium put on: the kind says what it is, the ordinal only that there is one already
         const bool numbered = i > 0 && picks(items[i - 1]) && !items[i - 1].is("top") && !items[i - 1].is("bottom") && !items[i - 1].is("both") && !items[i - 1].is("all");
@@ -134,7 +136,7 @@ void boxes(Items& items) {
         while (next + 1 < items.size() && (items[next].has(Class::filler) || (items[next].has(Class::box_kind) && (is_super(items[next + 1]) )))) ++next;
         if (is_super(items[next]) && !(of_brood && !items[next].is("super"))) {
             make_box(items[i], *choice);
-            for (std::size_t k = i + 1; k < next; ++k)
+            for (std::size_t k = i + 1; k <= next; ++k)
                 if (!items[k].box_kind.empty()) items[i].box_kind = items[k].box_kind;
             if (choice->by == BoxChoice::By::number) items[i].text = "ordinal";
             absorb(items, i, i + 1, next - i);

@@ -254,6 +254,7 @@ void finish(Candidate& c, const std::vector<Item>& items) {
     if (f.kind == Kind::treatment_on || f.kind == Kind::treatment_off)
         for (const Item& i : items)
             if (i.is("pad") || i.is("tray")) f.manner = i.is("pad") ? "pad" : "tray";
+    if (f.kind == Kind::hive_united && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("newspaper"); })) f.detail = fixed("newspaper");
     if (f.kind == Kind::super_off && f.manner == "net") f.manner = "honey";
     // thirds off: the third super of each
     for (const Item& i : items)

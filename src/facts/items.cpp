@@ -300,7 +300,7 @@ bool Itemiser::other() {
 }
 
 std::vector<Item> itemise(const std::vector<Token>& tokens, const ItemContext& context) {
-    const std::vector<Token> with_amounts = amounts_in_words(with_and_without(names_before_dashes(tokens, *context.lexicon)));
+    const std::vector<Token> with_amounts = amounts_in_words(named_after_a_comma(with_and_without(names_before_dashes(tokens, *context.lexicon))));
     return Itemiser(with_amounts, context).items();
 }
 

@@ -30,7 +30,7 @@ enum class Kind : std::uint8_t {
     hive_renamed,    ///< text the new name
     hive_sold, hive_dead,  ///< text cause
     hive_ended,      ///< shaken out, given up; detail "shook out"; text
-    hive_united,     ///< hive is gone, other has its bees
+    hive_united,     ///< hive is gone, other has its bees; detail "newspaper" or ""
     hive_split,      ///< hive is the mother, other the new one; count frames, of them value of brood, second of stores; detail "old queen" or "" (which went to the new)
     nuc_made,        ///< as hive_split, the new one a nucleus
     swarm_hived,     ///< hive is the new one, other where it came from if known; value mass; text place

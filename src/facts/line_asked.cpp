@@ -97,6 +97,13 @@ std::string LineReader::in_other_words(const std::vector<Item>& items) const {
     return fmt::format("say it as in `{}` (more in `waxtab words`), or put it in quotes if it is only a remark", example);
 }
 
+/// Tells nothing that is read, counted or done to the hive: `lifted the lid on h6`.
+bool LineReader::plain_talk(const std::vector<Item>& items) const {
+    const auto thing = [](const Item& i) { return (i.has(Class::thing) && !i.is("gear") && !i.is("fume board")) || i.has(Class::food) || i.has(Class::method) || i.has(Class::pest) || i.has(Class::disease) || i.has(Class::colour); };
+    const auto data = [&](const Item& i) { return thing(i) || holds_number(i) || smells_of_data(i, lexicon_) || speaks_of_data(i) || i.has(Class::plan) || i.has(Class::condition) || i.has(Class::order) || i.has(Class::plant); };
+    return std::none_of(items.begin(), items.end(), data) && !tells_of_a_deed(items);
+}
+
 void LineReader::unread(const std::vector<Item>& items) {
     const Span where = span(items);
     std::vector<Item> joined = items;

@@ -93,6 +93,35 @@ std::vector<Items> LineReader::cut(Items items) const {
     return clauses;
 }
 
+/// `took the supers off h2, h4 and h6, 24 kg, 19 kg and 21 kg`: as many weights as hives, one for each in their order.
+void LineReader::one_weight_each(Clauses& clauses) const {
+    const auto off = [](const Item& i) { return i.is("off") || i.is("taken off"); };
+    const auto beside = [](const Item& i) { return i.idle() || i.is("and") || i.is("before") || i.is("net") || i.is("honey"); };
+    for (std::size_t c = 0; c + 1 < clauses.size(); ++c) {
+        const Items said = clauses[c];
+        const auto list = std::find_if(said.begin(), said.end(), [](const Item& i) { return i.what == What::hives && i.hives.size() > 1 && i.unknown_hives.empty(); });
+        if (list == said.end() || std::none_of(said.begin(), said.end(), off) || std::any_of(said.begin(), said.end(), is_mass)) continue;
+        Items masses, rest;
+        std::size_t end = c + 1;
+        for (; end < clauses.size() && std::all_of(clauses[end].begin(), clauses[end].end(), [&](const Item& i) { return is_mass(i) || beside(i); }); ++end)
+            for (const Item& i : clauses[end])
+                if (is_mass(i)) masses.push_back(i);
+                else if (!i.idle() && !i.is("and")) rest.push_back(i);
+        if (masses.size() != list->hives.size()) continue;
+        Clauses each;
+        const auto at = static_cast<std::size_t>(list - said.begin());
+        for (std::size_t h = 0; h < masses.size(); ++h) {
+            each.push_back(said);
+            each.back()[at].hives = {list->hives[h]};
+            each.back().push_back(masses[h]);
+            each.back().insert(each.back().end(), rest.begin(), rest.end());
+        }
+        clauses.erase(clauses.begin() + static_cast<std::ptrdiff_t>(c), clauses.begin() + static_cast<std::ptrdiff_t>(end));
+        clauses.insert(clauses.begin() + static_cast<std::ptrdiff_t>(c), each.begin(), each.end());
+        c += each.size() - 1;
+    }
+}
+
 /// `h2-h4 supers 80, 60, 40% full`: as many values as hives, one for each in their order. As few as two have to be bare
 /// numbers or stand with an `and`: `h1 h2 70%, 80% capped` says two things of both. True when the sentence is read.
 bool LineReader::one_value_each(const Items& items) {

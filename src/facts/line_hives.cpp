@@ -6,7 +6,6 @@
 
 #include <fmt/format.h>
 
-#include "facts/chunk.hpp"
 #include "facts/clause_words.hpp"
 #include "facts/slots.hpp"
 #include "facts/small_words.hpp"
@@ -24,12 +23,6 @@ bool tells_how_it_is(const Item& i) {
     static constexpr std::array<std::string_view, 15> states = {"strong", "weak", "calm", "lively", "defensive", "queenright", "queenless", "roomy", "crowded", "bearding", "backfilled", "starving",
         "drone layer", "queen seen", "queen not seen"};
     return i.what == What::term && !i.counted && std::any_of(states.begin(), states.end(), [&](std::string_view s) { return i.is(s); });
-}
-
-/// `five`, 0 where it is no number in words.
-int number_said(const Item& i) {
-    const grammar::Word* word = i.what == What::term ? i.word(Class::count) : nullptr;
-    return word ? static_cast<int>(word->number) : 0;
 }
 
 /// Goes with one hive, not with a number of them.
@@ -50,6 +43,20 @@ bool no_tally(const std::vector<Item>& items) {
 }
 
 }  // namespace
+
+/// `h1 and Low wall, 1 gallon each`: a hive nobody set up.
+void LineReader::strangers_in_the_list(std::vector<Item>& items) {
+    if (items.size() < 3 || !items[0].is("and")) return;
+    std::size_t end = 1;
+    while (end < items.size() && end < 4 && (items[end].what == What::unknown || items[end].what == What::term)) ++end;
+    if (std::none_of(items.begin() + 1, items.begin() + static_cast<std::ptrdiff_t>(end), [](const Item& i) { return i.what == What::unknown; })) return;
+    const auto capital = [&](const Item& i) { const char c = text()[i.begin]; return c >= 'A' && c <= 'Z'; };
+    if (end == 1 || end >= items.size() || items[end].what != What::stop || items[end].text == "." || !capital(items[1])) return;
+    const Span where = span({items.begin() + 1, items.begin() + static_cast<std::ptrdiff_t>(end)});
+    subject_.unknown = {std::string(journal_.sources.text(where))};
+    complain_about(subject_, {items.begin() + 1, items.begin() + static_cast<std::ptrdiff_t>(end)});
+    items.erase(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(end));
+}
 
 /// Takes the hives a line begins with off it.
 void LineReader::head(std::vector<Item>& items, const std::vector<Token>& tokens) {
@@ -74,6 +81,7 @@ void LineReader::head(std::vector<Item>& items, const std::vector<Token>& tokens
             std::erase_if(subject_.hives, [&](HiveId h) { return std::find(without.begin(), without.end(), h) != without.end(); });
             items.erase(items.begin(), items.begin() + (but_not ? 3 : 2));
         }
+        strangers_in_the_list(items);
         if (items.size() > 1 && items.front().what == What::yard) line_yard_ = items.front().yard, items.erase(items.begin());   // h5 & h6 mill: ...
         drop_marks();
         return;
@@ -176,132 +184,6 @@ void LineReader::one_there_too(std::vector<std::vector<Item>>& clauses) const {
             items[i].end = items[there].end;
             items.resize(i + 1);
         }
-}
-
-/// `all`, `both`, `the rest`, `all but h4`, at the head of a line or at the end of a clause.
-bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
-    if (items.empty() || (at_head && bare_number(items.front()))) return false;   // 4 and 5: fed 3 kg each
-    const bool medicine = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::substance); });
-    const auto group = [&](const Item& i) {
-        const std::string s = surface(i);
-        if (medicine && i.what == What::term && s == "in all") return true;
-        return i.what == What::term && (s == "all" || s == "both" || s == "the rest" || s == "the others" || s == "rest" || s == "others" || s == "everyone" || s == "everybody" || s == "every" || s == "each" || s == "all but" || s == "all bar" || s == "all except" || s == "all exc" || s == "the lot" || s == "everybody else" || s == "everyone else" || s == "all others" || s == "all the others");
-    };
-    const auto names_hives = [&](const Item& i) {
-        const std::string s = surface(i);
-        return s == "hives" || s == "colonies" || s == "hive" || s == "colony" || s == "of them" || number_said(i) > 1;
-    };
-    const auto names_nuclei = [&](const Item& i) {
-        const std::string s = surface(i);
-        return s == "nucs" || s == "nuclei" || s == "nucleus colonies";
-    };
-    const auto names_or_article = [&](const std::vector<Item>& all, std::size_t k) { return names_hives(all[k]) || (surface(all[k]) == "the" && k + 1 < all.size() && names_hives(all[k + 1])); };
-    std::size_t at = items.size();
-    // mill hives: calm
-    const auto hives_there = [&](const Item& i) { const std::string s = surface(i); return s == "hives" || s == "colonies"; };
-    if (at_head && items.size() > 2 && items[0].what == What::yard && hives_there(items[1])) {
-        line_yard_ = items[0].yard;
-        const bool all_said = items.size() > 3 && items[2].is("all");   // mill hives all strong
-        items.erase(items.begin(), items.begin() + (all_said ? 3 : 2));
-        subject_ = {};
-        subject_.all = true;
-        return true;
-    }
-    // all the mill hives were calm
-    const std::size_t place = at_head && surface(items[0]) == "all the" ? 1 : at_head && items.size() > 1 && surface(items[0]) == "all" && surface(items[1]) == "the" ? 2 : 0;
-    if (place > 0 && place + 2 < items.size() && items[place].what == What::yard && hives_there(items[place + 1])) {
-        line_yard_ = items[place].yard;
-        items.erase(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(place) + 2);
-        subject_ = {};
-        subject_.all = true;
-        return true;
-    }
-    // all mill hives
-    if (at_head && items.size() > 2 && group(items[0]) && items[1].what == What::yard && (names_hives(items[2]) || stop(items[2], ":"))) {
-        line_yard_ = items[1].yard;
-        items.erase(items.begin() + 1);
-    }
-    // each of the three was given
-    if (at_head && group(items.front()))
-        while (items.size() > 2 && (surface(items[1]) == "of" || surface(items[1]) == "the" || surface(items[1]) == "of the") && names_or_article(items, 2)) items.erase(items.begin() + 1);
-    // all 3 calm
-    const bool so_many = at_head && items.size() > 2 && items.front().is("all") && bare_number(items[1]) && !countable(items[2]) && !items[2].has(Class::combing) && items[2].box_kind.empty() && !items[2].idle() &&
-                         items[2].what == What::term && !items[2].is("capped") && !items[2].has(Class::amount);
-    // the nucs: fed 1 L each
-    const std::size_t nuclei = at_head && surface(items[0]) == "the" && items.size() > 1 ? 1 : 0;
-    if (at_head && nuclei + 1 < items.size() && names_nuclei(items[nuclei])) {
-        items.erase(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(nuclei) + 1);
-        subject_ = {};
-        subject_.all = subject_.nuclei = true;
-        return true;
-    }
-    if (at_head && group(items.front())) {
-        // both off h8: of what is on it
-        const bool at_a_hive = items.size() > 2 && items[1].what != What::hives && !items[1].is("all but") && !names_hives(items[1]) && !names_nuclei(items[1]) &&
-                               std::any_of(items.begin() + 2, std::find_if(items.begin(), items.end(), [](const Item& i) { return i.what == What::stop; }), [](const Item& i) { return i.what == What::hives; });
-        const bool boxes = at_a_hive || (items.size() > 1 && (items[1].is("super") || items[1].is("box") || items[1].is("frame") || items[1].is("brood box") || items[1].is("capped") || items[1].is("drawn") || items[1].has(Class::amount) || items[1].is("queen cell")));
-        if (!boxes) at = 0;
-    }
-    // at the head of a line: what its first clause is about, not a later one
-    const auto clause_end = at_head ? std::find_if(items.begin(), items.end(), [](const Item& i) { return i.what == What::stop; }) : items.end();
-    const auto clause_size = static_cast<std::size_t>(clause_end - items.begin());
-    if (at == items.size())
-        for (std::size_t i = 1; i < clause_size; ++i) {
-            if (!group(items[i])) continue;
-            if (items[i - 1].is("cells removed")) continue;   // knocked down the rest: of the cells
-            // 12 jars at 6.50 each: no hives are meant
-            if (says_each(items[i]) && (items[i - 1].what == What::value || items[i - 1].counted)) continue;
-            if (items[i - 1].is("treated") || items[i - 1].is("fed") || items[i - 1].is("inspected")) at = i;
-            const bool ends = i + 1 == clause_size || (i + 2 == items.size() && items[i + 1].what == What::value && items[i + 1].value.unit == Unit::piece);
-            const bool but_these = i + 2 < items.size() && (items[i + 1].is("but") || items[i + 1].is("all but")) && items[i + 2].what == What::hives;   // everybody but h1
-            const bool named = but_these || (i + 1 < items.size() && (names_hives(items[i + 1]) || names_nuclei(items[i + 1]) || items[i + 1].what == What::hives));
-            if (ends || named || items[i].is("all but")) at = i;
-        }
-    if (at == items.size()) return false;
-    const std::string s = surface(items[at]);
-    std::size_t end = at + 1;
-    Subject found;
-    found.both = s == "both";
-    found.rest = s.find("rest") != s.npos || s.find("other") != s.npos || s.ends_with(" else");
-    found.all = !found.both && !found.rest;
-    while (end < items.size() && (names_hives(items[end]) || (items[end].what == What::value && items[end].value.unit == Unit::piece && (so_many || end + 1 == items.size() || stop(items[end + 1], ":") || names_hives(items[end + 1]))))) {
-        if (items[end].what == What::value) found.count = static_cast<int>(items[end].value.amount / 1000);
-        else if (const int said = number_said(items[end]); said > 1) found.count = said;
-        ++end;
-    }
-    if (end < items.size() && names_nuclei(items[end]) && !items[at].is("all but")) {
-        found.nuclei = found.all = true;
-        if (found.both) found.count = 2;
-        found.both = found.rest = false;
-        ++end;
-    }
-    bool but = items[at].is("all but") && s != "the rest";
-    const bool but_these = end + 1 < items.size() && items[end].is("but") && items[end + 1].what == What::hives;
-    if (end < items.size() && (items[end].is("all but") || but_these)) but = true, ++end;
-    if (but && end < items.size() && items[end].what == What::hives) {
-        found.but = items[end].hives;
-        ++end;
-    } else if (but && end < items.size() && (surface(items[end]) == "nuc" || names_nuclei(items[end]))) {
-        for (std::size_t h = 0; h < journal_.hives.size(); ++h)
-            if (journal_.hives[h].nucleus) found.but.push_back(static_cast<HiveId>(h));
-        ++end;
-    } else if (but) {
-        return false;
-    }
-    // "treat all" leaves nothing dangling; a preposition before it goes with it, where it is not what was done: strips in both hives
-    if (at > 1) {
-        const Item& before = items[at - 1];
-        const bool other_deed = std::any_of(items.begin(), items.end(), [&](const Item& i) { return &i != &before && (i.what == What::sign || i.has(Class::done)); });
-        const bool put = (before.is("in") || before.is("on")) && !other_deed && std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(at), goes_on_or_in);
-        if (!put && (before.is("on") || before.is("to") || before.is("of") || before.is("in"))) --at;
-    }
-    subject_ = found;
-    if (s == "in all") {   // amitraz in all
-        items[at].words = {table_word("in", Class::done)};
-        ++at;
-    }
-    items.erase(items.begin() + static_cast<std::ptrdiff_t>(at), items.begin() + static_cast<std::ptrdiff_t>(end));
-    return true;
 }
 
 LineReader::Subject LineReader::take_subject(std::vector<Item>& items) {

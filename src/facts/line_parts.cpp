@@ -148,14 +148,16 @@ bool LineReader::parts_at_links(const Clause& c) {
     const auto stops_it = [](const Item& i) { return i.has(Class::negation) || !i.unknown_hives.empty() || i.is("all but"); };
     if (!c.doubt.empty() || std::any_of(all.begin(), all.end(), stops_it)) return false;
     for (std::size_t k = 1; k + 1 < all.size(); ++k) {
-        if (!all[k].is("and") && !all[k].is("with") && surface(all[k]) != "so") continue;
+        const bool colon = stop(all[k], ":");
+        if (!all[k].is("and") && !all[k].is("with") && surface(all[k]) != "so" && !colon) continue;
+        if (colon && !plain_talk({all.begin(), all.begin() + static_cast<std::ptrdiff_t>(k)})) continue;
         if (all[k].is("with") && all[k + 1].has(Class::plant)) continue;   // half full with rape
         std::vector<Item> left(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(k));
         std::vector<Item> right(all.begin() + static_cast<std::ptrdiff_t>(k) + 1, all.end());
         const auto measured = [](const Item& i) { return i.what == What::value || i.what == What::slash || i.counted || i.has(Class::count); };
         if (right.size() == 1 && right.front().is("full") && std::any_of(left.begin(), left.end(), measured)) continue;   // 6 of ten drawn and filled
         // Of a part that is not read, what stands beside it may be a detail; not where it has its own verb.
-        const bool own = all[k].is("and") && (eventful(right) || weather(right));
+        const bool own = (all[k].is("and") || colon) && (eventful(right) || weather(right) || plain_talk(left));
         if (!reads(left) && !(own && reads(right))) continue;
         if (c.own.said() && !c.before.said()) subject_ = any_hive(left) ? c.before : c.own;
         // 48 one-pound jars and 6 pints from lot A: all of that lot

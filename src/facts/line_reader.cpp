@@ -129,6 +129,7 @@ void LineReader::sentence(std::vector<Item> items) {
     if (headed_ && one_value_each(items)) return;
     std::vector<std::vector<Item>> clauses = cut(std::move(items));
     if (tail_.size() > 1) subject_ = {};   // which of the hives named before?
+    one_weight_each(clauses);
     another_hive_begins(clauses);
     one_there_too(clauses);
     plans_after_deeds(clauses);
@@ -347,6 +348,7 @@ void LineReader::clause(std::vector<Item> items) {
     both_of_them(c.items);
     if (unknown_other(c.items)) return keep_words(c.written, Kind::remark, Reading::Outcome::remark, "");
     std::vector<Solution> ways = plain_ways(c);
+    hives_named_ = c.own.said();
     if (impossible_share(c.written)) return keep_words(c.written, Kind::remark, Reading::Outcome::remark, "");
     const auto shed = std::find_if(c.items.begin(), c.items.begin() + static_cast<std::ptrdiff_t>(std::min<std::size_t>(2, c.items.size())), [](const Item& i) { return i.is("shed"); });
     const bool begins_shed = shed != c.items.begin() + static_cast<std::ptrdiff_t>(std::min<std::size_t>(2, c.items.size()));
@@ -376,6 +378,9 @@ void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
             if (k.fact.value.said()) widen(k.fact.value);
     }
     if (one && c.since && any_event(ways.front())) return keep_words(c.written, Kind::remark, Reading::Outcome::put_out, "since");
+    const auto drawn_then = [&](const Solution& s) { return s.candidates.size() == 1 && s.candidates.front().fact.kind == Kind::drawn && s.candidates.front().fact.value.amount == 1000; };
+    const bool on_a_day = std::any_of(c.written.begin(), c.written.end(), [&](const Item& i) { return i.what == What::day && surface(i).starts_with("on "); });
+    if (one && on_a_day && drawn_then(ways.front())) return keep_asked(span(c.written), "drawn by then, or put on then?", "write `super on, drawn` if it was put on");   // super drawn on Thursday
     if (ways.empty() && several_shares(c.without)) return;
     const bool of_another = c.own.said() && c.before.said() && c.own.hives != c.before.hives;   // h1 2 queen cells, h2 none
     const bool may_join = last_.set && !of_another && c.doubt.empty() && last_.out < out_->size() && (ways.empty() || goes_on(out_->back().fact.kind) || still_on(out_->back().fact));

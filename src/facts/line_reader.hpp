@@ -74,6 +74,7 @@ private:
         Subject own, before;           ///< hives it names; hives of the line before it
     };
 
+    void strangers_in_the_list(std::vector<Item>& items);
     void head(std::vector<Item>& items, const std::vector<Token>& tokens);
     void sentence(std::vector<Item> items);
     bool denies_the_number(const std::vector<std::vector<Item>>& clauses, std::size_t at) const;
@@ -108,6 +109,7 @@ private:
     bool two_meanings(const std::vector<Item>& items);
     bool unit_missing(const std::vector<Item>& items);
     std::size_t parts_of_a_whole(const std::vector<std::vector<Item>>& clauses, std::size_t at);
+    bool plain_talk(const std::vector<Item>& items) const;
     void unread(const std::vector<Item>& items);
     std::string in_other_words(const std::vector<Item>& items) const;
     bool bare_hives(std::vector<Item>& items) const;
@@ -169,6 +171,7 @@ private:
     void plans_after_deeds(std::vector<std::vector<Item>>& clauses) const;
     void note_tail(const Clause& c);
     std::vector<std::vector<Item>> cut(std::vector<Item> items) const;
+    void one_weight_each(std::vector<std::vector<Item>>& clauses) const;
     bool one_value_each(const std::vector<Item>& items);
     void doubts_after_facts(std::vector<std::vector<Item>>& clauses) const;
     void needs_after_facts(std::vector<std::vector<Item>>& clauses);
@@ -197,6 +200,15 @@ private:
     void goes_on_at(RawFact raw, HiveId hive, Span where);
     bool told_of_one_hive() const;
     bool take_all(std::vector<Item>& items, bool at_head);
+    bool group_at_head(std::vector<Item>& items);
+    void only_the_group(std::vector<Item>& items);
+    bool heads_with_hives(const std::vector<Item>& items) const;
+    std::size_t find_group(const std::vector<Item>& items, bool at_head) const;
+    bool counts_hives(const std::vector<Item>& items) const;
+    bool read_group(const std::vector<Item>& items, std::size_t at, bool counted, Subject& found, std::size_t& end) const;
+    bool says_group(const Item& i) const;
+    /// `hives`, `of them`, or a number of them in words.
+    bool says_hives(const Item& i) const;
     Subject take_subject(std::vector<Item>& items);
     bool unknown_other(const std::vector<Item>& items);
     bool only_hives(const std::vector<Item>& items) const;
@@ -224,6 +236,7 @@ private:
     BoxChoice box_;
     YardId line_yard_ = no_yard;   ///< of a line that begins with a yard: `Ferry Field: h2 dead`
     std::vector<HiveId> tail_;     ///< hives named at the end of clauses, one after the other, in a line that begins with none
+    bool hives_named_ = false;     ///< the clause names its hives
     bool headed_ = false;          ///< the line begins with its hives, or stands under them
     bool complained_ = false;
     bool taken_back_ = false;      ///< the sentence before was `no`

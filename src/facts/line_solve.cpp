@@ -170,6 +170,7 @@ std::vector<Candidate> LineReader::read_part(const std::vector<Item>& items, std
         std::vector<Item> with_verb = part;
         with_verb.insert(first ? with_verb.begin() : with_verb.end(), verb);
         found = matcher_.read(with_verb, text(), item_context());
+        if (!found.empty()) fitting_after(found, with_verb, part_of(items, 0, i), linked, told);
     };
     if (found.empty() && linked && i > 0)
         for (std::size_t v = i; v-- > 0;) {

@@ -52,7 +52,7 @@ void LineReader::honey_from_before(Fact& fact, const Candidate& c) {
     for (std::size_t k = first_of_line_; k < out_->size(); ++k) {
         const Fact& before = (*out_)[k].fact;
         // lot A: filled 36 x 1 lb and 12 x 8 oz
-        if (fact.kind == Kind::jars && before.kind == Kind::jars && k >= first_of_sentence_ && fact.lot.empty()) fact.lot = before.lot;
+        if (fact.kind == Kind::jars && before.kind == Kind::jars && fact.lot.empty()) fact.lot = before.lot;
         // extracted 17.5 kg, 17.2%, lot 1: all of that lot
         const bool named_after = measured_of_lot(fact.kind) && before.kind == Kind::extracted && before.lot.empty() && k >= first_of_sentence_;
         if (named_after && !fact.lot.empty() && fact.lot != lot_of_line_) (*out_)[k].fact.lot = fact.lot;
@@ -145,10 +145,13 @@ void LineReader::settle_hives(RawFact& raw, const Candidate& c) const {
 /// `made a nuc into n1, 3 frames of brood`: they are the nuc's.
 void LineReader::frames_of_the_nuc(RawFact& raw) {
     if (out_->size() <= first_of_sentence_) return;
-    const Fact& born = out_->back().fact;
+    std::size_t told = out_->size() - 1;
+    while (told > first_of_sentence_ && (*out_)[told].fact.kind == Kind::remark) --told;
+    const RawFact& split = (*out_)[told];
+    const Fact& born = split.fact;
     const bool nuc = born.kind == Kind::nuc_made || born.kind == Kind::hive_split;
-    const bool named_first = nuc && out_->back().swap && out_->back().hives.size() == 1;   // made up nuc n1 from h5
-    const HiveId young = named_first ? out_->back().hives.front() : nuc ? born.other : no_hive;
+    const bool named_first = nuc && split.swap && split.hives.size() == 1;   // made up nuc n1 from h5
+    const HiveId young = named_first ? split.hives.front() : nuc ? born.other : no_hive;
     const bool goes_on_so = born.kind == Kind::brood || born.kind == Kind::stores || born.kind == Kind::bees;
     nuc_frames_ = young != no_hive ? young : goes_on_so ? nuc_frames_ : no_hive;
     if (nuc_frames_ != no_hive) raw.hives = {nuc_frames_}, raw.all = raw.rest = raw.both = false;
@@ -221,7 +224,10 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     const bool frames = (kind == Kind::brood || kind == Kind::stores || kind == Kind::bees) && raw.fact.value.said();
     const bool which_queen = (kind == Kind::queen_marked || kind == Kind::queen_clipped) && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_sentence_), out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::hive_split || r.fact.kind == Kind::nuc_made; });
     if (which_queen) return keep_asked(where, "the queen of which hive?", "write a line for the hive she is in");
-    if (frames && divided_) return keep_asked(where, "at which hive?", "write a line for the hive they are in");
+    const auto splits = [](const RawFact& r) { return r.fact.kind == Kind::hive_split || r.fact.kind == Kind::nuc_made; };
+    const bool split_before = std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_sentence_), out_->end(), splits);   // split into h10, 3 frames of brood, 2 open cells: in which?
+    const bool cells = kind == Kind::queen_cells && raw.fact.count != 0 && (divided_ || split_before) && !hives_named_;
+    if (cells || (frames && divided_)) return keep_asked(where, "at which hive?", "write a line for the hive they are in");
     honey_from_before(raw.fact, c);
     // filled 60 x 500 g, 24 x 1 kg, lot A
     if (kind == Kind::jars && !raw.fact.lot.empty())
@@ -283,7 +289,9 @@ void LineReader::sale_goes_on(std::vector<Item>& items) const {
     if (detail != "sold" && detail != "given") return;
     std::vector<Item> joined = items;
     chunk(joined, item_context());
-    if (joined.front().what != What::jars) return;
+    const bool jars_told = std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::jars || (r.fact.kind == Kind::gone_out && r.fact.count > 0); });
+    const bool so_many = jars_told && (bare_number(items.front()) || items.front().has(Class::count));   // filled 60 x 340 g, 12 to the shop at £6
+    if (joined.front().what != What::jars && !so_many) return;
     Item verb = items.front();
     verb.what = What::term, verb.words = {table_word(detail == "sold" ? "sold" : "given away", Class::done)}, verb.end = verb.begin;
     if (goes_on && !out_->back().fact.lot.empty() && std::none_of(joined.begin(), joined.end(), [](const Item& i) { return i.what == What::lot; })) {
@@ -317,7 +325,7 @@ bool LineReader::went_with_the_split(const std::vector<Item>& items) {
     for (const Item& i : items) {
         const std::string said = surface(i);
         const bool goes = said == "went" || said == "gone" || said == "moved" || said == "goes";
-        if (i.is("old queen") || i.is("queen")) queen = true;
+        if (i.is("old queen") || i.is("queen")) queen = true, there = there || said.starts_with("with");
         else if (i.what == What::hives && i.unknown_hives.empty() && i.hives.size() == 1 && i.hives.front() == young) there = true;
         else if (goes || said == "nuc" || i.is("with")) there = true;
         else if (!i.idle() && !i.is("in") && !i.is("into") && !i.is("to") && !i.is("over")) return false;
@@ -379,6 +387,10 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
         return i.what == What::hives && i.role == Item::Role::none && last_.out < out_->size() && !of_lives && told_last != Kind::remark && told_last != Kind::extracted && !(*out_)[last_.out].hives.empty() && !std::all_of(i.hives.begin(), i.hives.end(), told);
     };
     if (std::any_of(items.begin(), items.end(), elsewhere)) return false;
+    // super on Friday, 4 frames drawn already: how far it is drawn, not what is in it
+    const auto drawn_so_far = [](const Item& a, const Item& b) { return (a.is("frame") || bare_number(a)) && b.is("drawn") && !b.counted; };
+    const bool already = std::any_of(items.begin(), items.end(), [&](const Item& i) { return surface(i) == "already" || surface(i) == "so far" || surface(i) == "by now"; });
+    if (told_last == Kind::super_on && already && std::adjacent_find(items.begin(), items.end(), drawn_so_far) != items.end()) return false;
     std::vector<Item> both = last_.items;
     const bool at_a_number = both.size() > 1 && bare_number(both.back()) && both[both.size() - 2].is("on");
     if (!both.empty() && (both.back().is("on") || at_a_number)) {
@@ -392,7 +404,9 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     const auto details = std::find_if(items.begin(), items.end(), [](const Item& i) { return !i.has(Class::link) || i.is("with"); });   // and they come out August 1
     both.insert(both.end(), details, items.end());
     if (subject_.several()) std::erase_if(both, [&](const Item& i) { return says_each(i); });   // super off, 14 kg each
-    if (both.size() > 16 || (subject_.several() && masses_in(both).size() > 1)) return false;
+    const bool each = std::any_of(items.begin(), items.end(), [&](const Item& i) { return says_each(i); });
+    const bool off = told_last == Kind::super_off || told_last == Kind::frames_off;
+    if (both.size() > 16 || (subject_.several() && off && !each && !masses_in(items).empty())) return false;   // supers off h1 and h2, 24 kg: from each, or together?
     const std::vector<Item> written = both;
     std::optional<Day> happened;
     for (std::size_t i = 0; i < both.size();) {

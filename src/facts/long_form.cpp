@@ -35,7 +35,7 @@ std::string off_words(const Fact& f) {
     w("-");
     if (f.comb == Comb::wet) w(f.count > 0 ? plural(f.count, "wet super") : f.box.by == BoxChoice::By::all ? "wet supers" : "wet super");
     else w(f.count > 0 && (f.box.by == BoxChoice::By::sole || f.box.by == BoxChoice::By::top_n || f.box.by == BoxChoice::By::unsaid)
-          ? (f.box_kind.empty() ? plural(f.count, "super") : fmt::format("{} {}s", f.count, f.box_kind))
+          ? (f.box_kind.empty() ? plural(f.count, "super") : plural(f.count, f.box_kind))
           : f.box.by == BoxChoice::By::sole && !telling_comb(f.comb).empty() ? short_box(f)
           : f.box.by == BoxChoice::By::unsaid ? std::string(f.box_kind.empty() ? "super" : f.box_kind) : box_words(f.box));
     if (f.value.said()) w(text_of(f.value));
@@ -209,7 +209,7 @@ std::string said_of_lives(const Journal& j, const Fact& f) {
         case Kind::hive_sold: return words("sold", free_words("to", f.text));
         case Kind::hive_dead: return "dead";
         case Kind::hive_ended: return words("shook out", f.other == no_hive ? "" : "in front of", other);
-        case Kind::hive_united: return words("united with", other);
+        case Kind::hive_united: return words("united with", other, f.detail.empty() ? "" : "over newspaper");
         case Kind::hive_split: return words("split into", other, frames_given(f), f.detail == "old queen" ? "old queen" : "");
         case Kind::nuc_made: return words("made a nuc into", other, frames_given(f), f.detail == "old queen" ? "old queen" : "");
         case Kind::swarm_hived: return words("swarm hived as", hive_words(j, f.hive), f.value.said() ? text_of(f.value) : "", free_words("in", f.text));

@@ -1,6 +1,7 @@
 // The driver: files to lines, lines to headings, set-up lines and visits. Pass one collects names,
 // units and settings from all files; pass two reads.
 #include <algorithm>
+#include <array>
 
 #include <fmt/format.h>
 
@@ -65,6 +66,7 @@ private:
     void collect();
     void collect_names(const Line& line);
     void collect_new_name(const Line& line);
+    std::string two_words_at(const std::vector<Token>& t, std::size_t i, std::uint32_t file) const;
     void declare_born(const std::string& name, Span where);
     void read_file(std::uint32_t file);
     void read_line(const Line& line);
@@ -168,13 +170,24 @@ void Reader::declare_born(const std::string& name, Span where) {
     journal_.hives.push_back(std::move(hive));
 }
 
+/// `Low wall` at token `i`, a name of two words that ends the clause; empty where there is none.
+std::string Reader::two_words_at(const std::vector<Token>& t, std::size_t i, std::uint32_t file) const {
+    static constexpr std::array<std::string_view, 20> others = {"today", "yesterday", "mon", "tue", "tues", "wed", "weds", "thu", "thurs", "fri", "sat", "sun", "with", "and", "on", "from", "at", "in", "last", "using"};
+    const std::string_view text = journal_.sources[file].text();
+    const auto capital = [&](std::size_t k) { return text[t[k].begin] >= 'A' && text[t[k].begin] <= 'Z'; };
+    const auto other = [&](std::size_t k) { return t[k].text.ends_with("day") || month_number(t[k].text) > 0 || std::find(others.begin(), others.end(), t[k].text) != others.end(); };
+    if (i + 1 >= t.size() || !capital(i) || t[i].text.find_first_of("0123456789") != std::string::npos || t[i + 1].type != Token::Type::word || other(i) || other(i + 1)) return {};
+    const bool ends = i + 2 >= t.size() || t[i + 2].type == Token::Type::symbol || other(i + 2);
+    return ends ? std::string(text.substr(t[i].begin, t[i + 1].end - t[i].begin)) : std::string{};
+}
+
 /// Hives that facts bring into being: `hived as s1`, `split into h11`, `made nuc n2`, `bought h9`.
 void Reader::collect_names(const Line& line) {
     const std::string low = lower(line.text);
     const auto has = [&](std::string_view w) { return low.find(w) != low.npos; };
     if (has("renamed") || has("now called")) collect_new_name(line);
     if (!has("hived") && !has("split") && !has("nuc") && !has("bought") && !has("swarm") && !has("new hive") && !has("cast") && !has("divided") && !has("calling it") && !has("call it")) return;
-    const std::vector<Token> t = tokenise(line.text, line.begin);
+    const std::vector<Token> t = named_after_a_comma(tokenise(line.text, line.begin));
     const auto word = [&](std::size_t i, std::string_view w) { return i < t.size() && t[i].type == Token::Type::word && t[i].text == w; };
     const auto name_at = [&](std::size_t i) -> std::string {
         while (word(i, "new") || word(i, "hive") || word(i, "nuc") || word(i, "a") || word(i, "no") || (i < t.size() && (t[i].text == "#" || t[i].text == "."))) ++i;
@@ -183,8 +196,11 @@ void Reader::collect_names(const Line& line) {
         if (t[i].type == Token::Type::quoted) return t[i].text;
         if (t[i].type == Token::Type::number && t[i].value.unit == Unit::piece && t[i].value.amount % 1000 == 0) return std::string(raw);
         if (t[i].type != Token::Type::word) return {};
+        if (const std::string two = two_words_at(t, i, line.file); !two.empty()) return two;
+        const Meaning known = lexicon_.find({t[i].text}, 0);
+        const bool plant = known.length == 1 && raw[0] >= 'A' && raw[0] <= 'Z' && std::all_of(known.words.begin(), known.words.end(), [](const grammar::Word* w) { return w->klass == grammar::Class::plant; });   // hived as Plum
         const bool numbered = raw.find_first_of("0123456789") != raw.npos;
-        return numbered || (raw.size() > 2 && lexicon_.find({t[i].text}, 0).length == 0) || (raw.size() <= 2 && raw[0] >= 'A' && raw[0] <= 'Z') ? std::string(raw) : std::string{};
+        return numbered || (raw.size() > 2 && (known.length == 0 || plant)) || (raw.size() <= 2 && raw[0] >= 'A' && raw[0] <= 'Z') ? std::string(raw) : std::string{};
     };
     const auto declare = [&](std::size_t i) { declare_born(name_at(i), {line.file, line.begin, line.begin + static_cast<std::uint32_t>(line.text.size())}); };
     const bool born = has("hived") || has("split") || has("nuc") || has("swarm") || has("divided") || has("caught") || has("housed") || has("cast");

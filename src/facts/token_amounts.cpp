@@ -100,6 +100,18 @@ std::vector<Token> with_and_without(const std::vector<Token>& tokens) {
     return out;
 }
 
+std::vector<Token> named_after_a_comma(const std::vector<Token>& tokens) {
+    std::vector<Token> out;
+    const auto comma = [&](std::size_t i) { return i < tokens.size() && tokens[i].type == Token::Type::symbol && tokens[i].text == ","; };
+    for (std::size_t i = 0; i < tokens.size(); ++i) {
+        const bool short_name = i + 1 < tokens.size() && tokens[i + 1].type == Token::Type::word && tokens[i + 1].text.size() <= 4 && tokens[i + 1].text.find_first_of("0123456789") != std::string::npos;
+        const bool made = i > 1 && is_word(tokens, i - 1, "nuc") && (is_word(tokens, i - 2, "a") || is_word(tokens, i - 2, "up") || is_word(tokens, i - 2, "made"));
+        if (comma(i) && made && short_name && (i + 2 >= tokens.size() || comma(i + 2) || tokens[i + 2].text == ".")) continue;
+        out.push_back(tokens[i]);
+    }
+    return out;
+}
+
 std::vector<Token> amounts_in_words(const std::vector<Token>& tokens) {
     std::vector<Token> out;
     const auto put = [&](const std::string& digits, std::size_t first, std::size_t last) {

@@ -43,6 +43,9 @@ std::string lower(std::string_view text);
 /// `w/` and `w/o` as the words they stand for.
 std::vector<Token> with_and_without(const std::vector<Token>& tokens);
 
+/// `made up a nuc, n1, with the old queen` without the comma before the name.
+std::vector<Token> named_after_a_comma(const std::vector<Token>& tokens);
+
 /// Amounts said with a word or a hyphen as one token each: `one-pound`, `half a gallon`, `a quart`, `12-oz`.
 std::vector<Token> amounts_in_words(const std::vector<Token>& tokens);
 

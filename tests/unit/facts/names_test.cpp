@@ -104,7 +104,7 @@ nuc n1 at have: deep
         {R"(5, 7 and 8: one drawn super each, eggs seen in all)",
          R"(?hive 5 "one drawn super each" | ?hive 7 "one drawn super each" | ?hive 8 "one drawn super each" | hive 5 eggs seen | hive 7 eggs seen | hive 8 eggs seen | !not-understood)"},
         {R"(2: united with 4 over newspaper)",
-         R"(hive 2 united with hive 4)"},
+         R"(hive 2 united with hive 4 over newspaper)"},
         {R"(3 and 5: super off, 14 kg each)",
          R"(hive 3 -super 14 kg | hive 5 -super 14 kg)"},
         {R"(Extracted 76 kg rape, lot R1, from 1 3 5 and 8)",

@@ -394,7 +394,7 @@ TEST_CASE("lives of hives, yard, honey, shed, several hives, other days", "[fact
         {R"(h3 made a nuc into n3, 3 frames of brood)", R"(h3 made a nuc into n3 3 frames of brood)"},
         {R"(n1 united with h4)", R"(n1 united with h4)"},
         {R"(united n1 with h4)", R"(n1 united with h4)"},
-        {R"(united n1 onto h4, newspaper)", R"(n1 united with h4)"},
+        {R"(united n1 onto h4, newspaper)", R"(n1 united with h4 over newspaper)"},
         {R"(combined n1 and h4)", R"(?n1 "combined n1 and h4" | ?h4 "combined n1 and h4" | !not-understood)"},
         {R"(h3 requeened)", R"(h3 requeened)"},
         {R"(h3 new queen introduced)", R"(h3 requeened)"},
