@@ -37,7 +37,7 @@ Flow::State flow_state(std::string_view word) {
     using S = Flow::State;
     if (word == "none") return S::none;
     if (word == "light") return S::light;
-    if (word == "heavy") return S::heavy;
+    if (word == "heavy" || word == "good") return S::heavy;
     if (word == "starting") return S::starting;
     if (word == "ending") return S::ending;
     if (word == "over") return S::over;

@@ -34,6 +34,7 @@ constexpr std::array flow_words{
     Row{"none", {-0.10, sq(0.4)}},  Row{"over", {-0.05, sq(0.4)}},     Row{"ending", {0.2, sq(0.5)}},
     Row{"light", {0.35, sq(0.5)}},  Row{"starting", {0.6, sq(0.6)}},   Row{"on", {0.9, sq(0.8)}},
     Row{"medium", {0.9, sq(0.7)}},  Row{"heavy", {1.8, sq(1.0)}},
+    Row{"good", {1.8, sq(1.0)}},
 };
 constexpr std::array bloom_words{
     Row{"start", {0.5, sq(1.0)}}, Row{"on", {0.7, sq(1.0)}}, Row{"peak", {1.0, sq(1.0)}},

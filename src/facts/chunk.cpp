@@ -341,6 +341,7 @@ void counts(Items& items) {
             const bool kind_follows = noun + 1 < items.size() && items[noun].has(Class::combing) && !items[noun + 1].box_kind.empty() && items[noun].what == What::term;
             if (kind_follows) ++noun;
             if (!second_choice(items[noun])) continue;
+            if (i > 0 && items[i].text == "word" && (items[i - 1].is("other") || items[i - 1].has(Class::placing))) continue;   // under the other two, foundation
             if (items[i].text == "word" && i > 0 && items[i - 1].has(Class::which)) continue;   // the lower one full
             if (items[i].text == "word" && items[i].value.amount == 1000 && items[noun].has(Class::combing)) continue;   // under the first one, stickies this time
         }
@@ -436,6 +437,7 @@ void chunk(std::vector<Item>& items, const ItemContext& context) {
     boxes_weighed(items);
     samples(items);
     prices(items);
+    what_it_was_for(items);
     worked_out(items);
     found_so_many(items);
     swarm_places(items);

@@ -67,7 +67,7 @@ void where_plants_stand(std::vector<Item>& items) {
         return (i.what == What::unknown && std::find(strange.begin(), strange.end(), i.text) != strange.end()) || i.is("at") || i.is("in") || i.is("across") || i.is("on") || i.is("over");
     };
     const auto plant = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.has(Class::plant); });
-    const bool told = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("bloom") || i.is("beginning") || i.is("peak") || i.is("bud") || i.is("ending") || i.is("full flow") || i.is("out"); });
+    const bool told = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("bloom") || i.is("beginning") || i.is("peak") || i.is("bud") || i.is("not yet") || i.is("ending") || i.is("full flow") || i.is("out"); });
     const bool alone = plant != items.end() && std::all_of(items.begin(), items.end(), [&](const Item& i) { return i.has(Class::plant) || i.idle() || i.what == What::unknown || place_word(i) || i.is("gear"); });
     if (plant == items.end() || !(told || alone)) return;
     for (auto i = plant + 1; i != items.end(); ++i) {
@@ -144,6 +144,19 @@ void worked_out(std::vector<Item>& items) {
     const auto equals = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.what == What::stop && i.text == "="; });
     if (equals == items.end() || std::none_of(items.begin(), equals, [](const Item& i) { return i.is("mite") || i.has(Class::method); })) return;
     std::for_each(equals, items.end(), pass_over);
+}
+
+void what_it_was_for(std::vector<Item>& items) {
+    const auto gone = [](const Item& i) { return i.is("sold") || i.is("given away") || i.is("added"); };
+    if (std::none_of(items.begin(), items.end(), gone)) return;
+    const auto to = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("to") && i.end - i.begin == 2; });
+    for (auto i = to; i != items.end() && i + 1 < items.end(); ++i) {
+        const bool for_the = i->is("but") && i->end - i->begin == 7;
+        const bool reason = i != to && (for_the || (i->is("to") && i->end - i->begin == 3 && (i + 1)->has(Class::filler) && !(i + 1)->is("price")));
+        if (!reason) continue;
+        std::for_each(i, items.end(), pass_over);
+        return;
+    }
 }
 
 void prices(std::vector<Item>& items) {

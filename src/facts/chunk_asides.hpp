@@ -30,6 +30,8 @@ void swarm_places(std::vector<Item>& items);
 /// `drop 21 mites in 7 days = 3.0/day`: what follows is worked out from what was counted.
 void found_so_many(std::vector<Item>& items);   // found 7 frames of bees: the number says it
 void worked_out(std::vector<Item>& items);
+/// `gave 2 jars to Ann for the use of her ladder`: what for is not kept.
+void what_it_was_for(std::vector<Item>& items);
 /// What something was sold for is not kept: `at 6.50`.
 void prices(std::vector<Item>& items);
 

@@ -18,9 +18,9 @@ std::string_view fixed(std::string_view term) {
         "good", "poor", "calm", "lively", "defensive", "plenty", "fair", "light", "coming in", "not seen", "right", "absent", "virgin",
         "laying", "not laying", "new", "failing", "drone layer", "laying workers", "emerged", "superseded", "charged", "dry", "open",
         "sealed", "torn down", "shook out"};
-    static constexpr std::array<std::string_view, 34> more = {"comb", 
+    static constexpr std::array<std::string_view, 35> more = {"comb", 
         "swarm", "supersedure", "emergency", "cast", "prime", "yes", "no", "before", "after", "net", "suspected", "confirmed", "heavy",
-        "medium", "on", "starting", "ending", "over", "start", "peak", "bud", "end", "sold", "given", "own use", "spoiled", "excluder",
+        "medium", "on", "starting", "ending", "over", "start", "peak", "bud", "not yet", "end", "sold", "given", "own use", "spoiled", "excluder",
         "escape board", "shed", "old queen", "empty", "gain", "loss"};
     for (const auto& list : {std::pair{details.data(), details.size()}, std::pair{more.data(), more.size()}})
         for (std::size_t k = 0; k < list.second; ++k)

@@ -21,6 +21,16 @@ std::vector<HiveId> hive_range(const Lexicon& lexicon, const std::string& from, 
     const auto [prefix, low] = split(hive_key(from));
     const auto [prefix2, high] = split(hive_key(to));
     std::vector<HiveId> hives;
+    // hives A to F
+    const std::string one = hive_key(from), other = hive_key(to);
+    if (one.size() == 1 && other.size() == 1 && one[0] >= 'a' && one[0] < other[0] && other[0] <= 'z') {
+        for (char letter = one[0]; letter <= other[0]; ++letter) {
+            const std::string name(1, letter);
+            if (const HiveId id = lexicon.hive(name); id != no_hive) hives.push_back(id);
+            else unknown.push_back(name);
+        }
+        return hives;
+    }
     if (low < 0 || high < low || high - low > 999 || prefix != prefix2) return hives;
     const std::string first = hive_key(from);
     const std::size_t width = first.size() - prefix.size();   // C07 to C11

@@ -77,8 +77,8 @@ enum class Kind : std::uint8_t {
     // Yard
     weather,         ///< text
     temperature,     ///< value
-    flow,            ///< detail "none", "light", "medium", "heavy", "on", "starting", "ending", "over"; text plant
-    bloom,           ///< text plant; detail "bud", "start", "on", "peak", "ending", "end"
+    flow,            ///< detail "none", "light", "medium", "good", "heavy", "on", "starting", "ending", "over"; text plant
+    bloom,           ///< text plant; detail "not yet", "bud", "start", "on", "peak", "ending", "end"
     // Honey
     opening_stock,   ///< jars: count, value size; bulk: value mass; lot
     bought_in,       ///< value mass or jars; text from whom; lot

@@ -404,7 +404,7 @@ bool LineReader::count_goes_on(const Items& items) {
         else if (i.has(Class::link) && !number && !hive) continue;   // and h6 was 1 in 300
         else if (!i.idle() || i.loose) return false;
     }
-    if (!hive || !number || !hive->unknown_hives.empty() || hive->hives.size() != 1 || !told_of_one_hive()) return false;
+    if (!hive || !number || !hive->unknown_hives.empty() || hive->hives.size() != 1 || out_->size() != before_clause_ + 1 || before_clause_ < first_of_line_ || out_->back().hives.empty()) return false;
     if (out_->back().hives == hive->hives || !counted_in_turn(out_->back().fact)) return false;
     RawFact raw = out_->back();
     if (!put_number(raw.fact, *number)) return false;

@@ -79,6 +79,7 @@ void LineReader::only_the_group(std::vector<Item>& items) {
 
 /// Whether a group at the head of a line is of hives, not of boxes, frames or cells.
 bool LineReader::heads_with_hives(const std::vector<Item>& items) const {
+    if (surface(items.front()) == "all the" && items.size() > 1 && hives_word(surface(items[1]))) return true;   // all the hives but h6
     if (!says_group(items.front())) return false;
     if (items.size() < 2) return true;
     // both off h8: of what is on it

@@ -59,19 +59,57 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
     if (subject_.said()) context.hives = subject_.hives, context.all = subject_.all, context.nuclei = subject_.nuclei, context.but = subject_.but;
     const bool nothing_else = std::all_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::stop; });
     if (nothing_else) return;
-    std::vector<Item> part;
+    std::vector<std::vector<Item>> sentences(1);
     for (std::size_t i = 0; i < items.size(); ++i) {
         std::size_t next = i + 1;
         while (next < items.size() && items[next].what == What::stop) ++next;
         const bool corrected = next < items.size() && items[next].is("corrected");   // half drawn... I mean half full
         const bool comma = items[i].what == What::stop && corrected;
         if (comma) continue;
-        if (!sentence_end(items[i])) { part.push_back(std::move(items[i])); continue; }
-        sentence(std::move(part));
-        part.clear();
+        if (sentence_end(items[i])) sentences.emplace_back();
+        else sentences.back().push_back(std::move(items[i]));
     }
-    sentence(std::move(part));
+    deed_before_sentences(sentences);
+    for (std::size_t s = 0; s < sentences.size(); ++s) {
+        const bool more = std::any_of(sentences.begin() + static_cast<std::ptrdiff_t>(s) + 1, sentences.end(), [](const std::vector<Item>& k) { return !k.empty(); });
+        if (more && goes_over_to(sentences[s])) continue;
+        const bool hives_last = !more && out_->size() > first_of_line_ && !sentences[s].empty() && sentences[s].front().what == What::hives && only_hives(sentences[s]);
+        if (hives_last) keep_asked(span(sentences[s]), "what at these hives?", "name the hives in the sentence that tells of them");
+        else sentence(std::move(sentences[s]));
+    }
     keep_beside();
+}
+
+/// `h1. 5 frames of brood. h2. 4 frames`: a hive alone, and more to follow: what the line is about from here. True when it is.
+bool LineReader::goes_over_to(const std::vector<Item>& items) {
+    const bool alone = !items.empty() && items.front().what == What::hives && items.front().role == Item::Role::none && std::all_of(items.begin() + 1, items.end(), [](const Item& i) { return i.what == What::stop; });
+    if (!alone || !headed_) return false;
+    subject_ = {};
+    subject_.hives = items.front().hives, subject_.unknown = items.front().unknown_hives;
+    head_ = subject_;
+    box_ = {}, last_ = {};
+    if (!subject_.unknown.empty()) complain_about(subject_, {items.front()});
+    return true;
+}
+
+/// `Honey off. h1 2 supers, 20 kg. h2 1 super`: what was done, said once before the sentences about each hive.
+void LineReader::deed_before_sentences(std::vector<std::vector<Item>>& sentences) const {
+    if (headed_ || sentences.size() < 2 || sentences[0].empty()) return;
+    const auto deed = [](const Item& i) { return i.is("off") || i.is("taken off"); };
+    const auto fits = [&](const Item& i) { return i.idle() || deed(i) || i.is("honey") || i.is("super"); };
+    const auto said = std::find_if(sentences[0].begin(), sentences[0].end(), deed);
+    if (said == sentences[0].end() || !std::all_of(sentences[0].begin(), sentences[0].end(), fits)) return;
+    bool any = false;
+    for (std::size_t s = 1; s < sentences.size(); ++s) {
+        std::vector<Item>& items = sentences[s];
+        const bool boxes = items.size() > 1 && items[0].what == What::hives && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("super") || is_super_kind(i); });
+        if (!boxes || eventful(items)) continue;
+        Item here = *said;
+        here.begin = here.end = items[0].end;
+        items.insert(items.begin() + 1, std::move(here));
+        any = true;
+    }
+    if (any) sentences[0].clear();
 }
 
 /// `no`, `Sorry, that was h2`, `Correction: 5 cells`: a sentence that takes back the one before, or a line written earlier. True when it is one.
@@ -340,7 +378,8 @@ void LineReader::clause(std::vector<Item> items) {
     take_doubt_and_day(c);
     if (c.two_days) return unread(c.written);
     if (std::any_of(c.written.begin(), c.written.end(), [](const Item& i) { return i.is("corrected"); })) return ask_which_holds(c.written);
-    if (!subject_.said() && take_all(c.items, false)) c.spoken = c.items;
+    const bool others = c.items.size() > 2 && c.items[0].is("all but") && c.items[1].what == What::hives;   // n1 united with h2; all but h3 fed 2 L
+    if ((!subject_.said() || others) && take_all(c.items, others)) c.spoken = c.items;
     if (c.items.size() > 1 && (subject_.said() || c.items.front().is("sold")) && says_each(c.items.back())) c.items.pop_back();
     chunk(c.items, item_context());
     numbers_beside(c.items);

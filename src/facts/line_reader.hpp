@@ -78,6 +78,8 @@ private:
     void head(std::vector<Item>& items, const std::vector<Token>& tokens);
     void sentence(std::vector<Item> items);
     bool denies_the_number(const std::vector<std::vector<Item>>& clauses, std::size_t at) const;
+    bool goes_over_to(const std::vector<Item>& items);
+    void deed_before_sentences(std::vector<std::vector<Item>>& sentences) const;
     bool corrects(const std::vector<Item>& items);
     void withdraw(const std::vector<Item>& items, std::size_t from);
     void ask_which_holds(const std::vector<Item>& items);
@@ -145,6 +147,11 @@ private:
     static void go_on_with(const std::vector<Solution>& before, const std::vector<Candidate>& found, Span where, std::vector<Solution>& ways);
     bool torn_apart(const Solution& s, bool negated) const;
     void take(Solution solution, std::optional<Day> happened);
+    struct Question {
+        const char* question;
+        const char* hint;
+    };
+    std::optional<Question> question_about(const Candidate& c, Span where) const;
     void take_one(const Candidate& c, Span where, std::optional<Day> happened);
     void keep_as_words(Span where, RawFact raw, bool flagged);
     void settle_box(Fact& fact, const Candidate& c);

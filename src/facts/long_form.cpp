@@ -100,7 +100,7 @@ std::string queen_words(const Fact& f) {
 }
 
 std::string flow_words(const Fact& f) {
-    static constexpr std::pair<std::string_view, std::string_view> forms[] = {{"none", "no flow"}, {"heavy", "flow heavy"}, {"light", "flow light"},
+    static constexpr std::pair<std::string_view, std::string_view> forms[] = {{"none", "no flow"}, {"heavy", "flow heavy"}, {"good", "flow good"}, {"light", "flow light"},
         {"medium", "flow fair"}, {"on", "flow on"}, {"starting", "flow beginning"}, {"ending", "flow ending"}, {"over", "flow over"}};
     for (const auto& [detail, form] : forms)
         if (f.detail == detail) return std::move(Words{}(form)(f.text)).text();
@@ -109,7 +109,7 @@ std::string flow_words(const Fact& f) {
 
 std::string bloom_words(const Fact& f) {
     static constexpr std::pair<std::string_view, std::string_view> forms[] = {{"on", "in bloom"}, {"start", "just opening"}, {"peak", "at its peak"},
-        {"bud", "in bud"}, {"ending", "nearly over"}, {"end", "over"}};
+        {"bud", "in bud"}, {"not yet", "not in flower yet"}, {"ending", "nearly over"}, {"end", "over"}};
     for (const auto& [detail, form] : forms)
         if (f.detail == detail) return std::move(Words{}(f.text)(form)).text();
     return f.text;

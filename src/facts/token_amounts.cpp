@@ -132,6 +132,13 @@ std::vector<Token> amounts_in_words(const std::vector<Token>& tokens) {
             i = last;
             continue;
         }
+        // 52f
+        const bool degrees = tokens[i].type == Token::Type::number && tokens[i].value.said() && !tokens[i].space_after && is_word(tokens, i + 1, "f") && tokens[i].value.amount >= 25'000 && tokens[i].value.amount <= 125'000;
+        if (degrees) {
+            put(tokens[i].text + "F", i, i + 1);
+            i += 1;
+            continue;
+        }
         if (is_range(tokens, i)) {
             put(tokens[i].text + '-' + tokens[i + 2].text, i, i + 2);
             i += 2;

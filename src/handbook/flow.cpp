@@ -24,7 +24,7 @@ std::optional<Range> daily_gain(std::string_view word) {
         return Range{-dearth_loss_kg_per_day.high, -dearth_loss_kg_per_day.typical, -dearth_loss_kg_per_day.low};
     if (word == "light" || word == "starting" || word == "ending") return light_flow_kg_per_day;
     if (word == "medium" || word == "on") return Range{0.5, 1.0, 2.0};
-    if (word == "heavy") return Range{good_flow_kg_per_day.low, 2.0, exceptional_kg_per_day};
+    if (word == "heavy" || word == "good") return Range{good_flow_kg_per_day.low, 2.0, exceptional_kg_per_day};
     return std::nullopt;
 }
 

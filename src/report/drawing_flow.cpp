@@ -14,7 +14,7 @@ constexpr double flow_top = 18, flow_bottom = 60, heat_top = 76, heat_bottom = 1
 constexpr double axis_left = 46;
 
 int height_of(std::string_view flow) {
-    if (flow == "heavy") return 3;
+    if (flow == "heavy" || flow == "good") return 3;
     if (flow == "on" || flow == "medium") return 2;
     return flow == "light" || flow == "starting" || flow == "ending" ? 1 : 0;
 }
@@ -103,7 +103,7 @@ private:
         std::string full, thin;
         for (std::size_t i = 0; i < plant.notes.size(); ++i) {
             const auto& [day, state] = plant.notes[i];
-            if (state == "end") continue;
+            if (state == "end" || state == "not yet") continue;
             const bool last = i + 1 == plant.notes.size();
             const Day to = last ? std::min(page_.in.history.on, day + date::days{10})
                                 : std::min(plant.notes[i + 1].first, day + date::days{21});

@@ -1,0 +1,224 @@
+#include "facts/line_reader.hpp"
+
+#include <algorithm>
+#include <array>
+
+#include "facts/chunk.hpp"
+#include "facts/clause_words.hpp"
+#include "facts/slots.hpp"
+#include "facts/small_words.hpp"
+
+// Details that follow after a comma: of what was just told, not for themselves.
+namespace waxtab {
+
+using grammar::Class;
+using What = Item::What;
+
+/// `strips in on 15/8, out by 29/8`: how long they stay is counted from the day they went in; a date without its year is
+/// the first after that day.
+Measure LineReader::stay_of(const Fact& treatment, Day due) const {
+    const Day in = treatment.happened == Day{} ? context_->noted : treatment.happened;
+    const date::year_month_day ymd{due};
+    const date::year_month_day year_before{ymd.year() - date::years{1}, ymd.month(), ymd.day()};
+    const bool earlier = year_before.ok() && date::sys_days{year_before} > in;
+    return days_to(in, earlier ? Day{date::sys_days{year_before}} : due);
+}
+
+/// `amitraz strips in, 2 a box, out by 15 July`: how long they stay that went in before. True when it is.
+bool LineReader::due_of_the_treatment(const std::vector<Item>& items) {
+    const Item* day = nullptr;
+    const Item* stay = nullptr;
+    bool out = false, worn = false;
+    for (const Item& i : items) {
+        if (i.what == What::day && i.text == "due" && !day) day = &i;
+        else if (i.what == What::value && i.value.dimension == Dimension::duration && !stay) stay = &i;   // off in 14 days
+        else if (i.is("out") || i.is("off") || i.is("due out")) out = true;
+        else if (i.is("strip") || i.is("pad") || i.is("tray")) worn = true;
+        else if (!i.idle() && !i.has(Class::link) && !(i.is("in") && !stay)) return false;
+    }
+    if (!out || !day == !stay) return false;
+    bool told = false;
+    for (std::size_t k = first_of_line_; k < out_->size(); ++k) {
+        RawFact& raw = (*out_)[k];
+        const bool of_others = subject_.said() && raw.hives != subject_.hives;
+        if (raw.fact.kind == Kind::treatment && worn && !of_others) raw.fact.kind = Kind::treatment_on;   // treated, and the pads come out on 1 August: they went in
+        if (raw.fact.kind != Kind::treatment_on || raw.fact.second.said() || of_others) continue;
+        raw.fact.second = day ? stay_of(raw.fact, day->day) : stay->value;
+        reach(raw, span(items).end);
+        told = true;
+    }
+    return told;
+}
+
+/// `sold 36 x 1 lb to the shop, 6 x 500 g to Marge`: sold as well.
+void LineReader::sale_goes_on(std::vector<Item>& items) const {
+    if (eventful(items) || std::none_of(items.begin(), items.end(), [](const Item& i) { return i.is("to"); })) return;
+    // 8 jars to her for nix: not sold
+    static constexpr std::array<std::string_view, 6> free_of_charge = {"nix", "free", "nothing", "gratis", "gift", "nowt"};
+    if (std::any_of(items.begin(), items.end(), [&](const Item& i) { return std::find(free_of_charge.begin(), free_of_charge.end(), surface(i)) != free_of_charge.end(); })) return;
+    const bool goes_on = out_->size() > first_of_line_ && out_->back().fact.kind == Kind::gone_out;
+    const bool paid = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("price"); });   // 12 jars to the shop at £7
+    const std::string_view detail = paid ? "sold" : goes_on ? out_->back().fact.detail : "";
+    if (detail != "sold" && detail != "given") return;
+    std::vector<Item> joined = items;
+    chunk(joined, item_context());
+    const bool jars_told = std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::jars || (r.fact.kind == Kind::gone_out && r.fact.count > 0); });
+    const bool so_many = jars_told && (bare_number(items.front()) || items.front().has(Class::count));   // filled 60 x 340 g, 12 to the shop at £6
+    if (joined.front().what != What::jars && !so_many) return;
+    Item verb = items.front();
+    verb.what = What::term, verb.words = {table_word(detail == "sold" ? "sold" : "given away", Class::done)}, verb.end = verb.begin;
+    if (goes_on && !out_->back().fact.lot.empty() && std::none_of(joined.begin(), joined.end(), [](const Item& i) { return i.what == What::lot; })) {
+        Item lot = verb;
+        lot.what = What::lot, lot.words.clear(), lot.lots = {out_->back().fact.lot};
+        const auto to = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("to"); });
+        lot.begin = lot.end = to->begin;
+        items.insert(to, std::move(lot));
+    }
+    items.insert(items.begin(), std::move(verb));
+}
+
+/// `split into h10, 3 frames of brood, 1 of honey, old queen in h10`: what else went into it. True when it did.
+bool LineReader::went_with_the_split(const std::vector<Item>& items) {
+    if (out_->size() <= first_of_sentence_ || items.empty()) return false;
+    RawFact& born = out_->back();
+    if (born.fact.kind != Kind::hive_split && born.fact.kind != Kind::nuc_made) return false;
+    const HiveId young = born.swap && born.hives.size() == 1 ? born.hives.front() : born.fact.other;
+    const bool number = bare_number(items[0]) || items[0].has(Class::count);
+    const bool of_honey = items.size() == 2 && items[1].is("net");
+    if (number && (of_honey || (items.size() == 3 && items[1].is("of") && (items[2].is("honey") || items[2].is("stores") || items[2].is("brood"))))) {
+        Measure& frames = !of_honey && items[2].is("brood") ? born.fact.value : born.fact.second;
+        if (frames.said() || born.fact.count <= 0) return false;
+        frames = bare_number(items[0]) ? items[0].value : measure(std::to_string(items[0].word(Class::count)->number), Unit::frame).value_or(Measure{});
+        frames.unit = Unit::frame;
+        born.fact.count += static_cast<int>(frames.amount / 1000);
+        reach(born, span(items).end);
+        return true;
+    }
+    bool queen = false, there = false;
+    for (const Item& i : items) {
+        const std::string said = surface(i);
+        const bool goes = said == "went" || said == "gone" || said == "moved" || said == "goes";
+        if (i.is("old queen") || i.is("queen")) queen = true, there = there || said.starts_with("with");
+        else if (i.what == What::hives && i.unknown_hives.empty() && i.hives.size() == 1 && i.hives.front() == young) there = true;
+        else if (goes || said == "nuc" || i.is("with")) there = true;
+        else if (!i.idle() && !i.is("in") && !i.is("into") && !i.is("to") && !i.is("over")) return false;
+    }
+    if (!queen || !there || !born.fact.detail.empty()) return false;
+    born.fact.detail = "old queen";
+    reach(born, span(items).end);
+    return true;
+}
+
+/// `flumethrin strips in, 4 each`: how many strips at each of the hives. True when it is.
+bool LineReader::strips_each(const std::vector<Item>& items) {
+    const bool so_many = items.size() == 2 && bare_number(items[0]) && says_each(items[1]) && items[0].value.amount % 1000 == 0;
+    if (!so_many || out_->size() <= first_of_sentence_) return false;
+    RawFact& strips = out_->back();
+    if (strips.fact.kind != Kind::treatment_on || strips.fact.count >= 0) return false;
+    strips.fact.count = static_cast<int>(items[0].value.amount / 1000);
+    reach(strips, span(items).end);
+    return true;
+}
+
+/// `super off, all capped, 22 kg`: what the box weighed that came off before it in the line. True when it is.
+bool LineReader::weight_of_the_super_off(const std::vector<Item>& items) {
+    const Item* mass = nullptr;
+    bool net = false, plant = false;
+    for (const Item& i : items) {
+        plant = plant || i.has(Class::plant);
+        if (is_mass(i) && !mass) mass = &i;
+        else if (i.is("net") || i.is("honey")) net = true;
+        else if (!i.idle() && !i.has(Class::plant) && !i.is("before") && !i.is("between") && !i.is("scale") && !i.has(Class::about) && !i.is("weighed")) return false;
+    }
+    if (!mass || names_hive(items)) return false;
+    std::size_t off = out_->size();
+    while (off > first_of_line_ && takes_box_from_before((*out_)[off - 1].fact.kind)) --off;
+    const bool details_join = off == out_->size() && !plant && last_.set && out_->size() <= last_.out + 1;   // top off, 22 kg: read together
+    if (details_join || off == first_of_line_ || (*out_)[off - 1].hives != out_->back().hives) return false;
+    RawFact& box = (*out_)[off - 1];
+    if (box.fact.kind != Kind::super_off || box.fact.value.said() || box.hives.size() != 1) return false;
+    std::vector<Item> joined = items;
+    chunk(joined, item_context());   // about 22 kg
+    for (const Item& i : joined)
+        if (is_mass(i)) box.fact.value = i.value;
+    if (net) box.fact.manner = "honey";
+    reach(box, span(items).end);
+    return true;
+}
+
+/// Details after a comma: reads the last clause and this one as one; true when that is one fact. What is read by itself
+/// (`alone`) is no part of a name or remark before it.
+bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
+    if (!last_.set) return false;
+    const bool of_the_hive = names_hive(items) && std::any_of(items.begin(), items.end(), is_mass);
+    if (of_the_hive) return false;   // super off, hive 40 kg
+    // put a super on h4, another on h5: no detail of the one on h4
+    const Kind told_last = last_.out < out_->size() ? (*out_)[last_.out].fact.kind : Kind::remark;
+    const bool of_lives = told_last >= Kind::hive_moved && told_last <= Kind::swarmed;   // split, h12: the new one
+    const auto elsewhere = [&](const Item& i) {
+        const auto told = [&](HiveId h) { return last_.out < out_->size() && std::find((*out_)[last_.out].hives.begin(), (*out_)[last_.out].hives.end(), h) != (*out_)[last_.out].hives.end(); };
+        return i.what == What::hives && i.role == Item::Role::none && last_.out < out_->size() && !of_lives && told_last != Kind::remark && told_last != Kind::extracted && !(*out_)[last_.out].hives.empty() && !std::all_of(i.hives.begin(), i.hives.end(), told);
+    };
+    if (std::any_of(items.begin(), items.end(), elsewhere)) return false;
+    // super on Friday, 4 frames drawn already: how far it is drawn, not what is in it
+    const auto drawn_so_far = [](const Item& a, const Item& b) { return (a.is("frame") || bare_number(a)) && b.is("drawn") && !b.counted; };
+    const bool already = std::any_of(items.begin(), items.end(), [&](const Item& i) { return surface(i) == "already" || surface(i) == "so far" || surface(i) == "by now"; });
+    if (told_last == Kind::super_on && already && std::adjacent_find(items.begin(), items.end(), drawn_so_far) != items.end()) return false;
+    std::vector<Item> both = last_.items;
+    const bool at_a_number = both.size() > 1 && bare_number(both.back()) && both[both.size() - 2].is("on");
+    if (!both.empty() && (both.back().is("on") || at_a_number)) {
+        Item comma;   // `super on, 10 frames`: not spread over them; `super on 3, foundation`: not three of them
+        comma.what = What::stop, comma.text = ",", comma.begin = both.back().end, comma.end = items.front().begin;
+        both.push_back(std::move(comma));
+    }
+    // amitraz strips in, 4 strips
+    const auto strips = [](const Item& i) { return i.is("strip") || i.is("pad") || i.is("tray"); };
+    if (items.size() == 2 && strips(items[1])) std::erase_if(both, [&](const Item& i) { return strips(i) && i.is(items[1].words.front()->term); });
+    const auto details = std::find_if(items.begin(), items.end(), [](const Item& i) { return !i.has(Class::link) || i.is("with"); });   // and they come out August 1
+    both.insert(both.end(), details, items.end());
+    if (subject_.several()) std::erase_if(both, [&](const Item& i) { return says_each(i); });   // super off, 14 kg each
+    const bool each = std::any_of(items.begin(), items.end(), [&](const Item& i) { return says_each(i); });
+    const bool off = told_last == Kind::super_off || told_last == Kind::frames_off;
+    if (both.size() > 16 || (subject_.several() && off && !each && !masses_in(items).empty())) return false;   // supers off h1 and h2, 24 kg: from each, or together?
+    const std::vector<Item> written = both;
+    std::optional<Day> happened;
+    for (std::size_t i = 0; i < both.size();) {
+        if (both[i].what == What::day && both[i].text != "due") happened = both[i].day, both.erase(both.begin() + static_cast<std::ptrdiff_t>(i));
+        else ++i;
+    }
+    chunk(both, item_context());
+    both_of_them(both);
+    std::vector<Item> without = both;
+    if (!subject_.said() || last_.out < out_->size()) take_subject(without);
+    std::vector<Solution> ways = solve(without);
+    if (ways.size() != 1 || ways.front().candidates.size() != std::max<std::size_t>(1, out_->size() - last_.out)) return false;
+    if (is_event(ways.front().candidates.front().fact.kind) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation) && !i.is("no excluder"); })) return false;
+    const Fact& joined = ways.front().candidates.front().fact;
+    const bool put_on = joined.kind == Kind::super_on && last_.out < out_->size() && (*out_)[last_.out].fact.kind == Kind::drawn;   // second super, foundation, put under the first
+    const auto told_again = [&](const RawFact& r) { return std::any_of(ways.front().candidates.begin(), ways.front().candidates.end(), [&](const Candidate& c) { return c.fact.kind == r.fact.kind; }); };
+    // treated with formic acid, and the pads come out: no other substance
+    const bool renamed = last_.out < out_->size() && !(*out_)[last_.out].fact.detail.empty() && joined.kind == (*out_)[last_.out].fact.kind && joined.detail.empty() && joined.kind == Kind::treatment;
+    if (renamed) return false;
+    // requeened, Q from Ann, yellow: the name ends at the comma
+    const std::string& name = last_.out < out_->size() ? (*out_)[last_.out].fact.text : joined.text;
+    const bool swallowed = !name.empty() && joined.kind != Kind::remark && joined.kind != Kind::weather && joined.kind != Kind::treatment && joined.kind != Kind::treatment_on && joined.text.size() > name.size() && joined.text.starts_with(name);
+    if (swallowed) return false;
+    const bool lost = out_->size() > last_.out + 1 && !std::all_of(out_->begin() + static_cast<std::ptrdiff_t>(last_.out), out_->end(), told_again);   // excluder and super on, drawn comb
+    if (lost) return false;
+    const bool another_kind = last_.out < out_->size() && !put_on && (*out_)[last_.out].fact.kind != Kind::remark && joined.kind != (*out_)[last_.out].fact.kind;
+    if (another_kind) return false;   // strips out, 8 weeks in
+    // clover over, lime next: still over, and nowhere over the lime
+    const bool told_other = joined.kind == Kind::bloom && last_.out < out_->size() && joined.detail != (*out_)[last_.out].fact.detail;
+    if (told_other) return false;
+    if (alone && last_.out < out_->size() && joined.kind == (*out_)[last_.out].fact.kind && joined.text != (*out_)[last_.out].fact.text) return false;
+    out_->resize(last_.out);
+    journal_.readings.resize(last_.readings);
+    journal_.diagnostics.resize(last_.diagnostics);
+    weighed_ = masses_in(written);
+    take(std::move(ways.front()), happened);
+    last_.items = written;
+    before_clause_ = last_.out;
+    return true;
+}
+
+}  // namespace waxtab
