@@ -458,7 +458,8 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::remark, "fair", "", ""},
     {Kind::remark, "PEST seen? in? shed super#?", "", ""},
     {Kind::remark, "moved_up|moved into? full? brood_box|box", "", ""},
-    {Kind::remark, "started full? brood_box|box|BROODKIND", "", ""},
+    {Kind::remark, "moved_up_into full brood_box|box|BROODKIND", "", ""},
+    {Kind::remark, "moved_up_into brood_box|BROODKIND", "", ""},
 
     // ---- Yard
     {Kind::weather, "started? WEATHER+", "yard", "sunny, breezy"},

@@ -231,6 +231,7 @@ inline constexpr Word words[] = {
     {"laying", Class::state, "laying|in lay|lays|laying well|laying nicely|laying up a storm|laying like mad|laying like a train"},
     {"not laying", Class::state, "not laying|not laying yet|not in lay"},
     {"new queen", Class::thing, "new queen|young queen"},
+    {"moved up into", Class::state, "moved up into"},
     {"full one", Class::thing, "full one|the full one|fuller one|the fuller one|full one sat|full one sits|full one is"},
     {"has new queen", Class::state, "had a new queen|has a new queen|had a young queen|has a young queen|there is a new queen|there was a new queen|now has a new queen|now has a young queen"},
     {"failing", Class::state, "failing|running out|past it"},
