@@ -194,7 +194,8 @@ bool Itemiser::bare_hives() {
     if (!number(0)) return false;
     std::size_t end = 0;
     const auto counted_in_frames = [](const Item& i) { return i.is("brood") || i.is("bees") || i.is("egg") || i.is("stores") || i.is("larva") || i.is("brood in all stages") || i.is("sealed brood") || i.is("honey") || i.is("drawn"); };
-    const bool put = !items_.empty() && (items_.back().is("on") || items_.back().is("to") || items_.back().is("in") || items_.back().is("returned")) && std::none_of(items_.begin(), items_.end(), counted_in_frames);   // formic pads on 1, 3 and 6; not brood on 4
+    const bool put = !items_.empty() && (items_.back().is("on") || items_.back().is("to") || items_.back().is("in") || items_.back().is("returned")) && std::none_of(items_.begin(), items_.end(), counted_in_frames) &&
+                     !(items_.back().is("in") && items_.size() > 1 && items_[items_.size() - 2].what == What::value);   // formic pads on 1, 3 and 6; not brood on 4
     const bool after = put || (!items_.empty() && (items_.back().is("from") || items_.back().is("off")));
     const bool begins = items_.empty() || items_.back().what == What::stop;
     if (!after && !begins) return false;

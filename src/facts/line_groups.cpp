@@ -98,9 +98,11 @@ std::size_t LineReader::find_group(const std::vector<Item>& items, bool at_head)
     const auto clause_end = at_head ? std::find_if(items.begin(), items.end(), [](const Item& i) { return i.what == What::stop; }) : items.end();
     const auto size = static_cast<std::size_t>(clause_end - items.begin());
     std::size_t at = items.size();
+    const bool told = out_->size() > first_of_line_;   // 2 supers on h1, a feeder on each: not on all there are
     for (std::size_t i = 1; i < size; ++i) {
         if (!says_group(items[i]) && !(medicine && items[i].what == What::term && surface(items[i]) == "in all")) continue;
         if (items[i - 1].is("cells removed")) continue;   // knocked down the rest: of the cells
+        if (says_each(items[i]) && told && !(i + 1 < items.size() && says_hives(items[i + 1]))) continue;
         if (says_each(items[i]) && (items[i - 1].what == What::value || items[i - 1].counted)) continue;   // 12 jars at 6.50 each
         const bool ends = i + 1 == size || (i + 2 == items.size() && count_of_pieces(items[i + 1]));
         const bool but_these = i + 2 < items.size() && (items[i + 1].is("but") || items[i + 1].is("all but")) && items[i + 2].what == What::hives;   // everybody but h1

@@ -69,6 +69,7 @@ void LineReader::head(std::vector<Item>& items, const std::vector<Token>& tokens
     if (first.what == What::term && first.has(Class::filler) && items.size() > 1 && items[1].what == What::hives) items.erase(items.begin());
     Item& lead = items.front();
     if (lead.what == What::hives) {
+        numbered_ = text()[lead.begin] >= '0' && text()[lead.begin] <= '9';
         subject_.hives = lead.hives;
         subject_.unknown = lead.unknown_hives;
         if (!lead.unknown_hives.empty()) complain_about(subject_, {lead});
@@ -102,7 +103,8 @@ void LineReader::head(std::vector<Item>& items, const std::vector<Token>& tokens
             return;
         }
     }
-    if (bare_list(items)) return;
+    numbered_ = bare_list(items);
+    if (numbered_ || numbers_before_commas(items)) return;
     // 2: BIAS on 7
     const bool marked = items.size() > 1 && items[1].what == What::stop && (items[1].text == ":" || items[1].text == "-");
     if (marked && lead.what == What::value && lead.value.unit == Unit::piece) {
@@ -130,6 +132,41 @@ void LineReader::head(std::vector<Item>& items, const std::vector<Token>& tokens
         return head(items, tokens);
     }
     if (take_all(items, true)) drop_marks();
+}
+
+/// The hive a bare whole number names, none where it names none.
+HiveId LineReader::hive_numbered(const Item& i) const {
+    const bool whole = bare_number(i) && i.value.low == i.value.high && i.value.amount % 1000 == 0 && i.text != "word";
+    return whole ? lexicon_.hive(std::to_string(i.value.amount / 1000)) : no_hive;
+}
+
+/// `2, 4, excluder on`: numbers of hives, each with its comma, at the head of a line. True when it begins so.
+bool LineReader::numbers_before_commas(std::vector<Item>& items) {
+    std::vector<HiveId> hives;
+    std::size_t i = 0;
+    for (; i + 2 < items.size() && stop(items[i + 1], ","); i += 2) {
+        const HiveId id = hive_numbered(items[i]);
+        if (id == no_hive) break;
+        hives.push_back(id);
+    }
+    if (hives.empty()) return false;
+    subject_.hives = hives;
+    items.erase(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i));
+    return numbered_ = true;
+}
+
+/// In a line that began so: `6, 5 frames of brood` after what was told of 5 is of hive 6.
+void LineReader::numbers_among_clauses(std::vector<std::vector<Item>>& clauses) const {
+    for (std::size_t c = 0; numbered_ && c < clauses.size(); ++c) {
+        std::vector<HiveId> hives;
+        std::size_t end = c;
+        for (; end + 1 < clauses.size() && clauses[end].size() == 1 && hive_numbered(clauses[end].front()) != no_hive; ++end) hives.push_back(hive_numbered(clauses[end].front()));
+        if (hives.empty()) continue;
+        Item named = clauses[c].front();
+        named.what = What::hives, named.hives = hives, named.end = clauses[end - 1].back().end;
+        clauses[end].insert(clauses[end].begin(), std::move(named));
+        clauses.erase(clauses.begin() + static_cast<std::ptrdiff_t>(c), clauses.begin() + static_cast<std::ptrdiff_t>(end));
+    }
 }
 
 /// `3 and 4 each got a super`: bare numbers joined, and a word that goes with several hives. True when they are hives.
@@ -255,7 +292,8 @@ bool LineReader::bare_hives(std::vector<Item>& items) const {
         Item& before = items[i - 1];
         const bool preposition = before.is("off") || before.is("from") || before.is("of") || before.is("on") || before.is("across") || before.is("to") || before.is("into") || before.is("with") || before.is("in");
         const bool ends = i + 1 == items.size() || items[i + 1].what == What::hives || items[i + 1].has(Class::preposition) || items[i + 1].has(Class::link) || items[i + 1].is("newspaper");
-        if (!ends || !(preposition || before.has(Class::done))) continue;
+        const bool days = before.is("in") && std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::method) || k.is("mite"); });   // drop 12 in 4
+        if (days || !ends || !(preposition || before.has(Class::done))) continue;
         const HiveId id = lexicon_.hive(std::to_string(number.value.amount / 1000));
         if (id == no_hive) continue;
         number.what = What::hives;

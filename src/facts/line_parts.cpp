@@ -145,7 +145,7 @@ std::vector<Item> LineReader::with_the_verb_of(const std::vector<Item>& left, st
 /// Not where a negation could reach over the link.
 bool LineReader::parts_at_links(const Clause& c) {
     const std::vector<Item>& all = c.written;
-    const auto stops_it = [](const Item& i) { return i.has(Class::negation) || !i.unknown_hives.empty() || i.is("all but"); };
+    const auto stops_it = [](const Item& i) { return i.text == "went" || i.has(Class::negation) || !i.unknown_hives.empty() || i.is("all but"); };
     if (!c.doubt.empty() || std::any_of(all.begin(), all.end(), stops_it)) return false;
     for (std::size_t k = 1; k + 1 < all.size(); ++k) {
         const bool colon = stop(all[k], ":");

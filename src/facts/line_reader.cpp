@@ -46,7 +46,7 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
     subject_.hives = context.hives, subject_.all = context.all, subject_.nuclei = context.nuclei, subject_.but = context.but;
     box_ = {};
     tail_.clear();
-    taken_back_ = shed_headed_ = false;
+    taken_back_ = shed_headed_ = numbered_ = false;
     lot_of_line_.clear();
     line_yard_ = no_yard;
     complained_ = cells_said_ = brood_said_ = food_said_ = jars_unread_ = false;
@@ -162,11 +162,14 @@ void LineReader::sentence(std::vector<Item> items) {
     if (!shed_headed_) shed_.clear();
     if (heads_the_line(items)) return;
     without_brackets(items);
+    const auto queen = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("queen") || i.is("new queen") || i.is("old queen") || i.is("virgin"); });
+    queen_at_ = queen == items.end() ? UINT32_MAX : queen->begin;
     head_of_sentence(items);
     const std::vector<std::vector<Item>> apart = shares_of_the_harvest(items);
     if (headed_ && one_value_each(items)) return;
     std::vector<std::vector<Item>> clauses = cut(std::move(items));
     if (tail_.size() > 1) subject_ = {};   // which of the hives named before?
+    numbers_among_clauses(clauses);
     one_weight_each(clauses);
     another_hive_begins(clauses);
     one_there_too(clauses);
@@ -368,6 +371,9 @@ void LineReader::clause(std::vector<Item> items) {
     const bool of_the_weather = out_->size() > first_of_line_ && (out_->back().fact.kind == Kind::temperature || out_->back().fact.kind == Kind::weather);
     if (items.size() == 1 && surface(items[0]) == "still" && of_the_weather) items[0].words = {table_word("calm weather", Class::weather)};   // 18C, still
     if (one_more_there(items) || no_sentence(items) || count_goes_on(items) || weight_of_the_super_off(items) || due_of_the_treatment(items) || strips_each(items) || went_with_the_split(items) || each_of_two(items)) return;
+    const bool on_each = items.size() > 2 && says_each(items.back()) && (items[items.size() - 2].is("on") || items[items.size() - 2].is("in") || items[items.size() - 2].is("at"));
+    if (on_each && !subject_.several() && !head_.several() && subject_.said()) return keep_asked(span(items), "each of which hives?", "name the hives");
+    if (on_each && subject_.several() && items[items.size() - 2].is("in")) items.resize(items.size() - 2);   // 3 frames of brood in each
     before_clause_ = out_->size();
     sale_goes_on(items);
     each_of_the_head(items);

@@ -84,6 +84,9 @@ private:
     void withdraw(const std::vector<Item>& items, std::size_t from);
     void ask_which_holds(const std::vector<Item>& items);
     bool heads_the_line(const std::vector<Item>& items);
+    HiveId hive_numbered(const Item& i) const;
+    bool numbers_before_commas(std::vector<Item>& items);
+    void numbers_among_clauses(std::vector<std::vector<Item>>& clauses) const;
     bool bare_list(std::vector<Item>& items);
     std::vector<std::vector<Item>> shares_of_the_harvest(std::vector<Item>& items) const;
     void head_of_sentence(std::vector<Item>& items);
@@ -243,6 +246,8 @@ private:
     BoxChoice box_;
     YardId line_yard_ = no_yard;   ///< of a line that begins with a yard: `Ferry Field: h2 dead`
     std::vector<HiveId> tail_;     ///< hives named at the end of clauses, one after the other, in a line that begins with none
+    std::uint32_t queen_at_ = 0;   ///< where the sentence first speaks of the queen; past its end where it does not
+    bool numbered_ = false;        ///< the line begins with `2, 4,`: hives by their bare numbers
     bool hives_named_ = false;     ///< the clause names its hives
     bool headed_ = false;          ///< the line begins with its hives, or stands under them
     bool complained_ = false;

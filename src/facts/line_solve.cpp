@@ -127,7 +127,8 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     if (told.laying && std::any_of(part.begin(), part.end(), [&](const Item& k) { return surface(k).ends_with("queen in"); })) no_reading([](const Candidate& c) { return c.fact.kind == Kind::queen_introduced; });
     // saw a virgin, small and quick: of her
     const auto size = [&](const Item& k) { const std::string said = surface(k); return said == "small" || said == "big" || said == "large"; };
-    if (told.queen_last && std::any_of(part.begin(), part.end(), size)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::strength; });
+    const bool of_her = told.queen_last || (!part.empty() && part.front().begin > queen_at_);   // queen looks fine, big and fat
+    if (of_her && std::any_of(part.begin(), part.end(), size)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::strength; });
     // 3 supers on now: a count
     const auto tells_total = [&](const Item& i) { const std::string said = surface(i); return said == "now" || said == "total" || said == "in total" || said == "altogether" || said == "still"; };
     const bool counted = std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.fact.kind == Kind::super_count; });

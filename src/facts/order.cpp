@@ -81,6 +81,7 @@ public:
             kept.happened = raw.fact.happened, kept.noted = raw.fact.noted, kept.minute = raw.fact.minute, kept.yard = raw.fact.yard, kept.span = raw.fact.span;
             kept.detail = "flagged";
             kept.text = std::string(journal_.sources.text(raw.fact.span));
+            journal_.readings[raw.reading].outcome = Reading::Outcome::remark;
             return push(std::move(kept), raw.reading);
         }
         if (hives.empty()) return push(raw.fact, raw.reading);
@@ -150,7 +151,7 @@ private:
         }
         std::string names;
         for (const HiveId h : hives) names += (names.empty() ? "" : ", ") + std::string(journal_.hive_name(h));
-        journal_.diagnostics.push_back({"hives-differ", Severity::error, raw.fact.span, fmt::format("all {}? there are {} living here: {}", raw.all_count, hives.size(), names), "which are meant?",
+        journal_.diagnostics.push_back({"hives-differ", Severity::error, raw.fact.span, fmt::format("all {}? {} here: {}", raw.all_count, hives.size() == 1 ? "one lives" : fmt::format("{} live", hives.size()), names), "which are meant?",
                                         "name the hives, or write what is missing: one died, was moved, or was never set up", {}});
         return {};
     }

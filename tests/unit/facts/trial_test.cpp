@@ -940,3 +940,32 @@ TEST_CASE("hives alone between sentences, deeds before them, and the rest of fou
         {R"(h1 6f brood)", R"(?h1 "6f brood" | !not-understood)"},
     });
 }
+
+TEST_CASE("hives by their bare numbers before a comma; each of which hives", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(1, 4 frames of brood, queen seen, marked green, stores a bit light)", R"(h1 4 frames of brood | h1 queen seen | h1 queen marked green | h1 "stores a bit light")"},
+        {R"(3, 4, 3 frames of brood in each, calm, plenty of stores)", R"(h3 3 frames of brood | h4 3 frames of brood | h3 temper calm | h4 temper calm | h3 plenty of stores | h4 plenty of stores)"},
+        {R"(2, 4, excluder on, drawn super on each)", R"(h2 excluder on | h4 excluder on | h2 +super drawn | h4 +super drawn)"},
+        {R"(5, 6 frames of brood, 6, 5 frames of brood, a super on each)", R"(h5 6 frames of brood | h6 5 frames of brood | ?h6 "a super on each" | !not-understood)"},
+        {R"(5, 2 play cups, dry, queen not seen, eggs in 4 frames, 6, queen seen)", R"(h5 2 queen cups dry | h5 queen not seen | h5 eggs on 4 frames | h6 queen seen)"},
+        {R"(1, top super off, fully capped, 11.5 kg, 2, super off, 13 kg)", R"(h1 top fully capped | h1 -top super 11.5 kg | h2 -super 13 kg)"},
+        {R"(1, thymol out, natural drop 34 mites in 4 days, 5, drop 12 in 4, 6, not counted)", R"(h1 thymol out | h1 drop 34 mites in 4 days | ?h5 "5, drop 12 in 4" | h6 "6, not counted" | !not-understood)"},
+        {R"(3, 5, 6, fed 5 litres thick syrup each, 3, queen seen, 6 frames of bees)", R"(h3 fed 5 L thick syrup | h5 fed 5 L thick syrup | h6 fed 5 L thick syrup | h3 queen seen | h3 6 frames of bees)"},
+        {R"(5, sugar roll 3 mites from 300 bees, 6, 5 from 300, nowt to worry about)", R"(h5 sugar roll 3/300 | h6 sugar roll 5/300 | h6 "nowt to worry about")"},
+        {R"(h1 calm, a super on each)", R"(h1 temper calm | ?h1 "a super on each" | !not-understood)"},
+        {R"(2 supers on h1, drawn super on each)", R"(?h1 "2 supers on h1" | ?h1 "drawn super on each" | !two-readings | !not-understood)"},
+        {R"(a super on each)", R"(h1 +super | h2 +super | h3 +super | h4 +super | h5 +super | h6 +super | h7 +super | h8 +super | h9 +super | n1 +super)"},
+        {R"(12 jars filled, 3 sold)", R"(filled 12 jars | sold 3 jars)"},
+        {R"(Split h3 into h8. 4 frames of brood and 2 of honey went along.)", R"(h3 split into h8 | ?h3 "4 frames of brood and 2 of honey went along" | !not-understood)"},
+        {R"(h3. Queen looks fine, big and fat.)", R"(h3 "Queen looks fine" | h3 "big and fat")"},
+        {R"(h3 queen seen, big)", R"(h3 queen seen | h3 "big")"},
+        {R"(h1 h2 strips in each)", R"(?h1 "strips" | ?h2 "strips" | !not-understood)"},
+        {R"(3, 5, fed 5 L each, 3, queen seen)", R"(h3 fed 5 L syrup | h5 fed 5 L syrup | h3 queen seen)"},
+        {R"(3, 5, fed 5 L syrup each, 3, queen seen)", R"(h3 fed 5 L syrup | h5 fed 5 L syrup | h3 queen seen)"},
+        {R"(3, 5, calm, 3, queen seen)", R"(h3 temper calm | h5 temper calm | h3 queen seen)"},
+        {R"(3, 5, fed 5 litres thick syrup each)", R"(h3 fed 5 L thick syrup | h5 fed 5 L thick syrup)"},
+        {R"(1, thymol out, natural drop 34 mites in 4 days, 5, drop 12 in 4, 6, not counted)", R"(h1 thymol out | h1 drop 34 mites in 4 days | ?h5 "5, drop 12 in 4" | h6 "6, not counted" | !not-understood)"},
+        {R"(h3. Queen looks fine, big and fat.)", R"(h3 "Queen looks fine" | h3 "big and fat")"},
+        {R"(h3 big, queen seen)", R"(h3 strong | h3 queen seen)"},
+    });
+}
