@@ -91,7 +91,7 @@ bool Itemiser::day() {
     else if ((next == 0 || since) && word(next, "yesterday")) found = noted - date::days{1}, length = 1;
     else if (t->type == Token::Type::word && weekday_of(t->text) >= 0) {
         const auto back = (date::weekday{noted} - date::weekday{static_cast<unsigned>(weekday_of(t->text))}).count();
-        found = noted - date::days{back}, length = 1;
+        found = noted - date::days{since && back == 0 ? 7 : back}, length = 1;   // since Sunday, written on a Sunday
     } else if (word(0, "last") && token(1) && token(1)->type == Token::Type::word && weekday_of(token(1)->text) >= 0) {
         const auto back = (date::weekday{noted} - date::weekday{static_cast<unsigned>(weekday_of(token(1)->text))}).count();
         found = noted - date::days{back == 0 ? 7 : back}, length = 2;

@@ -70,34 +70,69 @@ std::size_t edit_distance(std::string_view a, std::string_view b) {
     return d[a.size()][b.size()];
 }
 
-Lexicon::Lexicon() {
-    for (const grammar::Word& row : grammar::words) {
-        Meaning meaning;
-        meaning.words = {&row};
-        if (row.klass == grammar::Class::box_kind) meaning.box_kind = row.term;
-        for (const std::string& surface : parts_of(row.surfaces, '|')) add(surface, meaning);
-    }
-}
+namespace {
 
-void Lexicon::add(std::string_view surface, const Meaning& meaning) {
+/// A hyphen inside a word counts as a blank.
+std::string without_hyphens(std::string_view surface) {
     std::string plain(surface);
     for (std::size_t i = 1; i + 1 < plain.size(); ++i)
         if (plain[i] == '-') plain[i] = ' ';
-    Entry entry{words_of(plain), meaning};
-    if (entry.words.empty()) return;
-    entry.meaning.length = entry.words.size();
-    auto& entries = by_first_[entry.words.front()];
+    return plain;
+}
+
+}  // namespace
+
+void Lexicon::add_to(std::vector<Entry>& entries, Entry entry) {
     const auto same = std::find_if(entries.begin(), entries.end(), [&](const Entry& e) { return e.words == entry.words; });
     if (same == entries.end()) {
         entries.push_back(std::move(entry));
         return;
     }
     Meaning& known = same->meaning;
+    const Meaning& meaning = entry.meaning;
     for (const grammar::Word* w : meaning.words)
         if (std::find(known.words.begin(), known.words.end(), w) == known.words.end()) known.words.push_back(w);
     if (meaning.hive != no_hive) known.hive = meaning.hive;
     if (meaning.yard != no_yard) known.yard = meaning.yard;
     if (!meaning.box_kind.empty()) known.box_kind = meaning.box_kind;
+}
+
+const Lexicon::Entries& Lexicon::vocabulary() {
+    static const Entries entries = [] {
+        Entries out;
+        for (const grammar::Word& row : grammar::words) {
+            Meaning meaning;
+            meaning.words = {&row};
+            if (row.klass == grammar::Class::box_kind) meaning.box_kind = row.term;
+            for (const std::string& surface : parts_of(row.surfaces, '|')) {
+                std::vector<std::string> words = words_of(without_hyphens(surface));
+                if (words.empty()) continue;
+                meaning.length = words.size();
+                std::vector<Entry>& bucket = out[words.front()];
+                add_to(bucket, {std::move(words), meaning});
+            }
+        }
+        return out;
+    }();
+    return entries;
+}
+
+const std::vector<Lexicon::Entry>* Lexicon::beginning_with(std::string_view first) const {
+    if (const auto named = names_.find(first); named != names_.end()) return &named->second;
+    const auto known = vocabulary().find(first);
+    return known == vocabulary().end() ? nullptr : &known->second;
+}
+
+void Lexicon::add(std::string_view surface, const Meaning& meaning) {
+    Entry entry{words_of(without_hyphens(surface)), meaning};
+    if (entry.words.empty()) return;
+    entry.meaning.length = entry.words.size();
+    const std::string first = entry.words.front();
+    if (!names_.contains(first)) {
+        const std::vector<Entry>* known = beginning_with(first);
+        names_[first] = known ? *known : std::vector<Entry>{};
+    }
+    add_to(names_[first], std::move(entry));
 }
 
 void Lexicon::add_hive(std::string_view name, HiveId id) {
@@ -127,9 +162,9 @@ void Lexicon::add_box_kind(std::string_view name) {
 std::vector<const Lexicon::Entry*> Lexicon::longest(const std::vector<std::string>& words, std::size_t at) const {
     std::vector<const Entry*> best;
     for (const std::string& first : singulars(words[at])) {
-        const auto found = by_first_.find(first);
-        if (found == by_first_.end()) continue;
-        for (const Entry& entry : found->second) {
+        const std::vector<Entry>* found = beginning_with(first);
+        if (!found) continue;
+        for (const Entry& entry : *found) {
             if (at + entry.words.size() > words.size()) continue;
             if (!best.empty() && entry.words.size() < best.front()->words.size()) continue;
             bool all = true;
@@ -180,7 +215,7 @@ YardId Lexicon::yard(std::string_view lower_name) const {
 
 bool Lexicon::unknown(std::string_view lower_word) const {
     for (const std::string& form : singulars(std::string(lower_word)))
-        if (by_first_.contains(form)) return false;
+        if (beginning_with(form)) return false;
     return true;
 }
 
@@ -213,10 +248,16 @@ bool slip(std::string_view said, std::string_view known) {
 
 std::string Lexicon::nearest(std::string_view lower_word) const {
     if (lower_word.size() < 4) return {};
-    for (const auto& [first, entries] : by_first_)
+    std::string nearest;   // the first in the order of the alphabet
+    const auto look_at = [&](const std::string& first, const std::vector<Entry>& entries) {
+        if (first.size() < 4 || (!nearest.empty() && nearest <= first)) return;
         for (const Entry& entry : entries)
-            if (entry.words.size() == 1 && first.size() >= 4 && worth_suggesting(entry.meaning) && slip(lower_word, first)) return first;
-    return {};
+            if (entry.words.size() == 1 && worth_suggesting(entry.meaning) && slip(lower_word, first)) nearest = first;
+    };
+    for (const auto& [first, entries] : vocabulary())
+        if (!names_.contains(first)) look_at(first, entries);
+    for (const auto& [first, entries] : names_) look_at(first, entries);
+    return nearest;
 }
 
 std::string Lexicon::nearest_hive(std::string_view lower_name) const {

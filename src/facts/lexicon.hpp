@@ -21,8 +21,6 @@ struct Meaning {
 /// The vocabulary together with the names a journal declares.
 class Lexicon {
 public:
-    Lexicon();
-
     void add_hive(std::string_view name, HiveId id);
     void add_yard(std::string_view name, YardId id);
     void add_box_kind(std::string_view name);
@@ -49,10 +47,17 @@ private:
         std::vector<std::string> words;
         Meaning meaning;
     };
+    using Entries = std::map<std::string, std::vector<Entry>, std::less<>>;
+    /// The vocabulary alone, built once.
+    static const Entries& vocabulary();
+    static void add_to(std::vector<Entry>& entries, Entry entry);
     void add(std::string_view surface, const Meaning& meaning);
+    /// The entries that begin with the word; null when there are none.
+    const std::vector<Entry>* beginning_with(std::string_view first) const;
     std::vector<const Entry*> longest(const std::vector<std::string>& words, std::size_t at) const;
 
-    std::map<std::string, std::vector<Entry>, std::less<>> by_first_;
+    /// Entries of the first words of names; they hold the vocabulary's entries of those words too.
+    Entries names_;
     std::map<std::string, HiveId, std::less<>> hives_;
     std::map<std::string, YardId, std::less<>> yards_;
     std::map<std::string, std::string, std::less<>> labels_;

@@ -40,7 +40,7 @@ bool speaks_of_data(const Item& i) {
     static constexpr std::array<std::string_view, 31> terms = {"full one", "nths", "super", "brood box", "excluder", "escape board", "capped", "uncapped", "none capped", "to shed", "queen not seen", "starting to cap", "drawn", "foundation", "frames of brood",
         "frames of bees", "frames of stores", "queen cell", "open cell", "sealed cell", "charged cell", "swarm cell", "supersedure cell", "emergency cell", "sealed brood", "egg", "mite", "strip",
         "extracted", "moisture", "jar"};
-    if (i.what == What::box || i.has(Class::substance) || (i.has(Class::amount) && !i.is("started") && i.words.size() == 1)) return true;
+    if (i.what == What::box || (i.what == What::term && is_super_kind(i)) || i.has(Class::substance) || (i.has(Class::amount) && !i.is("started") && i.words.size() == 1)) return true;
     return i.what == What::term && std::any_of(terms.begin(), terms.end(), [&](std::string_view t) { return i.is(t); });
 }
 

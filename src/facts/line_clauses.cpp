@@ -202,12 +202,13 @@ void LineReader::needs_after_facts(Clauses& clauses) {
         }
         static constexpr std::array<std::string_view, 9> words = {"will", "need", "needs", "need to", "might", "may", "going to", "should", "must"};
         if (std::find(words.begin(), words.end(), surface(*plan)) == words.end()) continue;
-        const bool need = std::any_of(plan, items.end(), [&](const Item& i) { return surface(i).starts_with("need"); });
+        const bool weighed = std::any_of(items.begin(), plan, is_mass) && std::any_of(items.begin(), plan, [](const Item& i) { return i.is("weighed"); });   // weighs 50 kg and should be 60
+        const bool need = weighed || std::any_of(plan, items.end(), [&](const Item& i) { return surface(i).starts_with("need"); });
         const Items before(items.begin(), plan);
         const bool done = std::any_of(before.begin(), before.end(), deed);
         const bool any_done = std::any_of(before.begin(), before.end(), [&](const Item& i) {
             const bool in_sample = i.is("in") && &i + 1 < before.data() + before.size() && bare_number(*(&i + 1));   // 11 in 300
-            return (i.has(Class::done) && !in_sample) || i.what == What::sign;
+            return (i.has(Class::done) && !in_sample && !i.is("weighed") && !i.has(Class::link)) || i.what == What::sign;
         });
         if (!(done || (need && !any_done)) || !reads(before)) continue;
         break_clause(clauses, c, before.size(), before.size());

@@ -70,6 +70,8 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
         // they needed room, so added a super
         const bool met = said == "needed" && std::any_of(clauses.begin() + static_cast<std::ptrdiff_t>(at), clauses.end(), [](const std::vector<Item>& c) { return std::any_of(c.begin(), c.end(), [](const Item& k) { return k.is("added") || k.is("taken off"); }); });
         if (met) return false;
+        const bool of_weather = (said == "later" || said == "soon") && std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::weather); });   // thundery later
+        if (of_weather) continue;
         if (tells_when(items, i, said) || (said == "remember" && !first_word)) continue;
         if ((said == "in a week" || said == "in a fortnight" || said == "in two weeks") && (std::any_of(items.begin(), items.end(), [](const Item& k) { return k.is("gained") || k.is("lost weight"); }) || (!eventful(items) && std::none_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::order); })))) continue;   // the first dry day in a fortnight
         if (i.has(Class::plan) || i.has(Class::condition)) {

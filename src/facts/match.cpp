@@ -78,8 +78,13 @@ Matcher::Row Matcher::compile(const grammar::ReadingRow& row) {
     return out;
 }
 
-Matcher::Matcher() {
-    for (const grammar::ReadingRow& row : grammar::reading_rows) rows_.push_back(compile(row));
+const std::vector<Matcher::Row>& Matcher::compiled() {
+    static const std::vector<Row> rows = [] {
+        std::vector<Row> out;
+        for (const grammar::ReadingRow& row : grammar::reading_rows) out.push_back(compile(row));
+        return out;
+    }();
+    return rows;
 }
 
 bool Matcher::accepts(const Alternative& a, const Item& item) const {
@@ -146,10 +151,10 @@ void Matcher::search(const Row& row, const std::vector<Item>& items, std::size_t
 std::string_view Matcher::nearest_example(const std::vector<Item>& items) const {
     std::string_view nearest;
     int most = 0;
-    for (std::size_t r = 0; r < rows_.size(); ++r) {
+    for (std::size_t r = 0; r < compiled().size(); ++r) {
         if (grammar::reading_rows[r].example.empty()) continue;
         int score = 0;
-        const auto& elements = rows_[r].elements;
+        const auto& elements = compiled()[r].elements;
         for (const Item& i : items) {
             if (i.idle() || i.what == What::hives || i.what == What::unknown) continue;
             const bool fits = std::any_of(elements.begin(), elements.end(), [&](const Element& e) { return !e.text && accepts(e, i); });
@@ -165,18 +170,18 @@ std::string_view Matcher::nearest_example(const std::vector<Item>& items) const 
 
 std::vector<Matcher::Found> Matcher::match(const std::vector<Item>& items) const {
     std::vector<Found> found;
-    for (std::size_t r = 0; r < rows_.size(); ++r) {
-        if (!plausible(rows_[r], items)) continue;
+    for (std::size_t r = 0; r < compiled().size(); ++r) {
+        if (!plausible(compiled()[r], items)) continue;
         std::vector<Assignment> ways;
         Assignment so_far(items.size(), -1);
-        search(rows_[r], items, 0, 0, so_far, ways);
+        search(compiled()[r], items, 0, 0, so_far, ways);
         for (Assignment& way : ways) found.push_back({r, std::move(way)});
     }
     return found;
 }
 
 Candidate Matcher::build(const Found& found, const std::vector<Item>& items, std::string_view file_text, const ItemContext& context) const {
-    const Row& row = rows_[found.row];
+    const Row& row = compiled()[found.row];
     Candidate c;
     c.row = found.row;
     c.fact.kind = grammar::reading_rows[found.row].kind;

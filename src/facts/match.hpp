@@ -37,7 +37,6 @@ struct Candidate {
 /// Tries all rows of the table of readings on runs of items, and remembers clause shapes.
 class Matcher {
 public:
-    Matcher();
     /// Every distinct fact that `items` can be read as, using every word. `file_text` is the text the
     /// items' byte offsets point into.
     std::vector<Candidate> read(const std::vector<Item>& items, std::string_view file_text, const ItemContext& context);
@@ -67,6 +66,8 @@ private:
         Assignment assignment;
     };
 
+    /// The rows of grammar/readings.hpp, compiled once.
+    static const std::vector<Row>& compiled();
     static Row compile(const grammar::ReadingRow& row);
     static Element compile_element(std::string_view text);
     bool accepts(const Alternative& alternative, const Item& item) const;
@@ -77,7 +78,6 @@ private:
     bool plausible(const Row& row, const std::vector<Item>& items) const;
     Candidate build(const Found& found, const std::vector<Item>& items, std::string_view file_text, const ItemContext& context) const;
 
-    std::vector<Row> rows_;
     std::map<std::string, std::vector<Found>> shapes_;
 };
 

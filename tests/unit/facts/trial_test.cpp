@@ -969,3 +969,16 @@ TEST_CASE("hives by their bare numbers before a comma; each of which hives", "[f
         {R"(h3 big, queen seen)", R"(h3 strong | h3 queen seen)"},
     });
 }
+
+TEST_CASE("weather to come later in the day, weights that should be more", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(21C, thundery later, clover just starting)", R"(21C | "thundery later" | white clover just opening)"},
+        {R"(h4 weighs 50 kg and should be 60)", R"(h4 todo "weighs 50 kg and should be 60")"},
+        {R"(h1 came through strong)", R"(h1 strong)"},
+        {R"(Basswood about to pop.)", R"(lime in bud)"},
+        {R"(61F and rain by noon.)", R"(61F | rain)"},
+        {R"(All mediums off at the orchard.)", R"(?h1 "mediums off at the orchard" | ?h2 "mediums off at the orchard" | ?h3 "mediums off at the orchard" | ?h4 "mediums off at the orchard" | ?h5 "mediums off at the orchard" | ?h6 "mediums off at the orchard" | ?h7 "mediums off at the orchard" | ?h8 "mediums off at the orchard" | ?h9 "mediums off at the orchard" | ?n1 "mediums off at the orchard" | !not-understood)"},
+        {R"(h3 7 frames eggs and brood)", R"(h3 7 frames of brood)"},
+        {R"(h3 up 4.5 kg on the scale since Wednesday)", R"(h3 gained 4.5 kg since 2026-05-27)"},
+    });
+}
