@@ -155,12 +155,20 @@ bool LineReader::numbers_before_commas(std::vector<Item>& items) {
     return numbered_ = true;
 }
 
-/// In a line that began so: `6, 5 frames of brood` after what was told of 5 is of hive 6.
+/// In a line that began so: `6, 5 frames of brood` after what was told of 5 is of hive 6; and so `h3, wash 9/300` in a line
+/// that began with `h2,`.
 void LineReader::numbers_among_clauses(std::vector<std::vector<Item>>& clauses) const {
-    for (std::size_t c = 0; numbered_ && c < clauses.size(); ++c) {
+    for (std::size_t c = 0; headed_ && c < clauses.size(); ++c) {
         std::vector<HiveId> hives;
         std::size_t end = c;
-        for (; end + 1 < clauses.size() && clauses[end].size() == 1 && hive_numbered(clauses[end].front()) != no_hive; ++end) hives.push_back(hive_numbered(clauses[end].front()));
+        for (; end + 1 < clauses.size() && clauses[end].size() == 1; ++end) {
+            const Item& i = clauses[end].front();
+            const bool named = i.what == What::hives && i.role == Item::Role::none && i.unknown_hives.empty() && !i.hives.empty();
+            const HiveId numbered = numbered_ && !named ? hive_numbered(i) : no_hive;
+            if (!named && numbered == no_hive) break;
+            if (named) hives.insert(hives.end(), i.hives.begin(), i.hives.end());
+            else hives.push_back(numbered);
+        }
         if (hives.empty()) continue;
         Item named = clauses[c].front();
         named.what = What::hives, named.hives = hives, named.end = clauses[end - 1].back().end;

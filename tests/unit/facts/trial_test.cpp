@@ -982,3 +982,13 @@ TEST_CASE("weather to come later in the day, weights that should be more", "[fac
         {R"(h3 up 4.5 kg on the scale since Wednesday)", R"(h3 gained 4.5 kg since 2026-05-27)"},
     });
 }
+
+TEST_CASE("a hive alone between commas, in a line that began with one", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(h2, mite drop 21 in 7 days, h3, wash 9 out of 300)", R"(h2 drop 21 mites in 7 days | h3 wash 9/300)"},
+        {R"(h1 h2 h3, fed 4 litres 2:1 each, h4, 6 litres, weighs 31 kg)", R"(h1 fed 4 L thick syrup | h2 fed 4 L thick syrup | h3 fed 4 L thick syrup | h4 fed 6 L thick syrup | h4 weighs 31 kg)"},
+        {R"(h1, strong, h2, weak, 3 cups)", R"(h1 strong | h2 weak | h2 3 queen cups)"},
+        {R"(h1: super on, h2)", R"(h1 +super | ?h1 "h2" | !not-understood)"},
+        {R"(put a super on h1, h2, calm)", R"(h1 +super | h2 +super | h1 temper calm | h2 temper calm)"},
+    });
+}
