@@ -94,7 +94,7 @@ std::optional<Seen> brood_frames(const HiveView& hive) {
 /// Bees and brood have left since: what was seen before no longer holds.
 bool shrunk_since(const HiveView& hive, const Seen& seen) {
     const auto left = hive.last(days_between(seen.day, hive.on()), [&](const Fact& f) {
-        return f.kind == Kind::swarmed || ((f.kind == Kind::hive_split || f.kind == Kind::nuc_made) && f.hive == hive.id);
+        return f.kind == Kind::swarmed || (divides(f.kind) && f.hive == hive.id);
     });
     return left && left->fact > seen.fact;
 }

@@ -169,7 +169,7 @@ void Pass::hive_fact(const TapeEntry& e) {
     // Half the bees gone, or twice as many: what that does to the rate is a guess, wide enough to be corrected.
     if (fact.kind == Kind::swarmed) shift_strength(hive, -0.3, 0.25), shift_base(hive, -2.5, 1.5), note();
     if (fact.kind == Kind::feed) fed(hive, fact);
-    if (fact.kind == Kind::hive_split || fact.kind == Kind::nuc_made) shift_strength(hive, e.hive == fact.hive ? -0.15 : -0.3, 0.25), note();
+    if (divides(fact.kind)) shift_strength(hive, e.hive == fact.hive ? -0.15 : -0.3, 0.25), note();
     if (fact.kind == Kind::hive_united && e.hive == fact.other) shift_strength(hive, 0.15, 0.25), note();
     if (fact.kind == Kind::brood_box_on) shift_base(hive, 9, 2);
     if (fact.kind == Kind::brood_box_off) shift_base(hive, -12, 4);

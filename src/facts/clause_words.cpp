@@ -91,4 +91,6 @@ std::vector<Measure> masses_in(const std::vector<Item>& items) {
     return masses;
 }
 
+bool tells_of_jars(const Fact& fact) { return fact.kind == Kind::jars || (fact.kind == Kind::gone_out && fact.count > 0); }
+
 }  // namespace waxtab

@@ -17,6 +17,8 @@ std::vector<Item> part_of(const std::vector<Item>& items, std::size_t from, std:
 void break_clause(std::vector<std::vector<Item>>& clauses, std::size_t c, std::size_t end, std::size_t next);
 /// Moisture, refractive index, what drained: measured of honey that is in a lot.
 bool measured_of_lot(Kind kind);
+/// Tells of jars filled, or of jars that went out.
+bool tells_of_jars(const Fact& fact);
 /// Can facts of one clause go on in the next: the 9 frames of `super on, 9 drawn frames`?
 bool goes_on(Kind kind);
 /// `super still on`, kept as words, of which more may follow: `no change`.

@@ -58,7 +58,7 @@ void Filler::count_of(const Item& item, const std::string& into) {
         c.fact.value.unit = item.is("seam") ? Unit::seam : Unit::frame;
     } else {
         // 3 frames of brood and 1 of stores into the nuc: 4 frames
-        const bool divided = c.fact.kind == Kind::hive_split || c.fact.kind == Kind::nuc_made;
+        const bool divided = divides(c.fact.kind);
         c.fact.count = item.count + (divided && c.fact.count > 0 ? c.fact.count : 0);
         if (!divided || !(item.is("frames of brood") || item.is("frames of stores"))) return;
         Measure& frames = item.is("frames of brood") ? c.fact.value : c.fact.second;
@@ -84,7 +84,7 @@ void Filler::amount(const Item& item) {
 void Filler::frames(const Item& item) {
     Fact& f = c.fact;
     if (f.kind == Kind::super_on || f.kind == Kind::brood_box_on) f.frames = static_cast<std::int16_t>(item.count);
-    else if (f.kind == Kind::frames_moved || f.kind == Kind::hive_split || f.kind == Kind::nuc_made) f.count = item.count;
+    else if (f.kind == Kind::frames_moved || divides(f.kind)) f.count = item.count;
     else f.value = item.count_value, f.value.unit = Unit::frame;
 }
 
@@ -278,7 +278,7 @@ void finish(Candidate& c, const std::vector<Item>& items) {
         if (i.is("to shed") && (f.kind == Kind::super_off || f.kind == Kind::hive_ended)) f.detail = f.kind == Kind::super_off ? "shed" : f.detail;
         if (i.is("business") && f.kind == Kind::gone_out) f.manner = "business";
         const bool goes_along = i.is("old queen") || (i.is("queen") && !i.is("new queen"));
-        if (goes_along && (f.kind == Kind::hive_split || f.kind == Kind::nuc_made)) f.detail = "old queen";
+        if (goes_along && divides(f.kind)) f.detail = "old queen";
     }
     if (f.kind == Kind::boxes_swapped && std::pair{f.box2.by, f.box2.number} < std::pair{f.box.by, f.box.number}) std::swap(f.box, f.box2);
     if (f.value.of == -1)

@@ -48,4 +48,6 @@ std::optional<Kind> kind_named(std::string_view name) {
 
 bool is_event(Kind kind) { return kind_rows[static_cast<std::size_t>(kind)].event; }
 
+bool divides(Kind kind) { return kind == Kind::hive_split || kind == Kind::nuc_made; }
+
 }  // namespace waxtab

@@ -114,5 +114,7 @@ std::string_view name_of(Kind kind);
 std::optional<Kind> kind_named(std::string_view name);
 /// True for what changes hives, boxes, honey or the shed; false for readings and words.
 bool is_event(Kind kind);
+/// A hive was divided: a split, or a nucleus made from it.
+bool divides(Kind kind);
 
 }  // namespace waxtab

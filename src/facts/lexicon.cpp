@@ -248,16 +248,18 @@ bool slip(std::string_view said, std::string_view known) {
 
 std::string Lexicon::nearest(std::string_view lower_word) const {
     if (lower_word.size() < 4) return {};
-    std::string nearest;   // the first in the order of the alphabet
+    std::string best;   // the longest, for more letters are lost than put in (caped: capped, not capd); then the first of the alphabet
+    const auto likelier = [&](const std::string& known) { return best.empty() || known.size() > best.size() || (known.size() == best.size() && known < best); };
     const auto look_at = [&](const std::string& first, const std::vector<Entry>& entries) {
-        if (first.size() < 4 || (!nearest.empty() && nearest <= first)) return;
+        if (first.size() < 4 || !likelier(first)) return;
         for (const Entry& entry : entries)
-            if (entry.words.size() == 1 && worth_suggesting(entry.meaning) && slip(lower_word, first)) nearest = first;
+            if (entry.words.size() == 1 && worth_suggesting(entry.meaning) && slip(lower_word, first)) best = first;
     };
     for (const auto& [first, entries] : vocabulary())
         if (!names_.contains(first)) look_at(first, entries);
     for (const auto& [first, entries] : names_) look_at(first, entries);
-    return nearest;
+    if (best.empty() && lower_word.size() > 4 && lower_word.ends_with('s')) return nearest(lower_word.substr(0, lower_word.size() - 1));   // suprs
+    return best;
 }
 
 std::string Lexicon::nearest_hive(std::string_view lower_name) const {

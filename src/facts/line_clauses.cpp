@@ -192,7 +192,7 @@ void LineReader::needs_after_facts(Clauses& clauses) {
     const auto deed = [](const Item& i) { return std::any_of(past.begin(), past.end(), [&](std::string_view p) { return i.is(p); }); };
     for (std::size_t c = 0; c < clauses.size(); ++c) {
         const Items& items = clauses[c];
-        const auto governs = [&](const Item& i) { return i.has(Class::plan) || i.has(Class::condition) || i.has(Class::order) || i.has(Class::negation) || i.has(Class::doubt); };
+        const auto governs = [&](const Item& i) { return i.has(Class::plan) || i.has(Class::condition) || (i.has(Class::order) && !surface(i).ends_with('s')) || i.has(Class::negation) || i.has(Class::doubt); };
         const auto plan = std::find_if(items.begin(), items.end(), governs);
         if (plan == items.end() || plan - items.begin() < 2 || !plan->has(Class::plan)) continue;
         if (surface(*plan) == "ready for" && reads(Items(items.begin(), plan))) {   // clearer board on, ready for Monday
@@ -204,14 +204,15 @@ void LineReader::needs_after_facts(Clauses& clauses) {
         if (std::find(words.begin(), words.end(), surface(*plan)) == words.end()) continue;
         const bool weighed = std::any_of(items.begin(), plan, is_mass) && std::any_of(items.begin(), plan, [](const Item& i) { return i.is("weighed"); });   // weighs 50 kg and should be 60
         const bool need = weighed || std::any_of(plan, items.end(), [&](const Item& i) { return surface(i).starts_with("need"); });
-        const Items before(items.begin(), plan);
+        Items before(items.begin(), plan);
+        while (before.size() > 1 && before.back().has(Class::link)) before.pop_back();
         const bool done = std::any_of(before.begin(), before.end(), deed);
         const bool any_done = std::any_of(before.begin(), before.end(), [&](const Item& i) {
             const bool in_sample = i.is("in") && &i + 1 < before.data() + before.size() && bare_number(*(&i + 1));   // 11 in 300
             return (i.has(Class::done) && !in_sample && !i.is("weighed") && !i.has(Class::link)) || i.what == What::sign;
         });
         if (!(done || (need && !any_done)) || !reads(before)) continue;
-        break_clause(clauses, c, before.size(), before.size());
+        break_clause(clauses, c, before.size(), static_cast<std::size_t>(plan - items.begin()));
     }
 }
 

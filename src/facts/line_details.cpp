@@ -62,7 +62,7 @@ void LineReader::sale_goes_on(std::vector<Item>& items) const {
     if (detail != "sold" && detail != "given") return;
     std::vector<Item> joined = items;
     chunk(joined, item_context());
-    const bool jars_told = std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::jars || (r.fact.kind == Kind::gone_out && r.fact.count > 0); });
+    const bool jars_told = std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return tells_of_jars(r.fact); });
     const bool so_many = jars_told && (bare_number(items.front()) || items.front().has(Class::count));   // filled 60 x 340 g, 12 to the shop at £6
     if (joined.front().what != What::jars && !so_many) return;
     Item verb = items.front();
@@ -81,7 +81,7 @@ void LineReader::sale_goes_on(std::vector<Item>& items) const {
 bool LineReader::went_with_the_split(const std::vector<Item>& items) {
     if (out_->size() <= first_of_sentence_ || items.empty()) return false;
     RawFact& born = out_->back();
-    if (born.fact.kind != Kind::hive_split && born.fact.kind != Kind::nuc_made) return false;
+    if (!divides(born.fact.kind)) return false;
     const HiveId young = born.swap && born.hives.size() == 1 ? born.hives.front() : born.fact.other;
     const bool number = bare_number(items[0]) || items[0].has(Class::count);
     const bool of_honey = items.size() == 2 && items[1].is("net");

@@ -17,9 +17,9 @@ using What = Item::What;
 namespace {
 
 bool group_word(std::string_view said) {
-    static constexpr std::array<std::string_view, 18> words = {"all", "both", "the rest", "the others", "rest", "others", "everyone", "everybody", "every", "each", "all but", "all bar", "all except", "all exc",
-        "the lot", "everybody else", "everyone else", "all others"};
-    return std::find(words.begin(), words.end(), said) != words.end() || said == "all the others";
+    static constexpr std::array<std::string_view, 19> words = {"all", "both", "the rest", "the others", "rest", "others", "everyone", "everybody", "every", "each", "all but", "all bar", "all except", "all exc",
+        "the lot", "everybody else", "everyone else", "all others", "all the others"};
+    return std::find(words.begin(), words.end(), said) != words.end();
 }
 
 /// `five` of the words for numbers, 0 for one and for other words.

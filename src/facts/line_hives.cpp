@@ -87,16 +87,9 @@ void LineReader::head(std::vector<Item>& items, const std::vector<Token>& tokens
         drop_marks();
         return;
     }
-    // 6 looks queenless: a bare number that counts nothing
-    if (items.size() > 1 && context_->hives.empty() && !context_->all && bare_number(lead) && (one_does(surface(items[1])) || (tells_how_it_is(items[1]) && no_tally(items)))) {
-        if (const HiveId id = lexicon_.hive(tokens.front().text); id != no_hive) {
-            subject_.hives = {id};
-            items.erase(items.begin());
-            return;
-        }
-    }
-    // 5 united with 3
-    if (items.size() > 2 && context_->hives.empty() && !context_->all && bare_number(lead) && (items[1].is("united") || items[1].is("renamed"))) {
+    // 6 looks queenless, 5 united with 3: a bare number that counts nothing
+    const auto goes_with_one = [&] { return one_does(surface(items[1])) || (tells_how_it_is(items[1]) && no_tally(items)) || (items.size() > 2 && (items[1].is("united") || items[1].is("renamed"))); };
+    if (items.size() > 1 && context_->hives.empty() && !context_->all && bare_number(lead) && goes_with_one()) {
         if (const HiveId id = lexicon_.hive(tokens.front().text); id != no_hive) {
             subject_.hives = {id};
             items.erase(items.begin());

@@ -97,6 +97,12 @@ void LineReader::take_back(std::size_t from) {
     }
 }
 
+/// The hives the line is about are those of the fact; how many `all` said they are is not asked here.
+void LineReader::of_the_subject(RawFact& raw) const {
+    raw.hives = subject_.hives, raw.but = subject_.but;
+    raw.all = subject_.all, raw.nuclei = subject_.nuclei, raw.rest = subject_.rest, raw.both = subject_.both;
+}
+
 /// Keeps a stretch of the line word for word, as a remark or a to-do.
 void LineReader::keep_words(const std::vector<Item>& items, Kind kind, Reading::Outcome outcome, std::string because) {
     const Span where = span(items);
@@ -105,7 +111,7 @@ void LineReader::keep_words(const std::vector<Item>& items, Kind kind, Reading::
     raw.fact.kind = kind;
     raw.fact.span = where;
     raw.fact.text = words_kept(items, where);
-    raw.hives = subject_.hives, raw.all = subject_.all, raw.nuclei = subject_.nuclei, raw.but = subject_.but, raw.rest = subject_.rest, raw.both = subject_.both;
+    of_the_subject(raw);
     Reading reading;
     reading.outcome = outcome;
     reading.because = std::move(because);
@@ -159,17 +165,17 @@ bool LineReader::same_again(const std::vector<Item>& items) {
                                         "name the hive, for example `h4 same as h3`", {}});
         return true;
     }
-    const HiveId from = in_line ? (*out_)[out_->size() - 1].hives.front() : above ? visit_->back().hives.front() : items[1].hives.front();
+    const HiveId from = in_line ? out_->back().hives.front() : above ? visit_->back().hives.front() : items[1].hives.front();
     std::vector<RawFact> copies;
-    const auto gather = [&](const std::vector<RawFact>& noted) {
-        for (const RawFact& r : noted) {
+    const auto gather = [&](const std::vector<RawFact>& noted, std::size_t first) {
+        for (std::size_t k = first; k < noted.size(); ++k) {
+            const RawFact& r = noted[k];
             const bool there = r.fact.noted == context_->noted && r.fact.span.file == file_ && std::find(r.hives.begin(), r.hives.end(), from) != r.hives.end();
             if (there && copied_by_same(r.fact)) copies.push_back(r);
         }
     };
-    if (!in_line) gather(*visit_);
-    const std::vector<RawFact> of_the_line(out_->begin() + static_cast<std::ptrdiff_t>(in_line ? first_of_line_ : 0), out_->end());
-    gather(of_the_line);
+    if (!in_line) gather(*visit_, 0);
+    gather(*out_, in_line ? first_of_line_ : 0);
     if (copies.empty()) {
         keep_words(items, Kind::remark, Reading::Outcome::remark, "");
         out_->back().fact.detail = "flagged";

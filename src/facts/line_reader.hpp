@@ -106,6 +106,7 @@ private:
     bool tells_when(const std::vector<Item>& items, const Item& i, std::string_view surface) const;
     void take_back(std::size_t from);
     std::string words_kept(const std::vector<Item>& items, Span where) const;
+    void of_the_subject(RawFact& raw) const;
     void keep_words(const std::vector<Item>& items, Kind kind, Reading::Outcome outcome, std::string because);
     bool join_last(const std::vector<Item>& items, bool alone = false);
     bool several_shares(const std::vector<Item>& items);

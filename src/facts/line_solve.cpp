@@ -81,7 +81,7 @@ LineReader::Told LineReader::told_before(const std::vector<Item>& items) const {
     told.whole_hive = names_hive(items);
     told.boxes = boxes_unread_ || std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind < Kind::hive_moved || r.fact.box.by != BoxChoice::By::unsaid; });
     told.extracted = of_line(Kind::extracted);
-    told.jars = of_line(Kind::jars) || std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::gone_out && r.fact.count > 0; });
+    told.jars = std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return tells_of_jars(r.fact); });
     const auto deed = [](const Item& k) { return k.what == What::sign || (k.has(Class::done) && !on_or_off(k)); };
     told.stands = any([&](const Item& k) { return k.has(Class::filler) && says_has(surface(k)); }) && any([](const Item& k) { return k.is("on") || k.is("in"); }) && !any(deed);
     told.cells = cells_said_ || any(speaks_of_cells);

@@ -5,12 +5,10 @@
 
 #include <fmt/format.h>
 
-#include "facts/chunk.hpp"
 #include "facts/clause_words.hpp"
 #include "facts/slots.hpp"
-#include "facts/small_words.hpp"
 
-// Readings to facts of the line: which hives, which box, which lot they are of; details that follow after a comma.
+// Readings to facts of the line: which hives, which box, which lot they are of.
 namespace waxtab {
 
 using grammar::Class;
@@ -60,8 +58,7 @@ void LineReader::honey_from_before(Fact& fact, const Candidate& c) {
         const bool named_after = measured_of_lot(fact.kind) && before.kind == Kind::extracted && before.lot.empty() && k >= first_of_sentence_;
         if (named_after && !fact.lot.empty() && fact.lot != lot_of_line_) (*out_)[k].fact.lot = fact.lot;
         if (of_lot && before.kind == Kind::extracted && fact.lot.empty() && fact.box.by == BoxChoice::By::unsaid) fact.lot = before.lot;
-        const bool jars = before.kind == Kind::jars || (before.kind == Kind::gone_out && before.count > 0);
-        if (!c.after_jars || !jars) continue;
+        if (!c.after_jars || !tells_of_jars(before)) continue;
         fact.value = before.value;
         if (fact.lot.empty()) fact.lot = before.lot;
     }
@@ -141,7 +138,8 @@ void LineReader::settle_hives(RawFact& raw, const Candidate& c) const {
         raw.hives = {raw.fact.other};
         raw.fact.other = one && subject_.hives.front() != raw.hives.front() ? subject_.hives.front() : no_hive;
     } else if (needs_hive(c) || (c.about_honey && comes_of_hives(raw.fact.kind))) {
-        raw.hives = subject_.hives, raw.all = subject_.all, raw.nuclei = subject_.nuclei, raw.but = subject_.but, raw.rest = subject_.rest, raw.both = subject_.both, raw.all_count = subject_.count;
+        of_the_subject(raw);
+        raw.all_count = subject_.count;
     }
 }
 
@@ -152,7 +150,7 @@ void LineReader::frames_of_the_nuc(RawFact& raw) {
     while (told > first_of_sentence_ && (*out_)[told].fact.kind == Kind::remark) --told;
     const RawFact& split = (*out_)[told];
     const Fact& born = split.fact;
-    const bool nuc = born.kind == Kind::nuc_made || born.kind == Kind::hive_split;
+    const bool nuc = divides(born.kind);
     const bool named_first = nuc && split.swap && split.hives.size() == 1;   // made up nuc n1 from h5
     const HiveId young = named_first ? split.hives.front() : nuc ? born.other : no_hive;
     const bool goes_on_so = born.kind == Kind::brood || born.kind == Kind::stores || born.kind == Kind::bees;
@@ -208,11 +206,12 @@ std::optional<LineReader::Question> LineReader::question_about(const Candidate& 
     if (both) return Question{"both of what?", "name the supers, for example `both supers full`"};
     // h1 h4: honey off, 5 boxes
     if (kind == Kind::super_count && subject_.several() && sentence != out_->end() && out_->back().fact.kind == Kind::super_off) return Question{"from each of the hives, or together?", "write a line for each hive"};
-    const bool split_before = std::any_of(sentence, out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::hive_split || r.fact.kind == Kind::nuc_made; });
+    const auto split = [](const RawFact& r) { return divides(r.fact.kind); };
+    const bool split_before = std::any_of(sentence, out_->end(), split);
     if ((kind == Kind::queen_marked || kind == Kind::queen_clipped) && split_before) return Question{"the queen of which hive?", "write a line for the hive she is in"};
     // split into h10, 3 frames of brood, 2 open cells
     const auto clause = out_->begin() + static_cast<std::ptrdiff_t>(std::min(before_clause_, out_->size()));
-    const bool split_now = std::any_of(clause, out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::hive_split || r.fact.kind == Kind::nuc_made; });
+    const bool split_now = std::any_of(clause, out_->end(), split);
     const bool cells = kind == Kind::queen_cells && fact.count != 0 && (split_now || ((divided_ || split_before) && !hives_named_));
     if (cells || (divided_ && of_frames(fact))) return Question{"at which hive?", "write a line for the hive they are in"};
     return {};

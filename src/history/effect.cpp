@@ -61,7 +61,7 @@ bool takes_part(Replay& r, const Step& s) {
     const Fact& f = s.fact;
     if (is_birth(f.kind) || f.kind == Kind::queen_mother) return true;
     if (!is_there(r, s, f.hive)) return false;
-    const bool divided = f.kind == Kind::hive_split || f.kind == Kind::nuc_made;
+    const bool divided = divides(f.kind);
     return divided || f.other == f.hive || is_there(r, s, f.other);
 }
 

@@ -129,7 +129,7 @@ bool handled_on(const Replay& r, HiveId hive, BoxId box, Day day) {
     const auto frames = [&](const Event& e) {
         if (e.day != day || e.fact == set_up_fact) return false;
         const Kind kind = r.journal.facts[e.fact].kind;
-        return kind == Kind::frames_moved || kind == Kind::frames_off || kind == Kind::hive_split || kind == Kind::nuc_made;
+        return kind == Kind::frames_moved || kind == Kind::frames_off || divides(kind);
     };
     const std::vector<Event>& events = r.out.hives[static_cast<std::size_t>(hive)].events;
     return std::any_of(events.begin(), events.end(), frames);

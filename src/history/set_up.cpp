@@ -7,7 +7,7 @@ namespace {
 /// The hive a fact brings into being, if it is of that kind.
 HiveId born_by(const Fact& f) {
     if (f.kind == Kind::swarm_hived || f.kind == Kind::hive_bought) return f.hive;
-    if (f.kind == Kind::hive_split || f.kind == Kind::nuc_made) return f.other;
+    if (divides(f.kind)) return f.other;
     return no_hive;
 }
 
