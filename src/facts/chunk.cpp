@@ -44,6 +44,20 @@ void over_so_much(Items& items) {
     }
 }
 
+/// `brood on 8 over both boxes`: of all that stand there, as if it was not said.
+void spread_over_boxes(Items& items) {
+    const auto on_frames = [](const Item& i) { return counted_in_frames(i) || i.is("frames of brood") || i.is("frames of bees") || i.is("frames of stores"); };
+    const auto spread = [](const Item& i) { return i.is("across") || (i.is("over") && i.end - i.begin == 4); };
+    for (std::size_t i = 2; i + 2 < items.size(); ++i) {
+        if (!spread(items[i]) || !(items[i + 1].is("both") || items[i + 1].is("all")) || std::none_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i), on_frames)) continue;
+        std::size_t box = i + 2;
+        while (box + 1 < items.size() && items[box].idle()) ++box;
+        if (!items[box].is("box") && !items[box].is("brood box") && items[box].box_kind.empty()) continue;
+        items[i - 1].end = items[box].end;
+        items.erase(items.begin() + static_cast<std::ptrdiff_t>(i), items.begin() + static_cast<std::ptrdiff_t>(box) + 1);
+    }
+}
+
 void about_words(Items& items) {
     for (std::size_t i = items.size(); i-- > 0;)
         if (items[i].has(Class::about) && items[i].words.size() == 1) bind_about(items, i);
@@ -418,6 +432,7 @@ void chunk(std::vector<Item>& items, const ItemContext& context) {
     why_moved(items);
     if (!items.empty()) bare_temperature(items, *context.settings);
     over_so_much(items);
+    spread_over_boxes(items);
     about_words(items);
     another_one(items);
     noughts(items);
@@ -440,6 +455,7 @@ void chunk(std::vector<Item>& items, const ItemContext& context) {
     what_it_was_for(items);
     worked_out(items);
     found_so_many(items);
+    before_what_came(items);
     swarm_places(items);
     one_frame(items);
     with_what(items);

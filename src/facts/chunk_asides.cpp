@@ -137,7 +137,18 @@ void found_so_many(std::vector<Item>& items) {
     const auto first = std::find_if(items.begin(), items.end(), [](const Item& i) { return !i.idle() && !i.has(Class::link); });
     if (first == items.end() || !first->is("seen")) return;
     const auto next = std::find_if(first + 1, items.end(), [](const Item& i) { return !i.idle(); });
-    if (next != items.end() && (is_count(*next) || next->counted || next->what == What::slash)) pass_over(*first);
+    if (next == items.end() || !(is_count(*next) || next->counted || next->what == What::slash)) return;
+    pass_over(*first);
+    for (auto i = next; i != items.end(); ++i)
+        if (i->is("left")) pass_over(*i);   // found 2 queen cells left behind
+}
+
+void before_what_came(std::vector<Item>& items) {
+    const auto before = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("before") && i.end - i.begin == 6; });
+    if (before == items.end() || std::none_of(items.begin(), before, [](const Item& i) { return i.what == What::sign || i.has(Class::done); })) return;
+    const auto came = [](const Item& i) { return i.has(Class::weather) || i.has(Class::plant); };
+    const auto said_of_it = [&](const Item& i) { return came(i) || i.what == What::unknown || i.idle() || i.has(Class::state); };
+    if (std::any_of(before + 1, items.end(), came) && std::all_of(before + 1, items.end(), said_of_it)) std::for_each(before, items.end(), pass_over);
 }
 
 void worked_out(std::vector<Item>& items) {

@@ -27,8 +27,11 @@ void on_which_frame(std::vector<Item>& items);
 void plants_of_boxes(std::vector<Item>& items);
 /// `swarm from the pear tree hived as s1`: where it hung is no hive's.
 void swarm_places(std::vector<Item>& items);
+/// `found 7 frames of bees`: the number says it; what is left was found, not left by the keeper.
+void found_so_many(std::vector<Item>& items);
+/// `took the super off before the rain`: only when it was.
+void before_what_came(std::vector<Item>& items);
 /// `drop 21 mites in 7 days = 3.0/day`: what follows is worked out from what was counted.
-void found_so_many(std::vector<Item>& items);   // found 7 frames of bees: the number says it
 void worked_out(std::vector<Item>& items);
 /// `gave 2 jars to Ann for the use of her ladder`: what for is not kept.
 void what_it_was_for(std::vector<Item>& items);

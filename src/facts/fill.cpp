@@ -139,7 +139,7 @@ void Filler::fill(int slot, const Item& item, const std::string& count_into) {
             break;
         case N: case SCORE:
             if (f.kind == Kind::pest) { f.value = item.value; break; }
-            if (f.kind == Kind::brood || f.kind == Kind::stores || f.kind == Kind::temper || f.kind == Kind::bees || f.kind == Kind::eggs || f.kind == Kind::larvae) f.value = item.value;
+            if (f.kind == Kind::brood || f.kind == Kind::stores || f.kind == Kind::temper || f.kind == Kind::bees || f.kind == Kind::eggs || f.kind == Kind::larvae || f.kind == Kind::sealed_brood) f.value = item.value;
             else f.count = static_cast<int>(item.value.amount / 1000);
             if (f.value.said() && f.kind != Kind::temper) f.value.unit = Unit::frame;
             break;

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 
+#include "facts/small_words.hpp"
+
 // Hives, lists and ranges of them.
 namespace waxtab {
 
@@ -193,7 +195,6 @@ std::vector<HiveId> Itemiser::numbered_hives(std::size_t& end) const {
 bool Itemiser::bare_hives() {
     if (!number(0)) return false;
     std::size_t end = 0;
-    const auto counted_in_frames = [](const Item& i) { return i.is("brood") || i.is("bees") || i.is("egg") || i.is("stores") || i.is("larva") || i.is("brood in all stages") || i.is("sealed brood") || i.is("honey") || i.is("drawn"); };
     const bool put = !items_.empty() && (items_.back().is("on") || items_.back().is("to") || items_.back().is("in") || items_.back().is("returned")) && std::none_of(items_.begin(), items_.end(), counted_in_frames) &&
                      !(items_.back().is("in") && items_.size() > 1 && items_[items_.size() - 2].what == What::value);   // formic pads on 1, 3 and 6; not brood on 4
     const bool after = put || (!items_.empty() && (items_.back().is("from") || items_.back().is("off")));
@@ -205,6 +206,16 @@ bool Itemiser::bare_hives() {
     if (!ends) return false;
     push(What::hives, end).hives = hives;
     return true;
+}
+
+/// What was said so far is done to a hive and takes nothing to another: `all supers off h1 to h4`, `formic out h1 to h4`; not
+/// `moved a super h1 to h4`, nor `2 supers off h1 to h4`, which may have gone there.
+bool Itemiser::done_to_each() const {
+    const auto any = [&](auto says) { return std::any_of(items_.begin(), items_.end(), says); };
+    const bool carried = any([](const Item& i) { return i.is("moved") || i.is("given") || i.is("given away") || i.is("united") || i.is("split") || i.is("frame") || i.is("frames of brood") || i.is("frames of stores") || i.is("queen") || i.is("bees"); });
+    const bool taken = any([](const Item& i) { return i.is("off") || i.is("taken off") || (i.what == What::sign && i.text == "-"); });
+    if (carried || (taken && !any([](const Item& i) { return i.is("all"); }))) return false;
+    return any([](const Item& i) { return i.what == What::sign || i.has(Class::substance) || i.has(Class::food) || i.is("all") || i.is("on") || i.is("added") || i.is("fed") || i.is("inspected"); });
 }
 
 /// A hive, a list or range of hives, or all of them.
@@ -306,10 +317,10 @@ bool Itemiser::hive() {
             stranger->text[0] != 'x') said = stranger->text, more = 1;
         if (more == 0) break;
         if (ranged) {
-            // "moved h3 to h5" is no range: only numbers with a dash, or names after "hives".
-            if (!symbol(next, "-") && !generic && stem.empty() && at_ > 0) break;
+            // "moved h3 to h5" is no range: only numbers with a dash, or names after "hives", or of three hives at least that something is done to.
+            const bool certain = !word(next, "to") || generic || !stem.empty() || at_ == 0;
             const auto range = hive_range(*context_.lexicon, last, said, item.unknown_hives);
-            if (range.empty()) break;
+            if (range.empty() || (!certain && (range.size() < 3 || !done_to_each()))) break;
             item.hives.insert(item.hives.end(), range.begin() + 1, range.end());
         } else {
             take(other, said);

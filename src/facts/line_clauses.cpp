@@ -6,6 +6,7 @@
 
 #include "facts/clause_words.hpp"
 #include "facts/slots.hpp"
+#include "facts/small_words.hpp"
 
 // A sentence cut into clauses: what belongs together, what is said for itself, what goes on from clause to clause.
 namespace waxtab {
@@ -135,7 +136,8 @@ bool LineReader::one_value_each(const Items& items) {
         const bool listed = bare || run.size() > 2 || std::any_of(items.begin() + static_cast<std::ptrdiff_t>(i), items.begin() + static_cast<std::ptrdiff_t>(run.back()), linked);
         i = run.back();
         const auto a_hive = [&](std::size_t k) { return bare_number(items[k]) && lexicon_.hive(items[k].text) != no_hive; };
-        const bool of_hives = bare && run.front() > 0 && (items[run.front() - 1].is("on") || items[run.front() - 1].is("in") || items[run.front() - 1].is("off") || items[run.front() - 1].is("from")) && std::all_of(run.begin(), run.end(), a_hive);   // excluders on 2 and 6
+        const bool in_frames = run.front() > 1 && counted_in_frames(items[run.front() - 2]);   // brood on 5, 6 and 3
+        const bool of_hives = bare && !in_frames && run.front() > 0 && (items[run.front() - 1].is("on") || items[run.front() - 1].is("in") || items[run.front() - 1].is("off") || items[run.front() - 1].is("from")) && std::all_of(run.begin(), run.end(), a_hive);   // excluders on 2 and 6
         if (run.size() < 2 || !listed || of_hives) continue;
         if (run.size() != hives) {
             if (!bare) continue;

@@ -50,6 +50,30 @@ bool LineReader::due_of_the_treatment(const std::vector<Item>& items) {
     return told;
 }
 
+/// `formic in 16 May, out 30 May`: what went in came out on that day. True when it did.
+bool LineReader::treatment_out_again(const std::vector<Item>& items) {
+    const Item* day = nullptr;
+    bool out = false;
+    for (const Item& i : items) {
+        if (i.what == What::day && i.text != "due" && !day) day = &i;
+        else if (i.is("out") || i.is("off") || i.is("taken off")) out = true;
+        else if (!i.idle() && !i.has(Class::link) && !i.is("strip") && !i.is("pad") && !i.is("tray") && surface(i) != "came") return false;
+    }
+    const auto in = std::find_if(out_->rbegin(), out_->rend() - static_cast<std::ptrdiff_t>(first_of_line_), [](const RawFact& r) { return r.fact.kind == Kind::treatment_on; });
+    if (!day || !out || in == out_->rend() - static_cast<std::ptrdiff_t>(first_of_line_)) return false;
+    const Day since = in->fact.happened == Day{} ? context_->noted : in->fact.happened;
+    if (day->day <= since || day->day > context_->noted) return false;
+    RawFact raw = *in;
+    raw.fact.kind = Kind::treatment_off;
+    raw.fact.second = {}, raw.fact.value = {}, raw.fact.count = -1;
+    raw.fact.happened = day->day;
+    raw.fact.span = span(items);
+    Reading reading;
+    reading.outcome = Reading::Outcome::facts;
+    put(std::move(raw), std::move(reading));
+    return true;
+}
+
 /// `sold 36 x 1 lb to the shop, 6 x 500 g to Marge`: sold as well.
 void LineReader::sale_goes_on(std::vector<Item>& items) const {
     if (eventful(items) || std::none_of(items.begin(), items.end(), [](const Item& i) { return i.is("to"); })) return;
@@ -120,6 +144,19 @@ bool LineReader::strips_each(const std::vector<Item>& items) {
     return true;
 }
 
+/// `2 supers off h4 and one off h3, 38 kg`: boxes came off several hives in this sentence, each told for itself, none weighed yet.
+bool LineReader::off_several_unweighed() const {
+    const RawFact* before = nullptr;
+    for (std::size_t k = first_of_sentence_; k < out_->size(); ++k) {
+        const RawFact& raw = (*out_)[k];
+        if (raw.fact.kind != Kind::super_off) continue;
+        if (raw.fact.value.said()) return false;
+        if (before && before->hives != raw.hives) return true;
+        before = &raw;
+    }
+    return false;
+}
+
 /// `super off, all capped, 22 kg`: what the box weighed that came off before it in the line. True when it is.
 bool LineReader::weight_of_the_super_off(const std::vector<Item>& items) {
     const Item* mass = nullptr;
@@ -131,6 +168,7 @@ bool LineReader::weight_of_the_super_off(const std::vector<Item>& items) {
         else if (!i.idle() && !i.has(Class::plant) && !i.is("before") && !i.is("between") && !i.is("scale") && !i.has(Class::about) && !i.is("weighed")) return false;
     }
     if (!mass || names_hive(items)) return false;
+    if (off_several_unweighed()) return keep_asked(span(items), "from which of the hives?", "write each hive's weight with its boxes, for example `2 supers off h4, 26 kg`"), true;
     std::size_t off = out_->size();
     while (off > first_of_line_ && takes_box_from_before((*out_)[off - 1].fact.kind)) --off;
     const bool details_join = off == out_->size() && !plant && last_.set && out_->size() <= last_.out + 1;   // top off, 22 kg: read together
@@ -183,8 +221,9 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     const std::vector<Item> written = both;
     std::optional<Day> happened;
     for (std::size_t i = 0; i < both.size();) {
-        if (both[i].what == What::day && both[i].text != "due") happened = both[i].day, both.erase(both.begin() + static_cast<std::ptrdiff_t>(i));
-        else ++i;
+        if (both[i].what != What::day || both[i].text == "due") { ++i; continue; }
+        if (happened && *happened != both[i].day) return false;   // formic in 16 May, out 30 May
+        happened = both[i].day, both.erase(both.begin() + static_cast<std::ptrdiff_t>(i));
     }
     chunk(both, item_context());
     both_of_them(both);
@@ -199,6 +238,11 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     // treated with formic acid, and the pads come out: no other substance
     const bool renamed = last_.out < out_->size() && !(*out_)[last_.out].fact.detail.empty() && joined.kind == (*out_)[last_.out].fact.kind && joined.detail.empty() && joined.kind == Kind::treatment;
     if (renamed) return false;
+    // fed 4 L 2:1, pollen patty on each: the syrup is one feed, the patty another
+    const auto syrup = [](std::string_view food) { return food.empty() || food.ends_with("syrup"); };
+    const bool another_food = joined.kind == Kind::feed && last_.out < out_->size() && !syrup(joined.detail) && syrup((*out_)[last_.out].fact.detail) && (!(*out_)[last_.out].fact.manner.empty() || (*out_)[last_.out].fact.detail.size() > std::string_view{"syrup"}.size());
+    const bool feeder_put = alone && told_last == Kind::feed && !items.front().is("in") && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("feeder"); });   // fed 1 litre, feeder on
+    if (another_food || feeder_put) return false;
     // requeened, Q from Ann, yellow: the name ends at the comma
     const std::string& name = last_.out < out_->size() ? (*out_)[last_.out].fact.text : joined.text;
     const bool swallowed = !name.empty() && joined.kind != Kind::remark && joined.kind != Kind::weather && joined.kind != Kind::treatment && joined.kind != Kind::treatment_on && joined.text.size() > name.size() && joined.text.starts_with(name);

@@ -74,6 +74,8 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
         if (of_weather) continue;
         if (tells_when(items, i, said) || (said == "remember" && !first_word)) continue;
         if ((said == "in a week" || said == "in a fortnight" || said == "in two weeks") && (std::any_of(items.begin(), items.end(), [](const Item& k) { return k.is("gained") || k.is("lost weight"); }) || (!eventful(items) && std::none_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::order); })))) continue;   // the first dry day in a fortnight
+        const bool then_done = said == "once" && !first_word && &i + 2 == items.data() + items.size() && items.back().has(Class::done);   // came to 34 kg once extracted
+        if (then_done) continue;
         if (i.has(Class::plan) || i.has(Class::condition)) {
             because = said;
             const bool negated = std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::negation); });

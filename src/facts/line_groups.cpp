@@ -153,6 +153,19 @@ bool LineReader::read_group(const std::vector<Item>& items, std::size_t at, bool
     return true;
 }
 
+/// `h1-h3 heavy, the rest light`: the clause goes over to the other hives; where one hive is spoken of, `all the others` may
+/// be its boxes. True when that is asked.
+bool LineReader::others_begin(std::vector<Item>& items) {
+    Subject found;
+    std::size_t end = 0;
+    if (items.size() < 2 || !subject_.said() || !says_group(items.front()) || !read_group(items, 0, false, found, end) || !found.rest) return false;
+    const std::vector<Item> written = items;
+    if ((subject_.several() || subject_.all) && take_all(items, true)) return box_ = {}, last_ = {}, false;
+    const bool asked = written.front().is("all");
+    if (asked) keep_asked(span(written), "the other boxes, or the other hives?", "name the boxes, or write a line for the other hives");
+    return asked;
+}
+
 /// `all`, `both`, `the rest`, `all but h4`, at the head of a line or at the end of a clause.
 bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
     if (items.empty() || (at_head && bare_number(items.front()))) return false;   // 4 and 5: fed 3 kg each

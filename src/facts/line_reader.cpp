@@ -1,6 +1,7 @@
 #include "facts/line_reader.hpp"
 
 #include <algorithm>
+#include <array>
 #include <utility>
 
 #include <fmt/format.h>
@@ -324,7 +325,17 @@ std::vector<LineReader::Solution> LineReader::further_ways(Clause& c) {
         c.without.insert(c.without.begin(), shed_.front());
         ways = solve(c.without);
     }
-    const bool led = subject_.said() && (headed_ || !eventful(c.without));   // took supers off h2, took 4 frames from h3
+    // super on 1 June, noted later: put on that day. On Friday may be the next.
+    const auto on_a_date = [&](const Item& i) { return i.what == What::day && surface(i).starts_with("on ") && surface(i).find_first_of("0123456789") != std::string::npos; };
+    if (ways.empty() && c.happened && *c.happened < context_->noted && !eventful(c.without) && std::any_of(c.written.begin(), c.written.end(), on_a_date)) {
+        Item on;
+        on.what = What::term, on.words = {table_word("on", Class::done)}, on.begin = on.end = c.written.back().end;
+        c.without.push_back(on);
+        ways = solve(c.without);
+        if (ways.size() == 1) return ways;
+        c.without.pop_back(), ways.clear();
+    }
+    const bool led = (subject_.said() && (headed_ || !eventful(c.without))) || c.own.said();   // took supers off h2, took 4 frames from h3; super on h1 to h4
     if (ways.empty() && !led) ways = about_the_named(c.without);
     std::vector<Item> named = c.without;
     if (!ways.empty() || !bare_hives(named)) return ways;
@@ -358,6 +369,21 @@ bool LineReader::minus_or_dash(const std::vector<Item>& items) {
     return true;
 }
 
+/// `no queen cells in any`: in any of the hives, where the line is about several; of one hive it may be its boxes. True when that is asked.
+bool LineReader::in_any(std::vector<Item>& items) {
+    const auto in = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("in") && i.end - i.begin == 2; });
+    if (in == items.begin() || in == items.end()) return false;
+    const std::string said = lower(text().substr(in->begin, items.back().end - in->begin));
+    static constexpr std::array<std::string_view, 6> any = {"in any", "in any of them", "in either", "in either of them", "in any hive", "in either hive"};
+    if (std::find(any.begin(), any.end(), said) == any.end()) return false;
+    if (subject_.said() && !subject_.several() && !subject_.all) {
+        keep_asked(span(items), "in any of what?", "name the hives, or the boxes");
+        return true;
+    }
+    items.erase(in, items.end());
+    return false;
+}
+
 void LineReader::clause(std::vector<Item> items) {
     if (!items.empty() && minus_or_dash(items)) return;
     while (!items.empty() && items.front().what == What::stop) items.erase(items.begin());
@@ -370,11 +396,13 @@ void LineReader::clause(std::vector<Item> items) {
     if (std::exchange(taken_back_, false)) return ask_which_holds(items);
     const bool of_the_weather = out_->size() > first_of_line_ && (out_->back().fact.kind == Kind::temperature || out_->back().fact.kind == Kind::weather);
     if (items.size() == 1 && surface(items[0]) == "still" && of_the_weather) items[0].words = {table_word("calm weather", Class::weather)};   // 18C, still
-    if (one_more_there(items) || no_sentence(items) || count_goes_on(items) || weight_of_the_super_off(items) || due_of_the_treatment(items) || strips_each(items) || went_with_the_split(items) || each_of_two(items)) return;
+    if (one_more_there(items) || no_sentence(items) || count_goes_on(items) || weight_of_the_super_off(items) || due_of_the_treatment(items) || treatment_out_again(items) || strips_each(items) || went_with_the_split(items) || each_of_two(items)) return;
     const bool on_each = items.size() > 2 && says_each(items.back()) && (items[items.size() - 2].is("on") || items[items.size() - 2].is("in") || items[items.size() - 2].is("at"));
     if (on_each && !subject_.several() && !head_.several() && subject_.said()) return keep_asked(span(items), "each of which hives?", "name the hives");
+    if (in_any(items)) return;
     if (on_each && subject_.several() && items[items.size() - 2].is("in")) items.resize(items.size() - 2);   // 3 frames of brood in each
     before_clause_ = out_->size();
+    if (others_begin(items)) return;
     sale_goes_on(items);
     each_of_the_head(items);
     if (subject_.several() && items.size() > 1 && says_each(items.front())) items.erase(items.begin());

@@ -201,7 +201,9 @@ private:
     void sale_goes_on(std::vector<Item>& items) const;
     bool went_with_the_split(const std::vector<Item>& items);
     bool strips_each(const std::vector<Item>& items);
+    bool treatment_out_again(const std::vector<Item>& items);
     bool due_of_the_treatment(const std::vector<Item>& items);
+    bool off_several_unweighed() const;
     bool weight_of_the_super_off(const std::vector<Item>& items);
     bool honey_of_these(const std::vector<Item>& items);
     std::size_t governed_to(const std::vector<std::vector<Item>>& clauses, std::size_t at, bool todo, const std::string& because);
@@ -210,6 +212,8 @@ private:
     void put_at(RawFact raw, std::vector<HiveId> hives, Span where);
     void goes_on_at(RawFact raw, HiveId hive, Span where);
     bool told_of_one_hive() const;
+    bool in_any(std::vector<Item>& items);
+    bool others_begin(std::vector<Item>& items);
     bool take_all(std::vector<Item>& items, bool at_head);
     bool group_at_head(std::vector<Item>& items);
     void only_the_group(std::vector<Item>& items);

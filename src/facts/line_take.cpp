@@ -198,8 +198,13 @@ std::optional<LineReader::Question> LineReader::question_about(const Candidate& 
     if (c.after_jars && jars_unread_) return Question{"of which jars?", "name the jars, for example `gave away 2 x 454 g`"};
     if (measured_of_lot(kind) && lot_unread_ && fact.lot.empty()) return Question{"of which lot?", "name the lot, for example `moisture 17.8% lot A`"};
     if (boxes_unread_ && takes_box_from_before(kind) && !names_super(where)) return Question{"of which super?", "name the super: top, bottom, super 2 or its label"};
-    const bool of_what = boxes_unread_ && kind == Kind::hive_weight && !names_hive(last_.items) && said.find("weigh") == std::string::npos;
+    const bool weighed_it = said.find("it weigh") != std::string::npos || said.find("they weigh") != std::string::npos;
+    const bool of_what = boxes_unread_ && kind == Kind::hive_weight && !names_hive(last_.items) && (weighed_it || said.find("weigh") == std::string::npos);
     if (of_what) return Question{"the super, or the hive?", "say what weighed that much, for example `top weighs 15 kg`"};
+    // top 40% capped, bottom 80%
+    const auto capped = [](const RawFact& r) { return r.fact.kind == Kind::capped; };
+    const bool capped_too = (fact.assumed & assumed_full) && fact.box.by != BoxChoice::By::unsaid && sentence != out_->end() && capped(out_->back()) && out_->back().fact.box.by != fact.box.by;
+    if (capped_too) return Question{"full, or capped?", "write `bottom 80% capped` or `bottom 80% full`"};
     // 2 queen cups, both empty
     const bool both = line != out_->end() && fact.box.by == BoxChoice::By::all && takes_box_from_before(kind) && !names_super(where) && !out_->back().fact.value.said() &&
                       out_->back().fact.count > 1 && out_->back().fact.box.by == BoxChoice::By::unsaid && out_->back().fact.kind != Kind::super_on && out_->back().fact.kind != Kind::super_count;

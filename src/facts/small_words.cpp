@@ -61,6 +61,11 @@ void pass_over(Item& item) {
     item.loose = item.aside = true;
 }
 
+bool counted_in_frames(const Item& i) {
+    static constexpr std::array<std::string_view, 9> terms = {"brood", "bees", "egg", "stores", "larva", "brood in all stages", "sealed brood", "honey", "drawn"};
+    return std::any_of(terms.begin(), terms.end(), [&](std::string_view t) { return i.is(t); });
+}
+
 bool is_super(const Item& item) { return item.what == What::term && (item.is("super") || item.is("box")); }
 
 void by_the_way(Items& items) {

@@ -15,6 +15,8 @@ void absorb(std::vector<Item>& items, std::size_t into, std::size_t from, std::s
 void pass_over(Item& item);
 /// Things that are put on or in, so that the small word before a hive may say that they were.
 bool goes_on_or_in(const Item& item);
+/// What stands on frames that are counted: brood, bees, stores, so that `on 4` says on how many.
+bool counted_in_frames(const Item& item);
 /// A super, also said as a box.
 bool is_super(const Item& item);
 /// `on` in `put a super on`, `in` in `12 mites in 3 days`: said by the way.
