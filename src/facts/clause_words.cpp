@@ -91,6 +91,8 @@ std::vector<Measure> masses_in(const std::vector<Item>& items) {
     return masses;
 }
 
+bool sentence_end(const Item& i) { return i.what == What::stop && (i.text == "." || i.text == ";" || i.text == "!"); }
+
 bool tells_of_jars(const Fact& fact) { return fact.kind == Kind::jars || (fact.kind == Kind::gone_out && fact.count > 0); }
 
 }  // namespace waxtab

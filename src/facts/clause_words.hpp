@@ -9,6 +9,8 @@ namespace waxtab {
 
 /// Punctuation `text`.
 bool stop(const Item& i, std::string_view text);
+/// Ends a sentence: a full stop, a semicolon, an exclamation mark.
+bool sentence_end(const Item& i);
 /// A sign or a done-word stands among them.
 bool eventful(const std::vector<Item>& items);
 /// Items `from` to before `to`.

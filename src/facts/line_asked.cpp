@@ -89,6 +89,8 @@ std::string LineReader::in_other_words(const std::vector<Item>& items) const {
         const std::string name(journal_.sources.text({file_, place->begin, place->end}));
         return fmt::format("set up the yard, for example `yard {}`, or put it in quotes if it is only a remark", name);
     }
+    const auto deep = [](const Item& i) { return i.what == What::term && i.box_kind == "deep"; };
+    if (item_context().settings->super_kind == "deep" && std::any_of(joined.begin(), joined.end(), deep)) return "a deep may be a super here or a brood box: say which, for example `+super h3` or `+brood box h3`";
     std::string example(matcher_.nearest_example(joined));
     if (example.empty()) return "say it in the words of `waxtab words`, or put it in quotes if it is only a remark";
     const std::size_t name = example.find_first_of(" :");

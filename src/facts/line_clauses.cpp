@@ -304,6 +304,7 @@ bool counted_in_turn(const Fact& f) {
     switch (f.kind) {
         case Kind::bees: case Kind::brood: case Kind::stores: case Kind::cups: case Kind::queen_cells: case Kind::stings: case Kind::mites: case Kind::hive_weight: case Kind::feed: return true;
         case Kind::super_off: return f.count > 0;
+        case Kind::super_on: return f.count > 0 && f.comb == Comb::unsaid;
         case Kind::full: case Kind::capped: case Kind::drawn: return f.value.unit == Unit::percent;
         default: return false;
     }
@@ -325,7 +326,8 @@ bool put_number(Fact& f, const Item& item) {
         return true;
     }
     const Measure& said = item.value;
-    if (f.kind == Kind::super_off && (said.unit != Unit::piece || said.amount == 0)) return false;
+    const bool boxes = f.kind == Kind::super_off || f.kind == Kind::super_on;
+    if (boxes && (said.unit != Unit::piece || said.amount == 0)) return false;
     if (f.kind == Kind::feed && said.unit == Unit::piece) return false;   // 2 of what?
     if (said.unit != Unit::piece) return said.dimension == f.value.dimension && (f.value = said, true);
     const bool in_value = f.kind == Kind::bees || f.kind == Kind::brood || f.kind == Kind::stores || f.kind == Kind::hive_weight;
@@ -348,13 +350,13 @@ bool put_number(Fact& f, const Item& item) {
 /// The clause before told one thing, of one hive.
 bool LineReader::told_of_one_hive() const { return out_->size() == before_clause_ + 1 && before_clause_ >= first_of_line_ && out_->back().hives.size() == 1; }
 
-/// What was told of one hive goes on at another, which the line is about from here.
-void LineReader::goes_on_at(RawFact raw, HiveId hive, Span where) {
-    put_at(std::move(raw), {hive}, where);
+/// What was told of hives goes on at others, which the line is about from here.
+void LineReader::goes_on_at(RawFact raw, const std::vector<HiveId>& hives, Span where) {
+    put_at(std::move(raw), hives, where);
     before_clause_ = out_->size() - 1;
     box_ = {}, last_.set = false;
     subject_ = {};
-    subject_.hives = {hive};
+    subject_.hives = hives;
 }
 
 /// `super off h1, one off h2`: the same done there. True when it is.
@@ -365,7 +367,7 @@ bool LineReader::one_more_there(const Items& items) {
     // gave h1 a super and h2 one
     if (said.size() == 2 && said[0].what == What::hives && said[0].hives.size() == 1 && said[0].unknown_hives.empty() && said[1].has(Class::count) && said[1].word(Class::count)->number == 1 && told_of_one_hive() &&
         out_->back().hives != said[0].hives && out_->back().fact.kind == Kind::super_on && out_->back().fact.count <= 1) {
-        goes_on_at(out_->back(), said[0].hives.front(), span(items));
+        goes_on_at(out_->back(), said[0].hives, span(items));
         return true;
     }
     // put a super on h4 and another on h5
@@ -379,7 +381,7 @@ bool LineReader::one_more_there(const Items& items) {
     if (!(off || on) || f.count > 1 || f.box.by == BoxChoice::By::all) return false;
     RawFact raw = out_->back();
     raw.fact.value = {}, raw.fact.manner = {};
-    goes_on_at(std::move(raw), said[2].hives.front(), span(items));
+    goes_on_at(std::move(raw), said[2].hives, span(items));
     return true;
 }
 
@@ -405,14 +407,15 @@ bool LineReader::count_goes_on(const Items& items) {
         if (i.what == What::hives && i.role == Item::Role::none && !hive) hive = &i;   // h2 4; 14 h5
         else if ((i.what == What::value || i.what == What::slash || i.is("none")) && i.text != "nth" && !number) number = &i;
         else if ((i.is("on") || i.is("in") || i.is("at") || off_there(i)) && number && !hive) continue;   // 9/300 on h3
+        else if (i.what == What::sign && i.text == "+" && told == Kind::super_on) continue;   // h1 +2 supers, h2 +1
         else if (i.has(Class::link) && !number && !hive) continue;   // and h6 was 1 in 300
         else if (!i.idle() || i.loose) return false;
     }
-    if (!hive || !number || !hive->unknown_hives.empty() || hive->hives.size() != 1 || out_->size() != before_clause_ + 1 || before_clause_ < first_of_line_ || out_->back().hives.empty()) return false;
+    if (!hive || !number || !hive->unknown_hives.empty() || hive->hives.empty() || out_->size() != before_clause_ + 1 || before_clause_ < first_of_line_ || out_->back().hives.empty()) return false;
     if (out_->back().hives == hive->hives || !counted_in_turn(out_->back().fact)) return false;
     RawFact raw = out_->back();
     if (!put_number(raw.fact, *number)) return false;
-    goes_on_at(std::move(raw), hive->hives.front(), span(items));
+    goes_on_at(std::move(raw), hive->hives, span(items));
     return true;
 }
 

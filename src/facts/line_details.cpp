@@ -67,10 +67,8 @@ bool LineReader::treatment_out_again(const std::vector<Item>& items) {
     raw.fact.kind = Kind::treatment_off;
     raw.fact.second = {}, raw.fact.value = {}, raw.fact.count = -1;
     raw.fact.happened = day->day;
-    raw.fact.span = span(items);
-    Reading reading;
-    reading.outcome = Reading::Outcome::facts;
-    put(std::move(raw), std::move(reading));
+    const std::vector<HiveId> hives = raw.hives;
+    put_at(std::move(raw), hives, span(items));
     return true;
 }
 

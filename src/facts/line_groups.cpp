@@ -82,10 +82,11 @@ bool LineReader::heads_with_hives(const std::vector<Item>& items) const {
     if (surface(items.front()) == "all the" && items.size() > 1 && hives_word(surface(items[1]))) return true;   // all the hives but h6
     if (!says_group(items.front())) return false;
     if (items.size() < 2) return true;
-    // both off h8: of what is on it
+    // both off h8: of what is on it; not all calm except h8
     const auto end = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.what == What::stop; });
+    const auto named = [&](const Item& i) { return i.what == What::hives && !(&i - 1)->is("all but") && !(&i - 1)->is("but"); };
     const bool at_a_hive = items.size() > 2 && items[1].what != What::hives && !items[1].is("all but") && !says_hives(items[1]) && !nuclei_word(surface(items[1])) &&
-                           std::any_of(items.begin() + 2, std::max(end, items.begin() + 2), [](const Item& i) { return i.what == What::hives; });
+                           std::any_of(items.begin() + 2, std::max(end, items.begin() + 2), named);
     static constexpr std::array<std::string_view, 7> others = {"super", "box", "frame", "brood box", "capped", "drawn", "queen cell"};
     return !at_a_hive && !items[1].has(Class::amount) && std::none_of(others.begin(), others.end(), [&](std::string_view o) { return items[1].is(o); });
 }

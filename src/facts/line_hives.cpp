@@ -127,6 +127,33 @@ void LineReader::head(std::vector<Item>& items, const std::vector<Token>& tokens
     if (take_all(items, true)) drop_marks();
 }
 
+/// `fed all 2 L but not h3`: all but that one.
+void LineReader::but_not_these(std::vector<Item>& items) const {
+    bool group = false;
+    for (std::size_t i = 0; i + 2 < items.size(); ++i) {
+        group = group || says_group(items[i]);
+        const bool ends = i + 3 == items.size() || items[i + 3].what == What::stop;
+        if (!group || !ends || !items[i].is("but") || !items[i + 1].has(Class::negation) || items[i + 2].what != What::hives) continue;
+        items[i].words = {table_word("all but", Class::preposition)};
+        items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 1);
+    }
+}
+
+/// `everyone fed 2 L except h3`: left out at the end of the first clause. What follows in that sentence, which may be of
+/// either, is taken out and given back.
+std::vector<Item> LineReader::exception_at_the_end(std::vector<Item>& items) {
+    const auto end = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.what == What::stop; });
+    if (!(subject_.all || subject_.several()) || end - items.begin() < 3 || !((end - 2)->is("all but") || (end - 2)->is("but")) || (end - 1)->what != What::hives || !(end - 1)->unknown_hives.empty()) return {};
+    const std::vector<HiveId> without = (end - 1)->hives;
+    subject_.but.insert(subject_.but.end(), without.begin(), without.end());
+    std::erase_if(subject_.hives, [&](HiveId h) { return std::find(without.begin(), without.end(), h) != without.end(); });
+    const auto sentence_ends = std::find_if(end, items.end(), sentence_end);
+    std::vector<Item> rest;
+    if (end != sentence_ends) rest.assign(end + 1, sentence_ends);
+    items.erase(end - 2, sentence_ends);
+    return rest;
+}
+
 /// The hive a bare whole number names, none where it names none.
 HiveId LineReader::hive_numbered(const Item& i) const {
     const bool whole = bare_number(i) && i.value.low == i.value.high && i.value.amount % 1000 == 0 && i.text != "word";

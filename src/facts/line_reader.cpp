@@ -19,8 +19,6 @@ using What = Item::What;
 
 namespace {
 
-bool sentence_end(const Item& i) { return i.what == What::stop && (i.text == "." || i.text == ";" || i.text == "!"); }
-
 /// `first super (drawn) on h1`: brackets around what a box holds, where more follows, are passed over.
 void without_brackets(std::vector<Item>& items) {
     const auto says_box = [](const Item& i) { return i.has(Class::combing) || !i.box_kind.empty() || i.is("thin foundation"); };
@@ -54,7 +52,9 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
     first_of_line_ = before_clause_ = out.size();
     std::vector<Item> items = itemise(tokens, item_context());
     food_said_ = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::food); });
+    but_not_these(items);
     head(items, tokens);
+    const std::vector<Item> after_exception = exception_at_the_end(items);
     headed_ = subject_.said();
     head_ = subject_;
     if (subject_.said()) context.hives = subject_.hives, context.all = subject_.all, context.nuclei = subject_.nuclei, context.but = subject_.but;
@@ -78,6 +78,7 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
         if (hives_last) keep_asked(span(sentences[s]), "what at these hives?", "name the hives in the sentence that tells of them");
         else sentence(std::move(sentences[s]));
     }
+    if (!after_exception.empty()) subject_ = {}, keep_asked(span(after_exception), "of which of these hives?", "write a line for each");
     keep_beside();
 }
 
@@ -369,6 +370,13 @@ bool LineReader::minus_or_dash(const std::vector<Item>& items) {
     return true;
 }
 
+/// `all supers full but h3`.
+bool LineReader::leaves_out(const std::vector<Item>& items) {
+    for (std::size_t i = 2; i < items.size(); ++i)
+        if (items[i].what == What::hives && items[i].role == Item::Role::none && (items[i - 1].is("all but") || items[i - 1].is("but")) && i + 1 == items.size()) return true;
+    return false;
+}
+
 /// `no queen cells in any`: in any of the hives, where the line is about several; of one hive it may be its boxes. True when that is asked.
 bool LineReader::in_any(std::vector<Item>& items) {
     const auto in = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("in") && i.end - i.begin == 2; });
@@ -400,6 +408,7 @@ void LineReader::clause(std::vector<Item> items) {
     const bool on_each = items.size() > 2 && says_each(items.back()) && (items[items.size() - 2].is("on") || items[items.size() - 2].is("in") || items[items.size() - 2].is("at"));
     if (on_each && !subject_.several() && !head_.several() && subject_.said()) return keep_asked(span(items), "each of which hives?", "name the hives");
     if (in_any(items)) return;
+    if (leaves_out(items)) return keep_asked(span(items), "which hives are left out of what?", "begin the line with them, for example `all but h3: calm`");
     if (on_each && subject_.several() && items[items.size() - 2].is("in")) items.resize(items.size() - 2);   // 3 frames of brood in each
     before_clause_ = out_->size();
     if (others_begin(items)) return;

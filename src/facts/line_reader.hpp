@@ -210,9 +210,12 @@ private:
     void put_out(const std::vector<Item>& items, const std::string& because, bool todo);
     void put(RawFact raw, Reading reading);
     void put_at(RawFact raw, std::vector<HiveId> hives, Span where);
-    void goes_on_at(RawFact raw, HiveId hive, Span where);
+    void goes_on_at(RawFact raw, const std::vector<HiveId>& hives, Span where);
     bool told_of_one_hive() const;
     bool in_any(std::vector<Item>& items);
+    std::vector<Item> exception_at_the_end(std::vector<Item>& items);
+    void but_not_these(std::vector<Item>& items) const;
+    static bool leaves_out(const std::vector<Item>& items);
     bool others_begin(std::vector<Item>& items);
     bool take_all(std::vector<Item>& items, bool at_head);
     bool group_at_head(std::vector<Item>& items);
