@@ -16,34 +16,6 @@ namespace waxtab {
 using grammar::Class;
 using What = Item::What;
 
-namespace {
-
-/// What is said of a colony and is nothing that is counted: `boiling over`, `looks queenless`, `is calm`.
-bool tells_how_it_is(const Item& i) {
-    static constexpr std::array<std::string_view, 15> states = {"strong", "weak", "calm", "lively", "defensive", "queenright", "queenless", "roomy", "crowded", "bearding", "backfilled", "starving",
-        "drone layer", "queen seen", "queen not seen"};
-    return i.what == What::term && !i.counted && std::any_of(states.begin(), states.end(), [&](std::string_view s) { return i.is(s); });
-}
-
-/// Goes with one hive, not with a number of them.
-bool one_does(const std::string& verb) {
-    static constexpr std::array<std::string_view, 9> verbs = {"is", "was", "has", "had", "looks", "seems", "needs", "got", "feels"};
-    return std::find(verbs.begin(), verbs.end(), verb) != verbs.end();
-}
-
-/// More is said than how many are so: not `2 strong`, nor `2 strong, 1 weak`.
-bool no_tally(const std::vector<Item>& items) {
-    bool more = false;
-    for (std::size_t i = 2; i + 1 < items.size(); ++i) {
-        if (items[i].what != What::stop) continue;
-        more = true;
-        if (i + 2 < items.size() && bare_number(items[i + 1]) && tells_how_it_is(items[i + 2])) return false;
-    }
-    return more;
-}
-
-}  // namespace
-
 /// `h1 and Low wall, 1 gallon each`: a hive nobody set up.
 void LineReader::strangers_in_the_list(std::vector<Item>& items) {
     if (items.size() < 3 || !items[0].is("and")) return;
@@ -87,17 +59,7 @@ void LineReader::head(std::vector<Item>& items, const std::vector<Token>& tokens
         drop_marks();
         return;
     }
-    // 6 looks queenless, 5 united with 3: a bare number that counts nothing
-    const auto goes_with_one = [&] { return one_does(surface(items[1])) || (tells_how_it_is(items[1]) && no_tally(items)) || (items.size() > 2 && (items[1].is("united") || items[1].is("renamed"))); };
-    if (items.size() > 1 && context_->hives.empty() && !context_->all && bare_number(lead) && goes_with_one()) {
-        if (const HiveId id = lexicon_.hive(tokens.front().text); id != no_hive) {
-            subject_.hives = {id};
-            items.erase(items.begin());
-            return;
-        }
-    }
-    numbered_ = bare_list(items);
-    if (numbered_ || numbers_before_commas(items)) return;
+    if (begins_with_numbers(items)) return;
     // 2: BIAS on 7
     const bool marked = items.size() > 1 && items[1].what == What::stop && (items[1].text == ":" || items[1].text == "-");
     if (marked && lead.what == What::value && lead.value.unit == Unit::piece) {
@@ -152,70 +114,6 @@ std::vector<Item> LineReader::exception_at_the_end(std::vector<Item>& items) {
     if (end != sentence_ends) rest.assign(end + 1, sentence_ends);
     items.erase(end - 2, sentence_ends);
     return rest;
-}
-
-/// The hive a bare whole number names, none where it names none.
-HiveId LineReader::hive_numbered(const Item& i) const {
-    const bool whole = bare_number(i) && i.value.low == i.value.high && i.value.amount % 1000 == 0 && i.text != "word";
-    return whole ? lexicon_.hive(std::to_string(i.value.amount / 1000)) : no_hive;
-}
-
-/// `2, 4, excluder on`: numbers of hives, each with its comma, at the head of a line. True when it begins so.
-bool LineReader::numbers_before_commas(std::vector<Item>& items) {
-    std::vector<HiveId> hives;
-    std::size_t i = 0;
-    for (; i + 2 < items.size() && stop(items[i + 1], ","); i += 2) {
-        const HiveId id = hive_numbered(items[i]);
-        if (id == no_hive) break;
-        hives.push_back(id);
-    }
-    if (hives.empty()) return false;
-    subject_.hives = hives;
-    items.erase(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i));
-    return numbered_ = true;
-}
-
-/// In a line that began so: `6, 5 frames of brood` after what was told of 5 is of hive 6; and so `h3, wash 9/300` in a line
-/// that began with `h2,`.
-void LineReader::numbers_among_clauses(std::vector<std::vector<Item>>& clauses) const {
-    for (std::size_t c = 0; headed_ && c < clauses.size(); ++c) {
-        std::vector<HiveId> hives;
-        std::size_t end = c;
-        for (; end + 1 < clauses.size() && clauses[end].size() == 1; ++end) {
-            const Item& i = clauses[end].front();
-            const bool named = i.what == What::hives && i.role == Item::Role::none && i.unknown_hives.empty() && !i.hives.empty();
-            const HiveId numbered = numbered_ && !named ? hive_numbered(i) : no_hive;
-            if (!named && numbered == no_hive) break;
-            if (named) hives.insert(hives.end(), i.hives.begin(), i.hives.end());
-            else hives.push_back(numbered);
-        }
-        if (hives.empty()) continue;
-        Item named = clauses[c].front();
-        named.what = What::hives, named.hives = hives, named.end = clauses[end - 1].back().end;
-        clauses[end].insert(clauses[end].begin(), std::move(named));
-        clauses.erase(clauses.begin() + static_cast<std::ptrdiff_t>(c), clauses.begin() + static_cast<std::ptrdiff_t>(end));
-    }
-}
-
-/// `3 and 4 each got a super`: bare numbers joined, and a word that goes with several hives. True when they are hives.
-bool LineReader::bare_list(std::vector<Item>& items) {
-    static constexpr std::array<std::string_view, 8> several = {"each", "both", "are", "were", "have", "had", "all", "both of them"};
-    std::vector<HiveId> hives;
-    std::size_t i = 0;
-    for (; i < items.size(); ++i) {
-        if (items[i].is("and") || stop(items[i], ",")) continue;
-        if (!bare_number(items[i]) || items[i].value.low != items[i].value.high || items[i].value.amount % 1000 != 0) break;
-        const HiveId id = lexicon_.hive(std::to_string(items[i].value.amount / 1000));
-        if (id == no_hive) return false;
-        hives.push_back(id);
-    }
-    if (hives.size() < 2 || i >= items.size()) return false;
-    const bool many = std::find(several.begin(), several.end(), surface(items[i])) != several.end();
-    const bool deed = items[i].has(Class::done) && !on_or_off(items[i]);   // 3, 5 and 8 moved to mill
-    if (!many && !deed) return false;
-    subject_.hives = hives;
-    items.erase(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i) + (says_each(items[i]) || deed ? 0 : 1));
-    return true;
 }
 
 /// `h1 - super full. h2 - super half full. h3, cut comb super on`: each sentence with the hive it is about.
@@ -294,49 +192,6 @@ void LineReader::hives_at_the_end(std::vector<std::vector<Item>>& clauses) {
         if (!i.unknown_hives.empty()) subject_.unknown = i.unknown_hives, complain_about(subject_, {i});
     }
     clauses.pop_back();
-}
-
-/// `took excluder out of 6`, `requeened 7`, `split 3 into 11`: bare numbers that can only be hives.
-bool LineReader::bare_hives(std::vector<Item>& items) const {
-    bool any = false;
-    // opened 1 thru 6
-    for (std::size_t i = 1; i + 3 == items.size(); ++i) {
-        const auto whole = [](const Item& k) { return k.what == What::value && k.value.unit == Unit::piece && k.value.amount % 1000 == 0 ? static_cast<int>(k.value.amount / 1000) : 0; };
-        const std::string between = surface(items[i + 1]);
-        const int first = whole(items[i]), last = whole(items[i + 2]);
-        if (!items[i - 1].has(Class::done) || (between != "thru" && between != "through" && between != "to") || first <= 0 || last <= first || last - first > 200) continue;
-        std::vector<HiveId> range;
-        for (int n = first; n <= last; ++n)
-            if (const HiveId id = lexicon_.hive(std::to_string(n)); id != no_hive) range.push_back(id);
-        if (range.size() != static_cast<std::size_t>(last - first + 1)) continue;
-        items[i].what = What::hives;
-        items[i].hives = range;
-        items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 1, items.end());
-        return true;
-    }
-    for (std::size_t i = 1; i < items.size(); ++i) {
-        Item& number = items[i];
-        if (number.what != What::value || number.value.unit != Unit::piece || number.value.low != number.value.high || number.value.amount % 1000 != 0) continue;
-        Item& before = items[i - 1];
-        const bool preposition = before.is("off") || before.is("from") || before.is("of") || before.is("on") || before.is("across") || before.is("to") || before.is("into") || before.is("with") || before.is("in");
-        const bool ends = i + 1 == items.size() || items[i + 1].what == What::hives || items[i + 1].has(Class::preposition) || items[i + 1].has(Class::link) || items[i + 1].is("newspaper");
-        const bool days = before.is("in") && std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::method) || k.is("mite"); });   // drop 12 in 4
-        if (days || !ends || !(preposition || before.has(Class::done))) continue;
-        const HiveId id = lexicon_.hive(std::to_string(number.value.amount / 1000));
-        if (id == no_hive) continue;
-        number.what = What::hives;
-        number.hives = {id};
-        any = true;
-        if (!preposition) continue;
-        const bool verb = std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i) - 1, [](const Item& k) { return k.has(Class::done) || k.what == What::sign; });
-        if (before.is("from")) number.role = Item::Role::from;
-        else if (before.is("to")) number.role = Item::Role::to;
-        else if (before.is("into")) number.role = Item::Role::into;
-        else if (before.is("with")) number.role = Item::Role::with;
-        else if (before.has(Class::done) && !verb) continue;
-        items.erase(items.begin() + static_cast<std::ptrdiff_t>(i--) - 1);
-    }
-    return any;
 }
 
 /// `took 2 supers from h3`: the hive after from or to is the one spoken of.

@@ -53,6 +53,7 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
     std::vector<Item> items = itemise(tokens, item_context());
     food_said_ = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::food); });
     but_not_these(items);
+    numbers_of_hives(items);
     head(items, tokens);
     const std::vector<Item> after_exception = exception_at_the_end(items);
     headed_ = subject_.said();

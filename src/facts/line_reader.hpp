@@ -214,6 +214,14 @@ private:
     bool told_of_one_hive() const;
     bool in_any(std::vector<Item>& items);
     std::vector<Item> exception_at_the_end(std::vector<Item>& items);
+    bool number_of_one(std::vector<Item>& items);
+    bool begins_with_numbers(std::vector<Item>& items);
+    bool goes_over_to_numbered(const std::vector<Item>& items) const;
+    void take_as_hive(Item& number) const;
+    void numbers_of_hives(std::vector<Item>& items) const;
+    HiveId called_by_number(const Item& i) const;
+    bool may_count(const std::vector<Item>& items, std::size_t at) const;
+    bool called_by_numbers(std::vector<Item>& items);
     void but_not_these(std::vector<Item>& items) const;
     static bool leaves_out(const std::vector<Item>& items);
     bool others_begin(std::vector<Item>& items);

@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include "facts/clause_words.hpp"
+#include "facts/long_form.hpp"
 #include "facts/slots.hpp"
 
 // Readings to facts of the line: which hives, which box, which lot they are of.
@@ -160,9 +161,11 @@ void LineReader::frames_of_the_nuc(RawFact& raw) {
 
 /// Asks for the hive, once a line.
 void LineReader::ask_hive(Span where) {
+    const HiveId usual = lexicon_.hive("h3");
+    const std::string hive = journal_.hives.empty() ? "h3" : hive_words(journal_, usual == no_hive ? 0 : usual);
     if (!complained_)
         journal_.diagnostics.push_back({"no-hive", Severity::error, where, fmt::format("'{}': at which hive?", journal_.sources.text(where)), "no hive named",
-                                        "begin the line with the hive, for example `h3 " + std::string(journal_.sources.text(where)) + "`", {}});
+                                        fmt::format("begin the line with the hive, for example `{} {}`", hive, journal_.sources.text(where)), {}});
     complained_ = true;
 }
 

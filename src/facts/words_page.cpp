@@ -60,6 +60,7 @@ under it, lines about the yard, honey and hives, the hive first:
   h3 top 70% capped, 2 queen cups. +super drawn9
   h1 h2 h5: calm
   all but h2: fed 2 L
+  hive 4: calm                  # a hive called by a number
 
 A comma, a semicolon or a full stop ends a clause; short clauses are read best.
 + or - before a thing, or a done-word (added, took off), makes an event; a bare
