@@ -259,6 +259,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::sealed_brood, "sealed_brood seen? across? FRAMES?", "detail=seen", "h3 sealed brood"},
     {Kind::sealed_brood, "sealed_brood seen? across N", "detail=seen", ""},
     {Kind::sealed_brood, "FRAMES sealed_brood", "detail=seen", ""},
+    {Kind::sealed_brood, "plenty sealed_brood seen?", "detail=seen", ""},
     {Kind::sealed_brood, "FRAMES capped|sealed_brood", "detail=seen brood n:value", ""},
     {Kind::sealed_brood, "capped##", "detail=seen brood n:value", ""},
     {Kind::sealed_brood, "not sealed_brood", "detail=none", ""},

@@ -429,6 +429,7 @@ void chunk(std::vector<Item>& items, const ItemContext& context) {
     weather_until(items);
     strange_plants(items, *context.lexicon);
     where_plants_stand(items);
+    no_plant_yet(items);
     why_moved(items);
     if (!items.empty()) bare_temperature(items, *context.settings);
     over_so_much(items);

@@ -91,6 +91,13 @@ void bare_temperature(std::vector<Item>& items, const Settings& settings) {
     number->unit_assumed = true;
 }
 
+void no_plant_yet(std::vector<Item>& items) {
+    if (items.size() != 3 || !items[0].has(Class::negation) || !items[1].has(Class::plant) || items[2].end - items[2].begin != 3 || !items[2].has(Class::filler)) return;
+    items[2].words = {table_word("not yet", Class::state)};
+    items[1].begin = items[0].begin;
+    items.erase(items.begin());
+}
+
 void why_moved(std::vector<Item>& items) {
     const auto yard = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.what == What::yard; });
     if (yard == items.end() || std::none_of(items.begin(), yard, [](const Item& i) { return i.is("moved") || i.is("moved up"); })) return;

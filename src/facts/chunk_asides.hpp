@@ -19,6 +19,8 @@ void strange_plants(std::vector<Item>& items, const Lexicon& lexicon);
 void where_plants_stand(std::vector<Item>& items);
 /// `84 and humid`, where the scale was said: the temperature.
 void bare_temperature(std::vector<Item>& items, const Settings& settings);
+/// `no clover yet`: not in flower yet.
+void no_plant_yet(std::vector<Item>& items);
 /// `moved to the moor for the heather`: why is not kept.
 void why_moved(std::vector<Item>& items);
 /// `on frame 4`, `with a pin`: where it was seen, how it was marked; no reading needs it.

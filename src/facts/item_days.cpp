@@ -80,11 +80,19 @@ bool Itemiser::day() {
         const auto v = n->type == Token::Type::ordinal ? n->n : static_cast<int>(n->value.amount / 1000);
         return v >= 1 && v <= 31 && (n->type == Token::Type::ordinal || n->value.amount % 1000 == 0) ? static_cast<unsigned>(v) : 0;
     };
+    // the year of 17/10/2026, 17/10/26
+    const auto year_number = [&](std::size_t i) {
+        const Token* y = token(i);
+        const bool whole = y && y->type == Token::Type::number && y->value.amount % 1000 == 0 && y->text.find_first_not_of("0123456789") == std::string::npos;
+        const int n = whole ? static_cast<int>(y->value.amount / 1000) : 0;
+        const bool short_form = whole && y->text.size() == 2 && symbol(i - 1, "/");
+        return short_form ? 2000 + n : n >= 1990 && n <= 2100 ? n : 0;
+    };
     if (t->type == Token::Type::date) found = day_from_iso(t->text), length = 1;
     else if (small(next) && month_word(next + 1)) found = near(small(next), month_word(next + 1)), length = 2;
     else if (month_word(next) && small(next + 1) && (t->text != "may" || after_preposition)) found = near(small(next + 1), month_word(next)), length = 2;
     else if (after_preposition && t->type == Token::Type::ordinal) found = latest_of_month(static_cast<unsigned>(t->n), noted), length = 1;
-    else if (after_preposition && t->type == Token::Type::slash && !t->value.said() && context_.settings->date_order != DateOrder::unset) {
+    else if ((after_preposition || year_number(next + 2)) && t->type == Token::Type::slash && !t->value.said() && (after_preposition || symbol(next + 1, "/")) && context_.settings->date_order != DateOrder::unset) {
         const bool dm = context_.settings->date_order == DateOrder::day_month;
         found = near(static_cast<unsigned>(dm ? t->n : t->m), static_cast<unsigned>(dm ? t->m : t->n)), length = 1;
     } else if (due) return false;
@@ -100,11 +108,10 @@ bool Itemiser::day() {
         found = noted - date::days{t->value.amount}, length = 2;
     // 30 June 2028, 17/10/2026
     const bool slashed = found && length == 1 && t->type == Token::Type::slash && symbol(next + 1, "/");
-    const Token* year = slashed || (found && length == 2) ? token(next + 2) : nullptr;
-    const bool year_said = year && year->type == Token::Type::number && year->text.size() == 4 && year->value.amount >= 1'990'000 && year->value.amount <= 2'100'000;
-    if (year_said) {
+    const int year = slashed || (found && length == 2) ? year_number(next + 2) : 0;
+    if (year > 0) {
         const date::year_month_day day_said{*found};
-        const date::year_month_day exact{date::year{static_cast<int>(year->value.amount / 1000)}, day_said.month(), day_said.day()};
+        const date::year_month_day exact{date::year{year}, day_said.month(), day_said.day()};
         if (!exact.ok()) return false;
         found = Day{exact};
         length = 3;
@@ -113,7 +120,7 @@ bool Itemiser::day() {
     // out Aug 8, written on 25 July: no keeper notes a day of last summer without its year
     const date::year_month_day said{*found};
     const auto next_time = soonest(static_cast<unsigned>(said.day()), static_cast<unsigned>(said.month()), noted);
-    const bool to_come = !due && !year_said && t->type != Token::Type::date && days_between(*found, noted) > 200 && next_time;
+    const bool to_come = !due && year == 0 && t->type != Token::Type::date && days_between(*found, noted) > 200 && next_time;
     if (to_come) found = next_time;
     Item& item = push(What::day, next + length);
     item.day = *found;

@@ -133,7 +133,8 @@ bool LineReader::went_with_the_split(const std::vector<Item>& items) {
 
 /// `flumethrin strips in, 4 each`: how many strips at each of the hives. True when it is.
 bool LineReader::strips_each(const std::vector<Item>& items) {
-    const bool so_many = items.size() == 2 && bare_number(items[0]) && says_each(items[1]) && items[0].value.amount % 1000 == 0;
+    const bool noun = items.size() == 3 && (items[1].is("strip") || items[1].is("pad") || items[1].is("tray"));
+    const bool so_many = (items.size() == 2 || noun) && bare_number(items[0]) && says_each(items.back()) && items[0].value.amount % 1000 == 0;
     if (!so_many || out_->size() <= first_of_sentence_) return false;
     RawFact& strips = out_->back();
     if (strips.fact.kind != Kind::treatment_on || strips.fact.count >= 0) return false;

@@ -40,7 +40,7 @@ void drop(std::vector<Item>& items, std::size_t from, std::size_t n) {
 
 }  // namespace
 
-bool LineReader::says_group(const Item& i) const { return i.what == What::term && group_word(surface(i)); }
+bool LineReader::says_group(const Item& i) const { return i.what == What::term && (group_word(surface(i)) || (i.is("all but") && surface(i).starts_with("everything"))); }
 
 bool LineReader::says_hives(const Item& i) const {
     const std::string said = surface(i);

@@ -337,7 +337,9 @@ std::vector<LineReader::Solution> LineReader::further_ways(Clause& c) {
         if (ways.size() == 1) return ways;
         c.without.pop_back(), ways.clear();
     }
-    const bool led = (subject_.said() && (headed_ || !eventful(c.without))) || c.own.said();   // took supers off h2, took 4 frames from h3; super on h1 to h4
+    const auto said = [&](auto says) { return std::any_of(c.without.begin(), c.without.end(), says); };
+    const bool super_there = said(is_super) && said([](const Item& i) { return i.is("added"); }) && said([](const Item& i) { return i.what == What::hives && i.role == Item::Role::to && i.unknown_hives.empty(); });   // h1 h2 calm, super added to h4
+    const bool led = !super_there && ((subject_.said() && (headed_ || !eventful(c.without))) || c.own.said());   // took supers off h2, took 4 frames from h3; super on h1 to h4
     if (ways.empty() && !led) ways = about_the_named(c.without);
     std::vector<Item> named = c.without;
     if (!ways.empty() || !bare_hives(named)) return ways;
@@ -409,6 +411,12 @@ void LineReader::clause(std::vector<Item> items) {
     const bool on_each = items.size() > 2 && says_each(items.back()) && (items[items.size() - 2].is("on") || items[items.size() - 2].is("in") || items[items.size() - 2].is("at"));
     if (on_each && !subject_.several() && !head_.several() && subject_.said()) return keep_asked(span(items), "each of which hives?", "name the hives");
     if (in_any(items)) return;
+    if (items.size() > 1 && items.back().what == What::quoted && !reads(items) && reads(part_of(items, 0, items.size() - 1))) {   // queen seen "little dark girl"
+        const std::vector<Item> aside{items.back()};
+        items.pop_back();
+        clause(std::move(items));
+        return keep_words(aside, Kind::remark, Reading::Outcome::remark, "");
+    }
     if (leaves_out(items)) return keep_asked(span(items), "which hives are left out of what?", "begin the line with them, for example `all but h3: calm`");
     if (on_each && subject_.several() && items[items.size() - 2].is("in")) items.resize(items.size() - 2);   // 3 frames of brood in each
     before_clause_ = out_->size();

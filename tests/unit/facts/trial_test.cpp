@@ -1036,3 +1036,28 @@ TEST_CASE("ranges after the deed, the others, days in and out, weights of severa
         {R"(+suprs h3)", R"(?h3 "+suprs h3" | !unknown-word)"},
     });
 }
+
+TEST_CASE("numbers that go on at several hives, exceptions, asides", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(no locust yet)", R"(locust not in flower yet)"},
+        {R"(h3 amitraz strips in, 2 strips each)", R"(h3 amitraz 2 strips in)"},
+        {R"(h3 dropped 9 mites in 3 days onto the board)", R"(h3 drop 9 mites in 3 days)"},
+        {R"(h4 queen seen “little dark girl”)", R"(h4 queen seen | h4 "little dark girl")"},
+        {R"(h1 h2 calm, super added to h4)", R"(h1 temper calm | h2 temper calm | h4 +super)"},
+        {R"(h1: super moved to h4)", R"(h1 moved super to h4)"},
+        {R"(best before 01/08/2028 lot A)", R"(best before 2028-08-01 lot A)"},
+        {R"(h3 super added 1/6/26)", R"(h3 +super on 2026-06-01)"},
+        {R"(everything except h4 was fed 4 L thick syrup)", R"(h1 fed 4 L thick syrup | h2 fed 4 L thick syrup | h3 fed 4 L thick syrup | h5 fed 4 L thick syrup | h6 fed 4 L thick syrup | h7 fed 4 L thick syrup | h8 fed 4 L thick syrup | h9 fed 4 L thick syrup | n1 fed 4 L thick syrup)"},
+        {R"(h3 +excluder, +super drawn)", R"(h3 excluder on | h3 +super drawn)"},
+        {R"(h1 h2 h4 8 seams, h3 and h5 only 4)", R"(h1 8 seams | h2 8 seams | h4 8 seams | h3 4 seams | h5 4 seams)"},
+        {R"(h1 +2 supers, h2 and h3 +1)", R"(h1 +2 supers | h2 +1 super | h3 +1 super)"},
+        {R"(everybody fed 8 L 2:1 except h3, she got 4)", R"(h1 fed 8 L thick syrup | h2 fed 8 L thick syrup | h4 fed 8 L thick syrup | h5 fed 8 L thick syrup | h6 fed 8 L thick syrup | h7 fed 8 L thick syrup | h8 fed 8 L thick syrup | h9 fed 8 L thick syrup | n1 fed 8 L thick syrup | ?"she got 4" | !not-understood)"},
+        {R"(all supers full but h3)", R"(?"all supers full but h3" | !not-understood)"},
+        {R"(fed all 2 L but not h3)", R"(h1 fed 2 L syrup | h2 fed 2 L syrup | h4 fed 2 L syrup | h5 fed 2 L syrup | h6 fed 2 L syrup | h7 fed 2 L syrup | h8 fed 2 L syrup | h9 fed 2 L syrup | n1 fed 2 L syrup)"},
+        {R"(h9 h8 +2L 1:1 each)", R"(h9 fed 2 L thin syrup | h8 fed 2 L thin syrup)"},
+        {R"(h3 sealed brood in plenty)", R"(h3 sealed brood seen)"},
+        {R"(h4 small cluster)", R"(h4 weak)"},
+        {R"(h6 queen not seen of course)", R"(h6 queen not seen)"},
+        {R"(h3 was lovely and calm throughout)", R"(h3 temper calm)"},
+    });
+}
