@@ -41,6 +41,8 @@ void over_so_much(Items& items) {
         const bool over = items[i].is("over") && items[i].end - items[i].begin == 4;
         const bool so_much = items[i + 1].what == What::value && (items[i + 1].value.dimension == Dimension::share || items[i + 1].value.dimension == Dimension::mass);
         if (over && so_much) items[i].words = {table_word("at least", Class::about)};
+        const bool drop = over && items[i + 1].value.dimension == Dimension::duration && std::any_of(items.begin(), items.end(), [](const Item& k) { return k.is("mite") || k.has(Class::method); });
+        if (drop) items[i].words = {table_word("in", Class::done)};   // drop 45 over 3 days
     }
 }
 

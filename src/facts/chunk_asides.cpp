@@ -15,7 +15,7 @@ using What = Item::What;
 namespace {
 
 void set_aside(std::vector<Item>& items, std::size_t from, std::size_t n) {
-    for (std::size_t k = from; k < from + n; ++k) items[k].loose = items[k].aside = true;
+    for (std::size_t k = from; k < from + n; ++k) pass_over(items[k]);
 }
 
 const grammar::Word plant_by_its_name{"", Class::plant, ""};

@@ -148,7 +148,8 @@ HiveId Itemiser::one_hive(std::size_t ahead, std::size_t& length, std::string& n
         return meaning.hive;
     }
     const bool looks = t->text.size() >= 2 && (t->text[0] == 'h' || t->text[0] == 'n') && t->text[1] >= '0' && t->text[1] <= '9';
-    if (looks || (generic && t->text.size() <= 2 && meaning.words.empty())) {   // not of `the blue hive is calm`
+    const bool short_name = generic && t->text.size() <= 2 && meaning.words.empty() && (t->text.size() == 1 || t->text.find_first_of("0123456789") != std::string::npos);
+    if (looks || short_name) {   // not of `the blue hive is calm`, `a proper hive by June`
         name = t->text;
         length = next + 1 - ahead;
     }

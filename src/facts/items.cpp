@@ -224,6 +224,9 @@ bool Itemiser::value() {
             return true;
         }
         case Token::Type::slash: {
+            // 1/2/3: no share, and no date either
+            const bool chain = symbol(1, "/") && !token(1)->space_before && !token(1)->space_after && number(2);
+            if (chain) return push(What::unknown, 3).text.clear(), true;
             Item& item = push(What::slash, 1);
             item.n = t.n, item.m = t.m;
             return true;

@@ -65,7 +65,7 @@ bool tells_of_a_deed(const std::vector<Item>& items) {
     }
     if (std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("cells removed") && !i.is("taken off"); })) return true;   // knocked the lot
     const auto strange = [](const Item& i) { return i.what == What::unknown; };
-    const auto plainly = [&](const Item& i) { return deed(i) && !i.is("gained") && !i.is("lost weight"); };
+    const auto plainly = [&](const Item& i) { return deed(i) && !i.is("gained") && !i.is("lost weight") && !i.is("weighed"); };
     const auto deed_alone = [&](const Item& i) { return i.idle() || i.what == What::hives || i.has(Class::link) || (i.is("off") && !i.is("taken off")) || (plainly(i) && (i.words.size() == 1 || i.is("harvested") || i.is("removed")) && !i.has(Class::order) && !i.is("inspected")); };
     if (std::any_of(items.begin(), items.end(), plainly) && std::all_of(items.begin(), items.end(), deed_alone)) return true;
     const auto small = [](const Item& i) { return i.is("on") || i.is("off"); };
@@ -112,7 +112,7 @@ void LineReader::unread(const std::vector<Item>& items) {
     chunk(joined, item_context());
     jars_unread_ = jars_unread_ || std::any_of(joined.begin(), joined.end(), [](const Item& i) { return i.what == What::jars; });
     lot_unread_ = lot_unread_ || std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::lot; });
-    const auto of_boxes = [](const Item& i) { return i.text == "ordinal" || i.is("second") || i.is("third") || i.is("super") || i.is("box") || i.is("other") || i.is("sections") || i.is("cut comb") || i.what == What::box || is_super_kind(i); };
+    const auto of_boxes = [](const Item& i) { return i.text == "ordinal" || i.is("second") || i.is("third") || i.is("super") || i.is("box") || i.is("other") || i.is("still on") || i.is("sections") || i.is("cut comb") || i.what == What::box || is_super_kind(i); };
     boxes_unread_ = boxes_unread_ || std::any_of(items.begin(), items.end(), of_boxes);
     const bool negated = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation); });
     const bool doubted = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::doubt) || stop(i, "?"); });
@@ -123,7 +123,8 @@ void LineReader::unread(const std::vector<Item>& items) {
     const bool placed = out_->size() > first_of_line_ && (out_->back().fact.kind == Kind::super_on || out_->back().fact.kind == Kind::drawn) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::placing); });   // super on, under the odd one
     const bool how_full = boxes_unread_ && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::amount) && !i.is("started"); });   // maybe a third full
     const bool one_there = std::any_of(items.begin(), items.end(), [&](const Item& i) { return says_another(i); }) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });   // and another on h5
-    const bool flagged = number || placed || one_there || how_full || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
+    const bool left_on = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::count); }) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("still on"); });   // honey off, one left on
+    const bool flagged = number || placed || left_on || one_there || how_full || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
                          (!negated && (tells_of_a_deed(items) || strange_thing_done(items) || (!doubted && std::any_of(items.begin(), items.end(), speaks_of_data))));
     keep_words(items, Kind::remark, negated && eventful(items) ? Reading::Outcome::put_out : Reading::Outcome::remark, negated && eventful(items) ? "not" : "");
     if (!flagged) return;

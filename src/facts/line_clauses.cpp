@@ -399,6 +399,10 @@ bool LineReader::count_goes_on(const Items& items) {
         joined.erase(joined.begin() + static_cast<std::ptrdiff_t>(i) + 1, joined.begin() + static_cast<std::ptrdiff_t>(i) + 3);
     }
     const Kind told = out_->size() > first_of_line_ ? out_->back().fact.kind : Kind::remark;
+    for (std::size_t i = 0; told == Kind::mites && i + 2 < joined.size(); ++i) {   // 12 in 3 days, as before
+        const bool so_long = bare_number(joined[i]) && (joined[i + 1].is("in") || joined[i + 1].is("over")) && joined[i + 2].what == What::value && joined[i + 2].value == out_->back().fact.second;
+        if (so_long) joined.erase(joined.begin() + static_cast<std::ptrdiff_t>(i) + 1, joined.begin() + static_cast<std::ptrdiff_t>(i) + 3);
+    }
     const auto off_there = [&](const Item& i) { return told == Kind::super_off && (i.is("off") || i.is("from")); };   // 2 supers off h1 and one off h3
     const bool there = std::any_of(joined.begin(), joined.end(), off_there);
     for (Item& i : joined)   // and h2 had two

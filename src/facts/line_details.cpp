@@ -69,7 +69,39 @@ bool LineReader::treatment_out_again(const std::vector<Item>& items) {
     raw.fact.happened = day->day;
     const std::vector<HiveId> hives = raw.hives;
     put_at(std::move(raw), hives, span(items));
+    last_.set = false;
     return true;
+}
+
+/// `filled 100 x 454 g from lot A, 50 from lot B`: jars of the same size. True when they are.
+bool LineReader::jars_of_another_lot(const std::vector<Item>& items) {
+    const Item* number = nullptr;
+    const Item* lot = nullptr;
+    for (const Item& i : items) {
+        if (bare_number(i) && !number && i.value.amount % 1000 == 0) number = &i;
+        else if (i.what == What::lot && i.lots.size() == 1 && !lot) lot = &i;
+        else if (!i.idle() && !i.has(Class::link) && !i.is("from") && !i.is("of")) return false;
+    }
+    if (!number || !lot || out_->size() <= first_of_sentence_) return false;
+    const Fact& before = out_->back().fact;
+    if (before.kind != Kind::jars || !before.value.said() || before.lot.empty() || before.lot == lot->lots.front()) return false;
+    RawFact raw = out_->back();
+    raw.fact.count = static_cast<int>(number->value.amount / 1000);
+    raw.fact.lot = lot->lots.front();
+    put_at(std::move(raw), {}, span(items));
+    last_.set = false;
+    return true;
+}
+
+/// `stock count: 21 x 340 g lot A, 16 x 227 g lot B`: counted as well.
+void LineReader::stock_goes_on(std::vector<Item>& items) const {
+    if (out_->size() <= first_of_sentence_ || out_->back().fact.kind != Kind::stocktake || eventful(items)) return;
+    std::vector<Item> joined = items;
+    chunk(joined, item_context());
+    if (joined.front().what != What::jars && !is_mass(joined.front())) return;
+    Item counted = items.front();
+    counted.what = What::term, counted.words = {table_word("stocktake", Class::thing)}, counted.end = counted.begin;
+    items.insert(items.begin(), std::move(counted));
 }
 
 /// `sold 36 x 1 lb to the shop, 6 x 500 g to Marge`: sold as well.
@@ -134,11 +166,12 @@ bool LineReader::went_with_the_split(const std::vector<Item>& items) {
 /// `flumethrin strips in, 4 each`: how many strips at each of the hives. True when it is.
 bool LineReader::strips_each(const std::vector<Item>& items) {
     const bool noun = items.size() == 3 && (items[1].is("strip") || items[1].is("pad") || items[1].is("tray"));
-    const bool so_many = (items.size() == 2 || noun) && bare_number(items[0]) && says_each(items.back()) && items[0].value.amount % 1000 == 0;
+    const int said = items.empty() ? 0 : items[0].has(Class::count) ? static_cast<int>(items[0].word(Class::count)->number) : bare_number(items[0]) && items[0].value.amount % 1000 == 0 ? static_cast<int>(items[0].value.amount / 1000) : 0;
+    const bool so_many = (items.size() == 2 || noun) && said > 0 && says_each(items.back());
     if (!so_many || out_->size() <= first_of_sentence_) return false;
     RawFact& strips = out_->back();
     if (strips.fact.kind != Kind::treatment_on || strips.fact.count >= 0) return false;
-    strips.fact.count = static_cast<int>(items[0].value.amount / 1000);
+    strips.fact.count = said;
     reach(strips, span(items).end);
     return true;
 }
@@ -164,7 +197,7 @@ bool LineReader::weight_of_the_super_off(const std::vector<Item>& items) {
         plant = plant || i.has(Class::plant);
         if (is_mass(i) && !mass) mass = &i;
         else if (i.is("net") || i.is("honey")) net = true;
-        else if (!i.idle() && !i.has(Class::plant) && !i.is("before") && !i.is("between") && !i.is("scale") && !i.has(Class::about) && !i.is("weighed")) return false;
+        else if (!i.idle() && !i.has(Class::plant) && !i.is("before") && !i.is("between") && !i.is("in") && !i.is("scale") && !i.has(Class::about) && !i.is("weighed")) return false;
     }
     if (!mass || names_hive(items)) return false;
     if (off_several_unweighed()) return keep_asked(span(items), "from which of the hives?", "write each hive's weight with its boxes, for example `2 supers off h4, 26 kg`"), true;
@@ -243,8 +276,13 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     const bool feeder_put = alone && told_last == Kind::feed && !items.front().is("in") && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("feeder"); });   // fed 1 litre, feeder on
     if (another_food || feeder_put) return false;
     // requeened, Q from Ann, yellow: the name ends at the comma
-    const std::string& name = last_.out < out_->size() ? (*out_)[last_.out].fact.text : joined.text;
-    const bool swallowed = !name.empty() && joined.kind != Kind::remark && joined.kind != Kind::weather && joined.kind != Kind::treatment && joined.kind != Kind::treatment_on && joined.text.size() > name.size() && joined.text.starts_with(name);
+    const auto swallows = [&](const Candidate& c, std::size_t k) {
+        const Fact& now = c.fact;
+        const std::string& name = last_.out + k < out_->size() ? (*out_)[last_.out + k].fact.text : now.text;
+        return !name.empty() && now.kind != Kind::remark && now.kind != Kind::weather && now.kind != Kind::treatment && now.kind != Kind::treatment_on && now.text.size() > name.size() && now.text.starts_with(name);
+    };
+    bool swallowed = false;
+    for (std::size_t k = 0; k < ways.front().candidates.size(); ++k) swallowed = swallowed || swallows(ways.front().candidates[k], k);
     if (swallowed) return false;
     const bool lost = out_->size() > last_.out + 1 && !std::all_of(out_->begin() + static_cast<std::ptrdiff_t>(last_.out), out_->end(), told_again);   // excluder and super on, drawn comb
     if (lost) return false;

@@ -18,7 +18,7 @@ namespace {
 
 /// Words that put an event out of force without asking for anything to be done.
 bool wishful(std::string_view surface) {
-    static constexpr std::array<std::string_view, 29> words = {"thinking of", "thinking about", "should've", "could've", "would've", "could", "might", "may", "would", "could have", "might have", "may have", "must have",
+    static constexpr std::array<std::string_view, 30> words = {"ought to have", "thinking of", "thinking about", "should've", "could've", "would've", "could", "might", "may", "would", "could have", "might have", "may have", "must have",
         "should have", "was going to", "were going to", "meant to", "forgot", "forgot to", "wish", "expect", "expecting", "hope", "hoping",
         "waiting for", "wait", "considering", "ready for", "soon"};
     return std::find(words.begin(), words.end(), surface) != words.end();
@@ -26,7 +26,7 @@ bool wishful(std::string_view surface) {
 
 /// What was not done, and cannot be any more: only that.
 bool regret(std::string_view surface) {
-    static constexpr std::array<std::string_view, 9> words = {"should've", "should have", "could've", "could have", "would've", "forgot", "forgot to", "was going to", "were going to"};
+    static constexpr std::array<std::string_view, 10> words = {"ought to have", "should've", "should have", "could've", "could have", "would've", "forgot", "forgot to", "was going to", "were going to"};
     return std::find(words.begin(), words.end(), surface) != words.end();
 }
 
@@ -76,11 +76,13 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
         if ((said == "in a week" || said == "in a fortnight" || said == "in two weeks") && (std::any_of(items.begin(), items.end(), [](const Item& k) { return k.is("gained") || k.is("lost weight"); }) || (!eventful(items) && std::none_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::order); })))) continue;   // the first dry day in a fortnight
         const bool then_done = said == "once" && !first_word && &i + 2 == items.data() + items.size() && items.back().has(Class::done);   // came to 34 kg once extracted
         if (then_done) continue;
+        const bool to_see = said == "if" && &i > items.data() && (&i - 1)->is("seen");   // to see if they draw it quicker: why it was done
+        if (to_see) return because = said, todo = false, true;
         if (i.has(Class::plan) || i.has(Class::condition)) {
             because = said;
             const bool negated = std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::negation); });
             const bool timed = i.is("when");
-            todo = !timed && !wishful(said) && !(negated && (said.starts_with("need") || said == "will"));
+            todo = !timed && !wishful(said) && !(negated && (said.starts_with("need") || said == "will" || said.starts_with("want")));
             return true;
         }
         const bool weather = i.has(Class::weather) && std::all_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::weather) || k.has(Class::link) || k.idle(); });   // close and thundery
@@ -129,7 +131,8 @@ bool LineReader::gives_reason(const std::vector<Item>& items, std::size_t at) co
     // never built up so I united it with h7: the denial reaches no further
     const auto negation = [](const Item& i) { return i.has(Class::negation); };
     const bool then_did = said == "so" && (surface(next) == "i" || surface(next) == "we") && std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(at), negation) && std::none_of(items.begin() + static_cast<std::ptrdiff_t>(at), items.end(), negation);
-    return then_did || (!(said == "but" && amount) && std::find(words.begin(), words.end(), said) != words.end());
+    const bool so_not = said == "so" && (surface(next) == "i" || surface(next) == "we") && std::none_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(at), negation) && std::any_of(items.begin() + static_cast<std::ptrdiff_t>(at), items.end(), negation);   // heavy so I didn't feed
+    return then_did || so_not || (!(said == "but" && amount) && std::find(words.begin(), words.end(), said) != words.end());
 }
 
 /// `gave it a frame of eggs from h7 and will check for cells`: the deed before the plan was done.

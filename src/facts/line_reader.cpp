@@ -406,8 +406,9 @@ void LineReader::clause(std::vector<Item> items) {
     if (items.front().is("taken back") && out_->size() > first_of_line_) return withdraw(items, before_clause_);   // wash 4/300, sorry, 5/300
     if (std::exchange(taken_back_, false)) return ask_which_holds(items);
     const bool of_the_weather = out_->size() > first_of_line_ && (out_->back().fact.kind == Kind::temperature || out_->back().fact.kind == Kind::weather);
-    if (items.size() == 1 && surface(items[0]) == "still" && of_the_weather) items[0].words = {table_word("calm weather", Class::weather)};   // 18C, still
-    if (one_more_there(items) || no_sentence(items) || count_goes_on(items) || weight_of_the_super_off(items) || due_of_the_treatment(items) || treatment_out_again(items) || strips_each(items) || went_with_the_split(items) || each_of_two(items)) return;
+    const auto weather_alone = [](const Item& i) { return i.has(Class::weather) || i.has(Class::link); };
+    if (surface(items[0]) == "still" && of_the_weather && std::all_of(items.begin() + 1, items.end(), weather_alone)) items[0].words = {table_word("calm weather", Class::weather)};   // 18C, still
+    if (one_more_there(items) || no_sentence(items) || count_goes_on(items) || weight_of_the_super_off(items) || due_of_the_treatment(items) || treatment_out_again(items) || strips_each(items) || went_with_the_split(items) || jars_of_another_lot(items) || each_of_two(items)) return;
     const bool on_each = items.size() > 2 && says_each(items.back()) && (items[items.size() - 2].is("on") || items[items.size() - 2].is("in") || items[items.size() - 2].is("at"));
     if (on_each && !subject_.several() && !head_.several() && subject_.said()) return keep_asked(span(items), "each of which hives?", "name the hives");
     if (in_any(items)) return;
@@ -422,6 +423,7 @@ void LineReader::clause(std::vector<Item> items) {
     before_clause_ = out_->size();
     if (others_begin(items)) return;
     sale_goes_on(items);
+    stock_goes_on(items);
     each_of_the_head(items);
     if (subject_.several() && items.size() > 1 && says_each(items.front())) items.erase(items.begin());
     Clause c;

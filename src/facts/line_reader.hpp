@@ -155,6 +155,7 @@ private:
         const char* question;
         const char* hint;
     };
+    std::optional<Question> which_colony(const Fact& fact) const;
     std::optional<Question> question_about(const Candidate& c, Span where) const;
     void take_one(const Candidate& c, Span where, std::optional<Day> happened);
     void keep_as_words(Span where, RawFact raw, bool flagged);
@@ -198,6 +199,9 @@ private:
     void numbers_beside(const std::vector<Item>& chunked);
     void keep_beside();
     Measure stay_of(const Fact& treatment, Day due) const;
+    bool jars_of_two_lots() const;
+    bool jars_of_another_lot(const std::vector<Item>& items);
+    void stock_goes_on(std::vector<Item>& items) const;
     void sale_goes_on(std::vector<Item>& items) const;
     bool went_with_the_split(const std::vector<Item>& items);
     bool strips_each(const std::vector<Item>& items);

@@ -20,6 +20,11 @@ namespace {
 /// Frames of bees, brood or stores, counted.
 bool of_frames(const Fact& f) { return (f.kind == Kind::brood || f.kind == Kind::stores || f.kind == Kind::bees) && f.value.said(); }
 
+/// What is seen of the bees, their brood and queen.
+bool seen_of_colony(Kind kind) {
+    return (kind >= Kind::bees && kind <= Kind::strength) || kind == Kind::temper || kind == Kind::stores || kind == Kind::queen || kind == Kind::queen_marked || kind == Kind::queen_clipped;
+}
+
 /// As many boxes came off as weights are said, and the reading holds their sum.
 bool told_box_by_box(const Fact& f, const std::vector<Measure>& weights) {
     const bool boxes = f.kind == Kind::super_off && f.box.label.empty() && weights.size() > 1;
@@ -191,6 +196,28 @@ void LineReader::each_weighed(Candidate c, Span where, std::optional<Day> happen
     }
 }
 
+/// The line told of jars of more than one lot.
+bool LineReader::jars_of_two_lots() const {
+    const std::string* lot = nullptr;
+    for (std::size_t k = first_of_line_; k < out_->size(); ++k) {
+        const Fact& fact = (*out_)[k].fact;
+        if (!tells_of_jars(fact) || fact.lot.empty()) continue;
+        if (lot && *lot != fact.lot) return true;
+        lot = &fact.lot;
+    }
+    return false;
+}
+
+/// After a swarm was hived or a colony united: which of the two what is seen then is told of.
+std::optional<LineReader::Question> LineReader::which_colony(const Fact& fact) const {
+    if (!seen_of_colony(fact.kind) || hives_named_ || subject_.hives.size() != 1) return {};
+    const auto at = std::find_if(out_->rbegin(), out_->rend() - static_cast<std::ptrdiff_t>(first_of_sentence_), [](const RawFact& r) { return r.fact.kind == Kind::swarm_hived || r.fact.kind == Kind::hive_united; });
+    if (at == out_->rend() - static_cast<std::ptrdiff_t>(first_of_sentence_)) return {};
+    if (at->fact.kind == Kind::hive_united) return at->hives == subject_.hives ? std::optional<Question>({"of the colony as it was, or as it is now?", "write a line for the hive it is in now"}) : std::nullopt;
+    if (at->hives == subject_.hives) return {};
+    return Question{"of the swarm, or of the hive it left?", "write a line for each hive"};
+}
+
 /// What has to be asked before a reading is a fact, if anything: of which box, of which hive, of which lot.
 std::optional<LineReader::Question> LineReader::question_about(const Candidate& c, Span where) const {
     const Fact& fact = c.fact;
@@ -198,21 +225,30 @@ std::optional<LineReader::Question> LineReader::question_about(const Candidate& 
     const auto line = out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), sentence = out_->begin() + static_cast<std::ptrdiff_t>(first_of_sentence_);
     const std::string said = lower(journal_.sources.text(where));
     if (of_brood_boxes(fact, where)) return Question{"of which box?", "say `super` or `brood box`, or put it in quotes if it is only a remark"};
-    if (c.after_jars && jars_unread_) return Question{"of which jars?", "name the jars, for example `gave away 2 x 454 g`"};
-    if (measured_of_lot(kind) && lot_unread_ && fact.lot.empty()) return Question{"of which lot?", "name the lot, for example `moisture 17.8% lot A`"};
+    if (c.after_jars && (jars_unread_ || jars_of_two_lots())) return Question{"of which jars?", "name the jars, for example `gave away 2 x 454 g`"};
+    if (const auto asked = which_colony(fact)) return asked;
+    if ((measured_of_lot(kind) || kind == Kind::come_back) && lot_unread_ && fact.lot.empty()) return Question{"of which lot?", "name the lot, for example `moisture 17.8% lot A`"};
     if (boxes_unread_ && takes_box_from_before(kind) && !names_super(where)) return Question{"of which super?", "name the super: top, bottom, super 2 or its label"};
     const bool weighed_it = said.find("it weigh") != std::string::npos || said.find("they weigh") != std::string::npos;
     const bool of_what = boxes_unread_ && kind == Kind::hive_weight && !names_hive(last_.items) && (weighed_it || said.find("weigh") == std::string::npos);
     if (of_what) return Question{"the super, or the hive?", "say what weighed that much, for example `top weighs 15 kg`"};
-    // top 40% capped, bottom 80%
+    // top 40% capped, bottom 80%; not top full, 40% capped, bottom 80%
+    const bool full_too = std::any_of(sentence, out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::full; });
     const auto capped = [](const RawFact& r) { return r.fact.kind == Kind::capped; };
-    const bool capped_too = (fact.assumed & assumed_full) && fact.box.by != BoxChoice::By::unsaid && sentence != out_->end() && capped(out_->back()) && out_->back().fact.box.by != fact.box.by;
+    const bool capped_too = !full_too && (fact.assumed & assumed_full) && fact.box.by != BoxChoice::By::unsaid && sentence != out_->end() && capped(out_->back()) && out_->back().fact.box.by != fact.box.by;
     if (capped_too) return Question{"full, or capped?", "write `bottom 80% capped` or `bottom 80% full`"};
+    // second super on, under the first; first one half full
+    const bool under = std::any_of(line, out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::super_on && r.fact.placing == Placing::under; });
+    const bool counted_anew = under && fact.box.by == BoxChoice::By::number && takes_box_from_before(kind);
+    if (counted_anew) return Question{"counted before the new one went under, or after?", "say top or bottom, for example `top half full`"};
     // 2 queen cups, both empty
     const bool both = line != out_->end() && fact.box.by == BoxChoice::By::all && takes_box_from_before(kind) && !names_super(where) && !out_->back().fact.value.said() &&
                       out_->back().fact.count > 1 && out_->back().fact.box.by == BoxChoice::By::unsaid && out_->back().fact.kind != Kind::super_on && out_->back().fact.kind != Kind::super_count;
     if (both) return Question{"both of what?", "name the supers, for example `both supers full`"};
     // h1 h4: honey off, 5 boxes
+    // honey off h1 and h2; two supers from h2
+    const auto all_off_here = [&](const RawFact& r) { return r.fact.kind == Kind::super_off && r.fact.box.by == BoxChoice::By::all && std::find(r.hives.begin(), r.hives.end(), subject_.hives.front()) != r.hives.end(); };
+    if (kind == Kind::super_count && subject_.hives.size() == 1 && std::any_of(line, out_->end(), all_off_here)) return Question{"off, or still on?", "write `2 supers off` or `2 supers still on`"};
     if (kind == Kind::super_count && subject_.several() && sentence != out_->end() && out_->back().fact.kind == Kind::super_off) return Question{"from each of the hives, or together?", "write a line for each hive"};
     const auto split = [](const RawFact& r) { return divides(r.fact.kind); };
     const bool split_before = std::any_of(sentence, out_->end(), split);
@@ -241,10 +277,17 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     brood_said_ = brood_said_ || kind == Kind::brood || kind == Kind::eggs || kind == Kind::larvae;
     cells_said_ = cells_said_ || kind == Kind::queen_cells || kind == Kind::cells_removed || kind == Kind::cells_left;
     food_said_ = food_said_ || kind == Kind::feed;
-    if (const auto asked = question_about(c, where)) return keep_asked(where, asked->question, asked->hint);
+    if (const auto asked = question_about(c, where)) {
+        boxes_unread_ = boxes_unread_ || c.fact.box.by != BoxChoice::By::unsaid;
+        return keep_asked(where, asked->question, asked->hint);
+    }
     // shook out, boxes home to the shed: what stood there goes with it
     const auto gone = [](const RawFact& r) { return r.fact.kind == Kind::hive_ended || r.fact.kind == Kind::hive_dead || r.fact.kind == Kind::hive_united; };
     const bool cleared = kind == Kind::super_off && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), gone) && lower(journal_.sources.text(where)).find("super") == std::string::npos;
+    const auto died = [&](const RawFact& r) { return (r.fact.kind == Kind::hive_dead || r.fact.kind == Kind::hive_ended) && r.hives == subject_.hives; };
+    const bool of_the_dead = seen_of_colony(kind) && kind != Kind::stores && !hives_named_ && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), died);
+    if (of_the_dead && raw.fact.value.said()) return keep_asked(where, "alive, or found dead?", "put what was found of a dead colony in quotes");
+    if (of_the_dead) return raw.hives = subject_.hives, keep_as_words(where, std::move(raw), false);
     if (cleared) return raw.hives = subject_.hives, keep_as_words(where, std::move(raw), false);
     settle_box(raw.fact, c);
     honey_from_before(raw.fact, c);
@@ -254,9 +297,9 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     settle_hives(raw, c);
     if (kind == Kind::swarm_hived && !headed_ && raw.hives.size() == 1) subject_ = {}, subject_.hives = raw.hives;   // what follows is of the swarm
     if ((kind == Kind::pollen || kind == Kind::pest) && !subject_.said()) return keep_as_words(where, std::move(raw), false);   // of the yard
-    if (needs_hive(c) && !c.hive_named && !subject_.said()) ask_hive(where);
-    if (needs_hive(c) && raw.hives.empty() && !raw.all && !raw.rest && !raw.both) return keep_as_words(where, std::move(raw), true);
     if (of_frames(c.fact)) frames_of_the_nuc(raw);
+    if (needs_hive(c) && !c.hive_named && !subject_.said() && raw.hives.empty()) ask_hive(where);
+    if (needs_hive(c) && raw.hives.empty() && !raw.all && !raw.rest && !raw.both) return keep_as_words(where, std::move(raw), true);
     Reading reading;
     reading.outcome = kind == Kind::remark ? Reading::Outcome::remark : Reading::Outcome::facts;
     put(std::move(raw), std::move(reading));

@@ -124,7 +124,7 @@ void roles(Items& items) {
         else {
             const bool nothing_put = (items[i].is("in") || items[i].is("on")) && std::none_of(items.begin(), items.end(), goes_on_or_in);
             const bool seen_there = looked_at(items) && !items[i].is("off");   // full super off h1: it came off
-            if (drops_before_hives(items[i]) && (has_done(i) || seen_there || nothing_put)) items[i].loose = true;
+            if (drops_before_hives(items[i]) && (items[i].is("at") || has_done(i) || seen_there || nothing_put)) items[i].loose = true;
             continue;
         }
         next.begin = items[i].begin;

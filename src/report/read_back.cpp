@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <map>
+#include <optional>
 
 #include <fmt/format.h>
 
@@ -80,25 +81,30 @@ YardId named_yard(const Journal& journal, const Reading& heading) {
     return best;
 }
 
-/// The day of a heading, as the facts below it have it, with the yard it names or else the one of the first of them.
+/// The day of a heading, as the facts below it have it, with the yard it names or else the one they all agree on.
 std::string heading_words(const Journal& journal, const Reading& heading) {
     constexpr std::string_view days[] = {"Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday"};
     const auto at = static_cast<std::size_t>(&heading - journal.readings.data());
     bool lines_without_day = false;
+    std::optional<Day> noted;
+    std::optional<YardId> stands;   // of all facts below, where they agree
     for (std::size_t i = at + 1; i < journal.readings.size(); ++i) {
         const Reading& below = journal.readings[i];
         if (below.span.file != heading.span.file || below.outcome == Reading::Outcome::heading) break;
         if (below.outcome == Reading::Outcome::set_up) continue;
-        if (below.facts.empty()) {
-            lines_without_day = true;
-            continue;
+        if (below.facts.empty()) lines_without_day = true;
+        for (const std::uint32_t f : below.facts) {
+            const Fact& fact = journal.facts[f];
+            if (!noted) noted = fact.noted;
+            if (fact.kind == Kind::hive_moved) continue;   // its yard is the new one
+            stands = !stands || *stands == fact.yard ? fact.yard : no_yard;
         }
-        const Fact& fact = journal.facts[below.facts.front()];
+    }
+    if (noted) {
         const YardId named = named_yard(journal, heading);
-        if (named == no_yard && fact.kind == Kind::hive_moved) continue;   // its yard is the new one
-        const YardId at_yard = named == no_yard ? fact.yard : named;
+        const YardId at_yard = named == no_yard ? stands.value_or(no_yard) : named;
         const std::string yard = at_yard == no_yard ? std::string{} : " at " + printable(journal.yard_name(at_yard));
-        return fmt::format("day: {} {}{}", days[date::weekday{fact.noted}.c_encoding()], iso(fact.noted), yard);
+        return fmt::format("day: {} {}{}", days[date::weekday{*noted}.c_encoding()], iso(*noted), yard);
     }
     return lines_without_day ? "day not known: the lines below are kept as remarks" : "day";
 }
