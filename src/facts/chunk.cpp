@@ -328,6 +328,7 @@ void spread_over_frames(Items& items) {
         const bool on = items[i].what == What::term && (items[i].is("on") || items[i].is("over")) && items[i].end - items[i].begin < 5;
         const bool all = on && items[i + 1].is("all") && i + 2 < items.size() && items[i + 2].counted && items[i + 2].is("frame");   // bees on all 16 frames
         if (all) items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 1);
+        while (on && i + 2 < items.size() && items[i + 1].idle() && items[i + 1].what == What::term) items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 1);   // brood on only 3 frames
         const Item& next = items[i + 1];
         const bool of_frames = next.what == What::value && next.value.unit == Unit::of_frames;   // brood on 9 of 11 frames
         const bool frames = of_frames || (next.counted && next.is("frame")) || (is_count(next) && i + 2 == items.size() && next.value.unit == Unit::piece);

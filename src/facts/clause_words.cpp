@@ -91,6 +91,12 @@ std::vector<Measure> masses_in(const std::vector<Item>& items) {
     return masses;
 }
 
+bool of_frames(const Fact& f) { return (f.kind == Kind::brood || f.kind == Kind::stores || f.kind == Kind::bees) && f.value.said(); }
+
+bool seen_of_colony(Kind kind) {
+    return (kind >= Kind::bees && kind <= Kind::strength) || kind == Kind::temper || kind == Kind::stores || kind == Kind::queen || kind == Kind::queen_marked || kind == Kind::queen_clipped;
+}
+
 bool sentence_end(const Item& i) { return i.what == What::stop && (i.text == "." || i.text == ";" || i.text == "!"); }
 
 bool tells_of_jars(const Fact& fact) { return fact.kind == Kind::jars || (fact.kind == Kind::gone_out && fact.count > 0); }

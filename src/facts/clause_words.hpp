@@ -9,6 +9,10 @@ namespace waxtab {
 
 /// Punctuation `text`.
 bool stop(const Item& i, std::string_view text);
+/// Frames of bees, brood or stores, counted.
+bool of_frames(const Fact& fact);
+/// What is seen of the bees, their brood and queen.
+bool seen_of_colony(Kind kind);
 /// Ends a sentence: a full stop, a semicolon, an exclamation mark.
 bool sentence_end(const Item& i);
 /// A sign or a done-word stands among them.

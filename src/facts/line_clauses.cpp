@@ -86,6 +86,10 @@ std::vector<Items> LineReader::cut(Items items) const {
             if (!clauses.back().empty()) clauses.emplace_back();
             continue;
         }
+        if (stop(items[i], ":") && clauses.back().size() == 1 && surface(clauses.back().front()) == "no" && clauses.size() > 1) {   // marked white, no: blue
+            clauses.emplace_back();
+            continue;
+        }
         const bool asked = stop(items[i], "?") && i + 1 < items.size() && !stop(items[i + 1], "?") && !clauses.back().empty();
         clauses.back().push_back(items[i]);
         if (asked) clauses.emplace_back();   // queenless? no eggs seen

@@ -87,7 +87,8 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
         }
         const bool weather = i.has(Class::weather) && std::all_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::weather) || k.has(Class::link) || k.idle(); });   // close and thundery
         const bool state = said == "clean" && items.size() == 1;   // 2 wet supers off, clean
-        if (first_word && i.has(Class::order) && !said.ends_with('s') && !weather && !state) {
+        const bool weighed = said == "weigh" && &i + 1 < items.data() + items.size() && ((&i + 1)->what == What::value || (&i + 1)->has(Class::about));   // h5 to h8: weigh 38 and 41 kg
+        if (first_word && i.has(Class::order) && !said.ends_with('s') && !weather && !state && !weighed) {
             because = said;
             todo = true;
             return true;

@@ -135,6 +135,15 @@ std::vector<Item> LineReader::with_the_verb_of(const std::vector<Item>& left, st
     std::vector<Item> with_verb{*done};
     with_verb.insert(with_verb.end(), right.begin(), right.end());
     with_verb.front().begin = with_verb.front().end = right.front().begin;
+    // fed 1 quart of 1:1 to h4 and 2 quarts to h6
+    const auto ratio = [](const Item& i) { return i.what == What::ratio; };
+    const auto mixed = std::find_if(left.begin(), left.end(), ratio);
+    if (done->is("fed") && mixed != left.end() && std::none_of(right.begin(), right.end(), ratio) && std::none_of(right.begin(), right.end(), [](const Item& i) { return i.has(Class::food); })) {
+        std::vector<Item> with_ratio = with_verb;
+        with_ratio.insert(with_ratio.begin() + 2, *mixed);
+        with_ratio[2].begin = with_ratio[2].end = right.front().end;
+        if (reads(with_ratio)) return with_ratio;
+    }
     if (reads(with_verb)) return with_verb;
     box_ = any_hive(right) ? BoxChoice{} : box_;   // of the other hive
     return right;

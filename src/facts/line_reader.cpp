@@ -151,8 +151,9 @@ bool LineReader::heads_the_line(const std::vector<Item>& items) {
 
 /// `26 kg (no, 25)`: the number before it is taken back.
 bool LineReader::denies_the_number(const std::vector<std::vector<Item>>& clauses, std::size_t at) const {
-    const auto says_no = [&](const std::vector<Item>& c) { return c.size() == 1 && (surface(c.front()) == "no" || surface(c.front()) == "nope"); };
-    const auto number = [](const Item& i) { return i.what == What::value || i.what == What::slash || i.has(Class::count); };
+    static constexpr std::array<std::string_view, 5> denials = {"no", "nope", "correction", "sorry", "wrong"};
+    const auto says_no = [&](const std::vector<Item>& c) { return c.size() == 1 && std::find(denials.begin(), denials.end(), surface(c.front())) != denials.end(); };
+    const auto number = [](const Item& i) { return i.what == What::value || i.what == What::slash || i.has(Class::count) || i.has(Class::colour); };
     const auto numbers_alone = [&](const std::vector<Item>& c) { return std::any_of(c.begin(), c.end(), number) && std::all_of(c.begin(), c.end(), [&](const Item& i) { return number(i) || i.idle(); }); };
     return says_no(clauses[at]) && at + 1 < clauses.size() && numbers_alone(clauses[at + 1]) && out_->size() > first_of_line_;
 }

@@ -17,14 +17,6 @@ using What = Item::What;
 
 namespace {
 
-/// Frames of bees, brood or stores, counted.
-bool of_frames(const Fact& f) { return (f.kind == Kind::brood || f.kind == Kind::stores || f.kind == Kind::bees) && f.value.said(); }
-
-/// What is seen of the bees, their brood and queen.
-bool seen_of_colony(Kind kind) {
-    return (kind >= Kind::bees && kind <= Kind::strength) || kind == Kind::temper || kind == Kind::stores || kind == Kind::queen || kind == Kind::queen_marked || kind == Kind::queen_clipped;
-}
-
 /// As many boxes came off as weights are said, and the reading holds their sum.
 bool told_box_by_box(const Fact& f, const std::vector<Measure>& weights) {
     const bool boxes = f.kind == Kind::super_off && f.box.label.empty() && weights.size() > 1;
@@ -194,71 +186,6 @@ void LineReader::each_weighed(Candidate c, Span where, std::optional<Day> happen
         c.fact.value = weight;
         take_one(c, where, happened);
     }
-}
-
-/// The line told of jars of more than one lot.
-bool LineReader::jars_of_two_lots() const {
-    const std::string* lot = nullptr;
-    for (std::size_t k = first_of_line_; k < out_->size(); ++k) {
-        const Fact& fact = (*out_)[k].fact;
-        if (!tells_of_jars(fact) || fact.lot.empty()) continue;
-        if (lot && *lot != fact.lot) return true;
-        lot = &fact.lot;
-    }
-    return false;
-}
-
-/// After a swarm was hived or a colony united: which of the two what is seen then is told of.
-std::optional<LineReader::Question> LineReader::which_colony(const Fact& fact) const {
-    if (!seen_of_colony(fact.kind) || hives_named_ || subject_.hives.size() != 1) return {};
-    const auto at = std::find_if(out_->rbegin(), out_->rend() - static_cast<std::ptrdiff_t>(first_of_sentence_), [](const RawFact& r) { return r.fact.kind == Kind::swarm_hived || r.fact.kind == Kind::hive_united; });
-    if (at == out_->rend() - static_cast<std::ptrdiff_t>(first_of_sentence_)) return {};
-    if (at->fact.kind == Kind::hive_united) return at->hives == subject_.hives ? std::optional<Question>({"of the colony as it was, or as it is now?", "write a line for the hive it is in now"}) : std::nullopt;
-    if (at->hives == subject_.hives) return {};
-    return Question{"of the swarm, or of the hive it left?", "write a line for each hive"};
-}
-
-/// What has to be asked before a reading is a fact, if anything: of which box, of which hive, of which lot.
-std::optional<LineReader::Question> LineReader::question_about(const Candidate& c, Span where) const {
-    const Fact& fact = c.fact;
-    const Kind kind = fact.kind;
-    const auto line = out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), sentence = out_->begin() + static_cast<std::ptrdiff_t>(first_of_sentence_);
-    const std::string said = lower(journal_.sources.text(where));
-    if (of_brood_boxes(fact, where)) return Question{"of which box?", "say `super` or `brood box`, or put it in quotes if it is only a remark"};
-    if (c.after_jars && (jars_unread_ || jars_of_two_lots())) return Question{"of which jars?", "name the jars, for example `gave away 2 x 454 g`"};
-    if (const auto asked = which_colony(fact)) return asked;
-    if ((measured_of_lot(kind) || kind == Kind::come_back) && lot_unread_ && fact.lot.empty()) return Question{"of which lot?", "name the lot, for example `moisture 17.8% lot A`"};
-    if (boxes_unread_ && takes_box_from_before(kind) && !names_super(where)) return Question{"of which super?", "name the super: top, bottom, super 2 or its label"};
-    const bool weighed_it = said.find("it weigh") != std::string::npos || said.find("they weigh") != std::string::npos;
-    const bool of_what = boxes_unread_ && kind == Kind::hive_weight && !names_hive(last_.items) && (weighed_it || said.find("weigh") == std::string::npos);
-    if (of_what) return Question{"the super, or the hive?", "say what weighed that much, for example `top weighs 15 kg`"};
-    // top 40% capped, bottom 80%; not top full, 40% capped, bottom 80%
-    const bool full_too = std::any_of(sentence, out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::full; });
-    const auto capped = [](const RawFact& r) { return r.fact.kind == Kind::capped; };
-    const bool capped_too = !full_too && (fact.assumed & assumed_full) && fact.box.by != BoxChoice::By::unsaid && sentence != out_->end() && capped(out_->back()) && out_->back().fact.box.by != fact.box.by;
-    if (capped_too) return Question{"full, or capped?", "write `bottom 80% capped` or `bottom 80% full`"};
-    // second super on, under the first; first one half full
-    const bool under = std::any_of(line, out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::super_on && r.fact.placing == Placing::under; });
-    const bool counted_anew = under && fact.box.by == BoxChoice::By::number && takes_box_from_before(kind);
-    if (counted_anew) return Question{"counted before the new one went under, or after?", "say top or bottom, for example `top half full`"};
-    // 2 queen cups, both empty
-    const bool both = line != out_->end() && fact.box.by == BoxChoice::By::all && takes_box_from_before(kind) && !names_super(where) && !out_->back().fact.value.said() &&
-                      out_->back().fact.count > 1 && out_->back().fact.box.by == BoxChoice::By::unsaid && out_->back().fact.kind != Kind::super_on && out_->back().fact.kind != Kind::super_count;
-    if (both) return Question{"both of what?", "name the supers, for example `both supers full`"};
-    // h1 h4: honey off, 5 boxes
-    // honey off h1 and h2; two supers from h2
-    const auto all_off_here = [&](const RawFact& r) { return r.fact.kind == Kind::super_off && r.fact.box.by == BoxChoice::By::all && std::find(r.hives.begin(), r.hives.end(), subject_.hives.front()) != r.hives.end(); };
-    if (kind == Kind::super_count && subject_.hives.size() == 1 && std::any_of(line, out_->end(), all_off_here)) return Question{"off, or still on?", "write `2 supers off` or `2 supers still on`"};
-    if (kind == Kind::super_count && subject_.several() && sentence != out_->end() && out_->back().fact.kind == Kind::super_off) return Question{"from each of the hives, or together?", "write a line for each hive"};
-    const auto split = [](const RawFact& r) { return divides(r.fact.kind); };
-    const bool split_before = std::any_of(sentence, out_->end(), split);
-    if ((kind == Kind::queen_marked || kind == Kind::queen_clipped) && split_before) return Question{"the queen of which hive?", "write a line for the hive she is in"};
-    // split into h10, 3 frames of brood, 2 open cells
-    const auto clause = out_->begin() + static_cast<std::ptrdiff_t>(std::min(before_clause_, out_->size()));
-    const bool split_now = std::any_of(clause, out_->end(), split);
-    const bool cells = kind == Kind::queen_cells && fact.count != 0 && (split_now || ((divided_ || split_before) && !hives_named_));
-    if (cells || (divided_ && of_frames(fact))) return Question{"at which hive?", "write a line for the hive they are in"};
-    return {};
 }
 
 void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> happened) {

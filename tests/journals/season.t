@@ -27,7 +27,7 @@ A day in mid-flow.
     room for 5.9 kg (1.3-10.4): 10 days (0 or more)
     super   full          capped       honey in it          seen
     2 "M7"  97% (91-100)  75% (68-82)  14.6 kg (13.0-16.0)  2026-07-05
-    1 "M1"  61% (35-88)   31% (23-39)  9.2 kg (5.1-13.3)    2026-07-05
+    1 "M1"  61% (35-88)   31% (23-39)  9.2 kg (5.1-13.2)    2026-07-05
     when full, each: 15.0 kg (13.7-16.4)
     fit to take, by the capping: super 2 now; super 1 about 2026-07-24
       (2026-07-21 to 2026-07-29)
@@ -82,7 +82,7 @@ A day in mid-flow.
   
     - h3: defensive on 2026-05-31: veil, gloves, smoke, not alone; trouble
       breathing after a sting is an emergency call
-    - h3: super "M7" weighs 18 to 24 kg, likely 21; your lifting limit is 20 kg,
+    - h3: super "M7" weighs 18 to 25 kg, likely 21; your lifting limit is 20 kg,
       less when twisting: two people, or frame by frame
   
   Where a rule comes from: 'waxtab rules NAME', or here with --sources.

@@ -1,0 +1,103 @@
+#include "facts/line_reader.hpp"
+
+#include <algorithm>
+
+#include "facts/clause_words.hpp"
+#include "facts/slots.hpp"
+
+// What has to be asked before a reading is a fact: of which box, of which hive, of which lot.
+namespace waxtab {
+
+/// The line told of jars of more than one lot.
+bool LineReader::jars_of_two_lots() const {
+    const std::string* lot = nullptr;
+    for (std::size_t k = first_of_line_; k < out_->size(); ++k) {
+        const Fact& fact = (*out_)[k].fact;
+        if (!tells_of_jars(fact) || fact.lot.empty()) continue;
+        if (lot && *lot != fact.lot) return true;
+        lot = &fact.lot;
+    }
+    return false;
+}
+
+/// After a swarm was hived or a colony united: which of the two what is seen then is told of.
+std::optional<LineReader::Question> LineReader::which_colony(const Fact& fact) const {
+    const bool given = fact.kind == Kind::feed || fact.kind == Kind::feeder_on || fact.kind == Kind::brood_box_on;
+    if (!(seen_of_colony(fact.kind) || given) || hives_named_ || subject_.hives.size() != 1) return {};
+    const auto at = std::find_if(out_->rbegin(), out_->rend() - static_cast<std::ptrdiff_t>(first_of_sentence_), [](const RawFact& r) { return r.fact.kind == Kind::swarm_hived || r.fact.kind == Kind::hive_united; });
+    if (at == out_->rend() - static_cast<std::ptrdiff_t>(first_of_sentence_)) return {};
+    if (at->fact.kind == Kind::hive_united) return at->hives == subject_.hives ? std::optional<Question>({"of the colony as it was, or as it is now?", "write a line for the hive it is in now"}) : std::nullopt;
+    if (at->hives == subject_.hives) return {};
+    return Question{"of the swarm, or of the hive it left?", "write a line for each hive"};
+}
+
+/// Of honey: which jars, which lot.
+std::optional<LineReader::Question> LineReader::which_honey(const Candidate& c) const {
+    if (c.after_jars && (jars_unread_ || jars_of_two_lots())) return Question{"of which jars?", "name the jars, for example `gave away 2 x 454 g`"};
+    const bool of_a_lot = measured_of_lot(c.fact.kind) || c.fact.kind == Kind::come_back;
+    if (of_a_lot && lot_unread_ && c.fact.lot.empty()) return Question{"of which lot?", "name the lot, for example `moisture 17.8% lot A`"};
+    return {};
+}
+
+/// Of a box: which one, and what was measured of it.
+std::optional<LineReader::Question> LineReader::which_box(const Fact& fact, Span where) const {
+    const Kind kind = fact.kind;
+    const auto line = out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), sentence = out_->begin() + static_cast<std::ptrdiff_t>(first_of_sentence_);
+    const RawFact* before = line == out_->end() ? nullptr : &out_->back();
+    const std::string said = lower(journal_.sources.text(where));
+    if (of_brood_boxes(fact, where)) return Question{"of which box?", "say `super` or `brood box`, or put it in quotes if it is only a remark"};
+    if (boxes_unread_ && takes_box_from_before(kind) && !names_super(where)) return Question{"of which super?", "name the super: top, bottom, super 2 or its label"};
+    const bool weighed_it = said.find("it weigh") != std::string::npos || said.find("they weigh") != std::string::npos;
+    const bool of_what = boxes_unread_ && kind == Kind::hive_weight && !names_hive(last_.items) && (weighed_it || said.find("weigh") == std::string::npos);
+    if (of_what) return Question{"the super, or the hive?", "say what weighed that much, for example `top weighs 15 kg`"};
+    // top 40% capped, bottom 80%; not top full, 40% capped, bottom 80%
+    const bool full_told = std::any_of(sentence, out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::full; });
+    const bool after_capping = sentence != out_->end() && before->fact.kind == Kind::capped && before->fact.box.by != fact.box.by;
+    if ((fact.assumed & assumed_full) && fact.box.by != BoxChoice::By::unsaid && after_capping && !full_told) return Question{"full, or capped?", "write `bottom 80% capped` or `bottom 80% full`"};
+    // second super on, under the first; first one half full
+    const bool under = std::any_of(line, out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::super_on && r.fact.placing == Placing::under; });
+    const bool counted_anew = under && fact.box.by == BoxChoice::By::number && takes_box_from_before(kind);
+    if (counted_anew) return Question{"counted before the new one went under, or after?", "say top or bottom, for example `top half full`"};
+    // 2 queen cups, both empty
+    const bool both = before && fact.box.by == BoxChoice::By::all && takes_box_from_before(kind) && !names_super(where) && !before->fact.value.said() && before->fact.count > 1 &&
+                      before->fact.box.by == BoxChoice::By::unsaid && before->fact.kind != Kind::super_on && before->fact.kind != Kind::super_count;
+    if (both) return Question{"both of what?", "name the supers, for example `both supers full`"};
+    return {};
+}
+
+/// So many supers, after some were taken off: off, still on, of which hive?
+std::optional<LineReader::Question> LineReader::which_count(const Fact& fact) const {
+    if (fact.kind != Kind::super_count) return {};
+    const auto line = out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_);
+    // honey off h1 and h2; two supers from h2
+    const auto all_off_here = [&](const RawFact& r) { return r.fact.kind == Kind::super_off && r.fact.box.by == BoxChoice::By::all && std::find(r.hives.begin(), r.hives.end(), subject_.hives.front()) != r.hives.end(); };
+    if (subject_.hives.size() == 1 && std::any_of(line, out_->end(), all_off_here)) return Question{"off, or still on?", "write `2 supers off` or `2 supers still on`"};
+    // h1 h4: honey off, 5 boxes
+    const bool just_off = out_->size() > first_of_sentence_ && out_->back().fact.kind == Kind::super_off;
+    if (subject_.several() && just_off) return Question{"from each of the hives, or together?", "write a line for each hive"};
+    return {};
+}
+
+/// After a split: of the old hive, or of the new?
+std::optional<LineReader::Question> LineReader::which_half(const Fact& fact) const {
+    const auto split = [](const RawFact& r) { return divides(r.fact.kind); };
+    const bool split_before = std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_sentence_), out_->end(), split);
+    if ((fact.kind == Kind::queen_marked || fact.kind == Kind::queen_clipped) && split_before) return Question{"the queen of which hive?", "write a line for the hive she is in"};
+    // split into h10, 3 frames of brood, 2 open cells
+    const auto clause = out_->begin() + static_cast<std::ptrdiff_t>(std::min(before_clause_, out_->size()));
+    const bool split_now = std::any_of(clause, out_->end(), split);
+    const bool cells = fact.kind == Kind::queen_cells && fact.count != 0 && (split_now || ((divided_ || split_before) && !hives_named_));
+    if (cells || (divided_ && of_frames(fact))) return Question{"at which hive?", "write a line for the hive they are in"};
+    return {};
+}
+
+/// What has to be asked before a reading is a fact, if anything.
+std::optional<LineReader::Question> LineReader::question_about(const Candidate& c, Span where) const {
+    if (const auto asked = which_honey(c)) return asked;
+    if (const auto asked = which_colony(c.fact)) return asked;
+    if (const auto asked = which_box(c.fact, where)) return asked;
+    if (const auto asked = which_count(c.fact)) return asked;
+    return which_half(c.fact);
+}
+
+}  // namespace waxtab
