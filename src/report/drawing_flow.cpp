@@ -5,13 +5,14 @@
 
 #include "report/page_parts.hpp"
 #include "report/phrases.hpp"
+#include "text/utf8.hpp"
 
 namespace waxtab {
 
 namespace {
 
 constexpr double flow_top = 18, flow_bottom = 60, heat_top = 76, heat_bottom = 116, plants_top = 134, plant_row = 22;
-constexpr double axis_left = 46;
+constexpr double axis_left = 46, letter = 8;   // a wide letter of a name
 
 int height_of(std::string_view flow) {
     if (flow == "heavy" || flow == "good") return 3;
@@ -110,10 +111,11 @@ private:
             std::string& d = state == "bud" || state == "ending" || state == "start" ? thin : full;
             d += fmt::format("M{} {}H{}", xy(axis_.x(day)), xy(y), xy(axis_.x(std::max(to, day + date::days{2}))));
         }
-        const double x = std::min(axis_.x(plant.notes.front().first), 250.0);
+        const std::string name = shortened(plant.name, 18);
+        const double x = std::min(axis_.x(plant.notes.front().first), 334.0 - letter * static_cast<double>(display_width(name)));
         return fmt::format("<text x=\"{}\" y=\"{}\" font-style=\"italic\">{}</text><path class=\"dash\" d=\"{}\"/>"
                            "<path class=\"bold\" style=\"stroke-width:3\" d=\"{}\"/>",
-                           xy(x), xy(y - 4), html(shortened(plant.name, 18)), thin, full);
+                           xy(x), xy(y - 4), html(name), thin, full);
     }
 
     std::string table() {

@@ -54,7 +54,7 @@ table{border-collapse:collapse;margin:.6em 0;font-size:.94em;font-variant-numeri
 caption{text-align:left;color:var(--soft);font-style:italic;padding:.3em 0}
 th,td{text-align:left;vertical-align:top;padding:.25em .9em .25em 0;border-bottom:1px solid var(--hair);
 overflow-wrap:normal;min-width:3.2em}
-td bdi,th bdi{overflow-wrap:break-word;display:inline-block;max-width:14rem}
+td bdi,th bdi{overflow-wrap:break-word;display:inline-block;max-width:min(14rem,44vw)}
 td .ref{overflow-wrap:anywhere}
 td svg{display:block}
 th{font-weight:normal;font-style:italic}
