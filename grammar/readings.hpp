@@ -288,6 +288,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::temper, "started? temper? defensive bees?", "detail=defensive", "h3 defensive"},
     {Kind::temper, "temper SCORE", "", ""},
     {Kind::stings, "added? sting N", "", ""},
+    {Kind::stings, "stung_once", "count=1", ""},
     {Kind::stings, "taken_off|added? sting##", "", "h7 3 stings"},
     {Kind::stores, "weighed fair", "detail=fair", ""},
     {Kind::stores, "weighed good", "detail=plenty", ""},

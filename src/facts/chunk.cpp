@@ -82,6 +82,10 @@ void another_one(Items& items) {
 void noughts(Items& items) {
     for (std::size_t i = 0; i + 1 < items.size(); ++i) {
         const bool nought = is_count(items[i]) && items[i].text == "0" && items[i].value.unit == Unit::piece;
+        if (nought && items[i + 1].is("charged")) {   // 3 queen cups, 0 charged
+            items[i].what = What::term, items[i].text.clear(), items[i].value = {};
+            items[i].words = {table_word("none", Class::negation)};
+        }
         if (!nought || !(items[i + 1].is("egg") || items[i + 1].is("larva") || items[i + 1].is("brood") || items[i + 1].is("sealed brood") || items[i + 1].is("queen cell") || items[i + 1].is("cup"))) continue;
         items[i].what = What::term, items[i].text.clear(), items[i].value = {};
         items[i].words = {table_word("not", Class::negation)};
@@ -331,7 +335,8 @@ void spread_over_frames(Items& items) {
         while (on && i + 2 < items.size() && items[i + 1].idle() && items[i + 1].what == What::term) items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 1);   // brood on only 3 frames
         const Item& next = items[i + 1];
         const bool of_frames = next.what == What::value && next.value.unit == Unit::of_frames;   // brood on 9 of 11 frames
-        const bool frames = of_frames || (next.counted && next.is("frame")) || (is_count(next) && i + 2 == items.size() && next.value.unit == Unit::piece);
+        const bool at_a_hive = i + 3 < items.size() && (items[i + 2].is("in") || items[i + 2].is("at")) && items[i + 3].what == What::hives;   // brood on 7 in h3
+        const bool frames = of_frames || (next.counted && next.is("frame")) || (is_count(next) && (i + 2 == items.size() || at_a_hive) && next.value.unit == Unit::piece);
         if (on && frames) items[i].words = {table_word("across", Class::preposition)};
     }
 }
@@ -433,6 +438,7 @@ void chunk(std::vector<Item>& items, const ItemContext& context) {
     strange_plants(items, *context.lexicon);
     where_plants_stand(items);
     no_plant_yet(items);
+    temperature_of_that(items);
     why_moved(items);
     if (!items.empty()) bare_temperature(items, *context.settings);
     over_so_much(items);

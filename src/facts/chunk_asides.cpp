@@ -91,6 +91,13 @@ void bare_temperature(std::vector<Item>& items, const Settings& settings) {
     number->unit_assumed = true;
 }
 
+void temperature_of_that(std::vector<Item>& items) {
+    const auto any = [&](auto says) { return std::any_of(items.begin(), items.end(), says); };
+    const bool of_food_or_honey = any([](const Item& i) { return i.is("fed") || i.has(Class::food) || i.is("moisture"); });
+    for (std::size_t i = 1; of_food_or_honey && i + 1 < items.size(); ++i)
+        if (items[i].is("at") && items[i + 1].what == What::value && items[i + 1].value.dimension == Dimension::temperature) set_aside(items, i, 2);
+}
+
 void no_plant_yet(std::vector<Item>& items) {
     if (items.size() != 3 || !items[0].has(Class::negation) || !items[1].has(Class::plant) || items[2].end - items[2].begin != 3 || !items[2].has(Class::filler)) return;
     items[2].words = {table_word("not yet", Class::state)};

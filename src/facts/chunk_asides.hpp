@@ -19,6 +19,8 @@ void strange_plants(std::vector<Item>& items, const Lexicon& lexicon);
 void where_plants_stand(std::vector<Item>& items);
 /// `84 and humid`, where the scale was said: the temperature.
 void bare_temperature(std::vector<Item>& items, const Settings& settings);
+/// `fed 1 L at 30C`, `moisture 17% at 20C`: of the food, of the honey; no weather.
+void temperature_of_that(std::vector<Item>& items);
 /// `no clover yet`: not in flower yet.
 void no_plant_yet(std::vector<Item>& items);
 /// `moved to the moor for the heather`: why is not kept.

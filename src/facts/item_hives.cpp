@@ -290,6 +290,10 @@ bool Itemiser::hive() {
         else while (symbol(skip, ",") || symbol(skip, "&") || symbol(skip, "+") || word(skip, "and")) ++skip;
         std::size_t more = 0;
         std::string said;
+        if (skip > next && word(skip, "the")) {   // Green, Red and the Nuc
+            const HiveId named = one_hive(skip + 1, more, said);
+            if (named != no_hive) ++skip;
+        }
         HiveId other = one_hive(skip, more, said);
         if (more > 0 && colour_of_queen(skip, more)) break;
         // thymol on h1 h2, h3 calm: the comma begins another clause, but not in `thymol on h1 h2, h3`

@@ -183,6 +183,7 @@ bool Itemiser::glued_comb() {
         item.count_value = measure(std::to_string(n), Unit::frame).value();
         return true;
     }
+    if (stem == "s" && context_.lexicon->labels_begin_with(stem)) return push(What::unknown, 1).text = t.text, true;   // S3 where boxes are called S1, S2
     if (stem == "s" || stem == "super") {
         Item& item = push(What::box, 1);
         item.box = {BoxChoice::By::number, Role::super, static_cast<std::uint8_t>(n), {}};

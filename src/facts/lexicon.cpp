@@ -203,6 +203,11 @@ std::string Lexicon::label(std::string_view lower_name) const {
     return found == labels_.end() ? std::string{} : found->second;
 }
 
+bool Lexicon::labels_begin_with(std::string_view stem) const {
+    const auto at = labels_.lower_bound(stem);
+    return at != labels_.end() && at->first.starts_with(stem) && at->first.find_first_not_of("0123456789", stem.size()) == std::string::npos;
+}
+
 HiveId Lexicon::hive(std::string_view lower_name) const {
     const auto found = hives_.find(hive_key(lower_name));
     return found == hives_.end() ? no_hive : found->second;

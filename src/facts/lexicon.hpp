@@ -37,6 +37,8 @@ public:
     YardId yard(std::string_view lower_name) const;
     /// True when the word starts nothing in the vocabulary and is no name.
     bool unknown(std::string_view lower_word) const;
+    /// A label begins so, with a number after it: `s` where a box is called S1.
+    bool labels_begin_with(std::string_view stem) const;
     /// The known word nearest to `lower_word` by edits, empty when none is near; hives and yards too.
     std::string nearest(std::string_view lower_word) const;
     /// The declared hive name nearest to `lower_name`, empty when none is near.

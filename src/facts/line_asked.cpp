@@ -113,7 +113,12 @@ void LineReader::unread(const std::vector<Item>& items) {
     jars_unread_ = jars_unread_ || std::any_of(joined.begin(), joined.end(), [](const Item& i) { return i.what == What::jars; });
     lot_unread_ = lot_unread_ || std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::lot; });
     const auto of_boxes = [](const Item& i) { return i.text == "ordinal" || i.is("second") || i.is("third") || i.is("super") || i.is("box") || i.is("other") || i.is("still on") || i.is("sections") || i.is("cut comb") || i.what == What::box || is_super_kind(i); };
-    boxes_unread_ = boxes_unread_ || std::any_of(items.begin(), items.end(), of_boxes);
+    const auto label_alike = [](const Item& i) {   // S4 stays, 71% full
+        const std::size_t digits = i.text.find_first_of("0123456789");
+        if (i.what == What::quoted) return i.text.size() <= 6 && i.text.find(' ') == std::string::npos;
+        return i.what == What::unknown && digits != std::string::npos && digits > 0 && digits <= 3 && i.text.find_first_not_of("0123456789", digits) == std::string::npos;
+    };
+    boxes_unread_ = boxes_unread_ || std::any_of(items.begin(), items.end(), of_boxes) || std::any_of(items.begin(), items.end(), label_alike);
     const bool negated = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation); });
     const bool doubted = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::doubt) || stop(i, "?"); });
     const auto with_digits = [&](const Item& i) {

@@ -98,6 +98,19 @@ std::vector<Items> LineReader::cut(Items items) const {
     return clauses;
 }
 
+/// `+excluder and super foundation`: the plus is of both.
+void LineReader::plus_goes_on(Clauses& clauses) const {
+    const auto of_a_box = [](const Item& i) { return is_super(i) || i.has(Class::combing) || !i.box_kind.empty() || i.has(Class::placing) || i.has(Class::count) || bare_number(i) || i.idle(); };
+    for (Items& items : clauses) {
+        if (items.empty() || items.front().what != What::sign || items.front().text != "+") continue;
+        const auto link = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("and"); });
+        if (link == items.end() || link + 2 >= items.end() || !std::all_of(link + 1, items.end(), of_a_box) || std::none_of(link + 1, items.end(), is_super)) continue;
+        Item plus = items.front();
+        plus.begin = plus.end = (link + 1)->begin;
+        items.insert(link + 1, std::move(plus));
+    }
+}
+
 /// `took the supers off h2, h4 and h6, 24 kg, 19 kg and 21 kg`: as many weights as hives, one for each in their order.
 void LineReader::one_weight_each(Clauses& clauses) const {
     const auto off = [](const Item& i) { return i.is("off") || i.is("taken off"); };
@@ -429,7 +442,7 @@ bool LineReader::count_goes_on(const Items& items) {
 
 /// `h2 too`: what the last clause told of other hives is so here as well. True when it is.
 bool LineReader::these_too(const Items& items) {
-    static constexpr std::array<std::string_view, 5> words = {"too", "also", "as well", "likewise", "same"};
+    static constexpr std::array<std::string_view, 6> words = {"too", "also", "as well", "likewise", "same", "the same"};
     const bool too = std::any_of(items.begin(), items.end(), [&](const Item& i) { return std::find(words.begin(), words.end(), surface(i)) != words.end(); });
     if (!too || !last_.set || last_.out >= out_->size()) return false;
     const std::vector<RawFact> told(out_->begin() + static_cast<std::ptrdiff_t>(last_.out), out_->end());

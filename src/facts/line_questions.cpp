@@ -45,6 +45,11 @@ std::optional<LineReader::Question> LineReader::which_box(const Fact& fact, Span
     const auto line = out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), sentence = out_->begin() + static_cast<std::ptrdiff_t>(first_of_sentence_);
     const RawFact* before = line == out_->end() ? nullptr : &out_->back();
     const std::string said = lower(journal_.sources.text(where));
+    const bool labelled = fact.box.by == BoxChoice::By::label;
+    if (labelled && subject_.several()) return Question{"at which of the hives?", "write a line for each hive"};
+    const std::string label = lower(fact.box.label);
+    const auto beside = [&](const char* place) { return said.find(place + label) != std::string::npos; };   // under S1, where `under "S1"` is how a label is written
+    if (labelled && fact.kind == Kind::super_on && (beside("under ") || beside("over ") || beside("above ") || beside("below "))) return Question{"the label of the new box, or of the one beside it?", "say `under the top` or `over the bottom`"};
     if (of_brood_boxes(fact, where)) return Question{"of which box?", "say `super` or `brood box`, or put it in quotes if it is only a remark"};
     if (boxes_unread_ && takes_box_from_before(kind) && !names_super(where)) return Question{"of which super?", "name the super: top, bottom, super 2 or its label"};
     const bool weighed_it = said.find("it weigh") != std::string::npos || said.find("they weigh") != std::string::npos;

@@ -68,8 +68,10 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
         const bool corrected = next < items.size() && items[next].is("corrected");   // half drawn... I mean half full
         const bool comma = items[i].what == What::stop && corrected;
         if (comma) continue;
+        const bool whole_quote = items[i].what == What::quoted && sentences.back().empty() && (items[i].text.ends_with('.') || items[i].text.ends_with('!') || items[i].text.ends_with('?'));   // "Smoker out." Check again
         if (sentence_end(items[i])) sentences.emplace_back();
         else sentences.back().push_back(std::move(items[i]));
+        if (whole_quote) sentences.emplace_back();
     }
     deed_before_sentences(sentences);
     for (std::size_t s = 0; s < sentences.size(); ++s) {
@@ -153,8 +155,9 @@ bool LineReader::heads_the_line(const std::vector<Item>& items) {
 bool LineReader::denies_the_number(const std::vector<std::vector<Item>>& clauses, std::size_t at) const {
     static constexpr std::array<std::string_view, 5> denials = {"no", "nope", "correction", "sorry", "wrong"};
     const auto says_no = [&](const std::vector<Item>& c) { return c.size() == 1 && std::find(denials.begin(), denials.end(), surface(c.front())) != denials.end(); };
-    const auto number = [](const Item& i) { return i.what == What::value || i.what == What::slash || i.has(Class::count) || i.has(Class::colour); };
-    const auto numbers_alone = [&](const std::vector<Item>& c) { return std::any_of(c.begin(), c.end(), number) && std::all_of(c.begin(), c.end(), [&](const Item& i) { return number(i) || i.idle(); }); };
+    const auto number = [](const Item& i) { return i.what == What::value || i.what == What::slash || i.has(Class::count) || i.has(Class::colour) || i.what == What::hives; };
+    const auto that_is = [&](const Item& i) { const std::string said = surface(i); return said == "that" || said == "is" || said == "was" || said == "that's" || said == "that is" || said == "that was"; };
+    const auto numbers_alone = [&](const std::vector<Item>& c) { return std::any_of(c.begin(), c.end(), number) && std::all_of(c.begin(), c.end(), [&](const Item& i) { return number(i) || i.idle() || that_is(i); }); };
     return says_no(clauses[at]) && at + 1 < clauses.size() && numbers_alone(clauses[at + 1]) && out_->size() > first_of_line_;
 }
 
@@ -174,6 +177,7 @@ void LineReader::sentence(std::vector<Item> items) {
     std::vector<std::vector<Item>> clauses = cut(std::move(items));
     if (tail_.size() > 1) subject_ = {};   // which of the hives named before?
     numbers_among_clauses(clauses);
+    plus_goes_on(clauses);
     one_weight_each(clauses);
     another_hive_begins(clauses);
     one_there_too(clauses);

@@ -187,6 +187,7 @@ private:
     void plans_after_deeds(std::vector<std::vector<Item>>& clauses) const;
     void note_tail(const Clause& c);
     std::vector<std::vector<Item>> cut(std::vector<Item> items) const;
+    void plus_goes_on(std::vector<std::vector<Item>>& clauses) const;
     void one_weight_each(std::vector<std::vector<Item>>& clauses) const;
     bool one_value_each(const std::vector<Item>& items);
     void doubts_after_facts(std::vector<std::vector<Item>>& clauses) const;

@@ -1121,3 +1121,21 @@ TEST_CASE("words taken back, weighed in turn, given to a swarm", "[facts]") {
         {R"(clover in full bloom)", R"(white clover at its peak)"},
     });
 }
+
+TEST_CASE("a plus for both, temperatures of food and honey, labels of other boxes", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(h4 +excluder and super foundation, stung once on the wrist)", R"(h4 excluder on | h4 +super foundation | h4 1 sting)"},
+        {R"(h1 fed 4 litres 2:1, h2 the same, h3 3 litres)", R"(h1 fed 4 L thick syrup | ?h2 "the same" | ?h3 "h3 3 litres" | !same-as-what | !not-understood)"},
+        {R"(thymol on for h1, h2 and the h3)", R"(h1 thymol in | h2 thymol in | h3 thymol in)"},
+        {R"(fed 2 L to h1, h2 and the n1)", R"(h1 fed 2 L syrup | h2 fed 2 L syrup | n1 fed 2 L syrup)"},
+        {R"(brood on 7 in h3)", R"(h3 7 frames of brood)"},
+        {R"(h3 "Smoker went out on me." Check queen again in 10 days.)", R"(h3 "Smoker went out on me." | h3 todo "Check queen again in 10 days")"},
+        {R"(h3 3 queen cups, 0 charged)", R"(h3 3 queen cups | h3 queen cup dry)"},
+        {R"(h4 fed 1 L syrup 1:1 at 30C)", R"(h4 fed 1 L thin syrup | h4 "at 30C" | !only-kept)"},
+        {R"(lot A moisture 17.3% at 22C)", R"(moisture 17.3% lot A | "at 22C" | !only-kept)"},
+        {R"(h1 10 kg gained since 1 May, no, that is h2)", R"(?h1 "10 kg gained" | h1 "no" | ?h1 "that is h2" | !not-understood)"},
+        {R"(h5 B4 stays, 70% full)", R"(h5 "B4 stays" | ?h5 "70% full" | !not-understood)"},
+        {R"(h5 super on under B4)", R"(?h5 "super on under B4" | !not-understood)"},
+        {R"(final weights: h1 61.5 kg, h2 58.0)", R"(h1 weighs 61.5 kg | h2 weighs 58 kg)"},
+    });
+}
