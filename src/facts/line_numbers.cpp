@@ -140,9 +140,10 @@ void LineReader::take_as_hive(Item& number) const {
 
 /// `all but 2 fed 1 kg`, `wash 2 4/300`: numbers that can only be those of hives, wherever they stand.
 void LineReader::numbers_of_hives(std::vector<Item>& items) const {
-    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
-        const bool sampled = i > 0 && items[i + 1].what == What::slash && items[i + 1].m >= 50;
-        const bool left_out = i > 0 && items[i - 1].is("all but") && !may_count(items, i);
+    for (std::size_t i = 1; i < items.size(); ++i) {
+        const bool ends = i + 1 == items.size() || items[i + 1].what == What::stop;
+        const bool sampled = !ends && items[i + 1].what == What::slash && items[i + 1].m >= 50;
+        const bool left_out = items[i - 1].is("all but") && (ends || !may_count(items, i));
         if ((sampled || left_out) && called_by_number(items[i]) != no_hive) take_as_hive(items[i]);
     }
 }

@@ -18,6 +18,7 @@ TEST_CASE("hives called by bare numbers", "[facts]") {
         {R"(1 top super off 34 lb, 2 super off 29½ lb)", R"(hive 1 -top super 34 lb | hive 2 -super 29.5 lb)"},
         {R"(mites 1 3/300, 2 9/300)", R"(hive 1 3/300 mites | hive 2 9/300 mites)"},
         {R"(all but 2 fed 1 gal 2:1)", R"(hive 1 fed 1 gal thick syrup | hive 3 fed 1 gal thick syrup | hive 4 fed 1 gal thick syrup | hive 5 fed 1 gal thick syrup | hive 6 fed 1 gal thick syrup | hive 7 fed 1 gal thick syrup)"},
+        {R"(all fed 1 L except 2, calm)", R"(hive 1 fed 1 L syrup | hive 3 fed 1 L syrup | hive 4 fed 1 L syrup | hive 5 fed 1 L syrup | hive 6 fed 1 L syrup | hive 7 fed 1 L syrup | ?"calm" | !not-understood)"},
         {R"(2 3 formic out, 2 sticky board 140 mites in 3 days)", R"(hive 2 formic acid out | hive 3 formic acid out | hive 2 drop 140 mites in 3 days)"},
         {R"(4 8 frames bees, 5 brood, calm)", R"(hive 4 8 frames of bees | hive 4 5 frames of brood | hive 4 temper calm)"},
         {R"(2 strong, 1 weak)", R"(?"2 strong" | ?"1 weak" | !not-understood | !not-understood)"},
