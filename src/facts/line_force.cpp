@@ -125,7 +125,7 @@ std::size_t LineReader::governed_to(const std::vector<std::vector<Item>>& clause
 bool LineReader::gives_reason(const std::vector<Item>& items, std::size_t at) const {
     static constexpr std::array<std::string_view, 32> words = {"since it's", "since it is", "since it was", "since she", "since there", "as it's", "as it is", "as it was", "as she", "as there", "on account of", "because", "b/c", "cos", "since they", "as they", "but", "though", "although", "even though", "while", "whereas", "by the time", "which i", "which is", "which are", "which was", "which were", "seeing as", "seeing that", "given that", "thanks to"};
     const Item& item = items[at];
-    if (item.what != What::term || !item.is("but") || at == 0 || at + 1 >= items.size()) return false;
+    if (item.what != What::term || !item.is("but") || at == 0 || at + 1 >= items.size() || items[at - 1].is("same as")) return false;   // h2 the same but only 4: not the same
     const std::string said = surface(item);
     const Item& next = items[at + 1];
     const bool amount = next.what == What::value || next.what == What::hives || next.has(Class::count) || next.is("outside frames") || surface(next) == "the";

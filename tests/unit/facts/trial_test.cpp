@@ -1125,7 +1125,7 @@ TEST_CASE("words taken back, weighed in turn, given to a swarm", "[facts]") {
 TEST_CASE("a plus for both, temperatures of food and honey, labels of other boxes", "[facts]") {
     waxtab::test::check_lines({
         {R"(h4 +excluder and super foundation, stung once on the wrist)", R"(h4 excluder on | h4 +super foundation | h4 1 sting)"},
-        {R"(h1 fed 4 litres 2:1, h2 the same, h3 3 litres)", R"(h1 fed 4 L thick syrup | ?h2 "the same" | ?h3 "h3 3 litres" | !same-as-what | !not-understood)"},
+        {R"(h1 fed 4 litres 2:1, h2 the same, h3 3 litres)", R"(h1 fed 4 L thick syrup | h2 fed 4 L thick syrup | h3 fed 3 L thick syrup)"},
         {R"(thymol on for h1, h2 and the h3)", R"(h1 thymol in | h2 thymol in | h3 thymol in)"},
         {R"(fed 2 L to h1, h2 and the n1)", R"(h1 fed 2 L syrup | h2 fed 2 L syrup | n1 fed 2 L syrup)"},
         {R"(brood on 7 in h3)", R"(h3 7 frames of brood)"},
