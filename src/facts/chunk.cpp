@@ -82,13 +82,11 @@ void another_one(Items& items) {
 void noughts(Items& items) {
     for (std::size_t i = 0; i + 1 < items.size(); ++i) {
         const bool nought = is_count(items[i]) && items[i].text == "0" && items[i].value.unit == Unit::piece;
-        if (nought && items[i + 1].is("charged")) {   // 3 queen cups, 0 charged
-            items[i].what = What::term, items[i].text.clear(), items[i].value = {};
-            items[i].words = {table_word("none", Class::negation)};
-        }
-        if (!nought || !(items[i + 1].is("egg") || items[i + 1].is("larva") || items[i + 1].is("brood") || items[i + 1].is("sealed brood") || items[i + 1].is("queen cell") || items[i + 1].is("cup"))) continue;
+        static constexpr std::array<std::string_view, 6> seen = {"egg", "larva", "brood", "sealed brood", "queen cell", "cup"};
+        const bool charged = items[i + 1].is("charged");   // 3 queen cups, 0 charged
+        if (!nought || !(charged || std::any_of(seen.begin(), seen.end(), [&](std::string_view t) { return items[i + 1].is(t); }))) continue;
         items[i].what = What::term, items[i].text.clear(), items[i].value = {};
-        items[i].words = {table_word("not", Class::negation)};
+        items[i].words = {table_word(charged ? "none" : "not", Class::negation)};
     }
 }
 

@@ -92,7 +92,7 @@ bool Itemiser::day() {
     else if (small(next) && month_word(next + 1)) found = near(small(next), month_word(next + 1)), length = 2;
     else if (month_word(next) && small(next + 1) && (t->text != "may" || after_preposition)) found = near(small(next + 1), month_word(next)), length = 2;
     else if (after_preposition && t->type == Token::Type::ordinal) found = latest_of_month(static_cast<unsigned>(t->n), noted), length = 1;
-    else if ((after_preposition || year_number(next + 2)) && t->type == Token::Type::slash && !t->value.said() && (after_preposition || symbol(next + 1, "/")) && context_.settings->date_order != DateOrder::unset) {
+    else if (t->type == Token::Type::slash && !t->value.said() && (after_preposition || (symbol(next + 1, "/") && year_number(next + 2))) && context_.settings->date_order != DateOrder::unset) {
         const bool dm = context_.settings->date_order == DateOrder::day_month;
         found = near(static_cast<unsigned>(dm ? t->n : t->m), static_cast<unsigned>(dm ? t->m : t->n)), length = 1;
     } else if (due) return false;

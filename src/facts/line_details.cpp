@@ -14,6 +14,13 @@ namespace waxtab {
 using grammar::Class;
 using What = Item::What;
 
+namespace {
+
+/// What a treatment that stays in is counted in.
+bool is_strip(const Item& i) { return i.is("strip") || i.is("pad") || i.is("tray"); }
+
+}  // namespace
+
 /// `strips in on 15/8, out by 29/8`: how long they stay is counted from the day they went in; a date without its year is
 /// the first after that day.
 Measure LineReader::stay_of(const Fact& treatment, Day due) const {
@@ -33,7 +40,7 @@ bool LineReader::due_of_the_treatment(const std::vector<Item>& items) {
         if (i.what == What::day && i.text == "due" && !day) day = &i;
         else if (i.what == What::value && i.value.dimension == Dimension::duration && !stay) stay = &i;   // off in 14 days
         else if (i.is("out") || i.is("off") || i.is("due out")) out = true;
-        else if (i.is("strip") || i.is("pad") || i.is("tray")) worn = true;
+        else if (is_strip(i)) worn = true;
         else if (!i.idle() && !i.has(Class::link) && !(i.is("in") && !stay)) return false;
     }
     if (!out || !day == !stay) return false;
@@ -57,7 +64,7 @@ bool LineReader::treatment_out_again(const std::vector<Item>& items) {
     for (const Item& i : items) {
         if (i.what == What::day && i.text != "due" && !day) day = &i;
         else if (i.is("out") || i.is("off") || i.is("taken off")) out = true;
-        else if (!i.idle() && !i.has(Class::link) && !i.is("strip") && !i.is("pad") && !i.is("tray") && surface(i) != "came") return false;
+        else if (!i.idle() && !i.has(Class::link) && !is_strip(i) && surface(i) != "came") return false;
     }
     const auto in = std::find_if(out_->rbegin(), out_->rend() - static_cast<std::ptrdiff_t>(first_of_line_), [](const RawFact& r) { return r.fact.kind == Kind::treatment_on; });
     if (!day || !out || in == out_->rend() - static_cast<std::ptrdiff_t>(first_of_line_)) return false;
@@ -165,7 +172,7 @@ bool LineReader::went_with_the_split(const std::vector<Item>& items) {
 
 /// `flumethrin strips in, 4 each`: how many strips at each of the hives. True when it is.
 bool LineReader::strips_each(const std::vector<Item>& items) {
-    const bool noun = items.size() == 3 && (items[1].is("strip") || items[1].is("pad") || items[1].is("tray"));
+    const bool noun = items.size() == 3 && is_strip(items[1]);
     const int said = items.empty() ? 0 : items[0].has(Class::count) ? static_cast<int>(items[0].word(Class::count)->number) : bare_number(items[0]) && items[0].value.amount % 1000 == 0 ? static_cast<int>(items[0].value.amount / 1000) : 0;
     const bool so_many = (items.size() == 2 || noun) && said > 0 && says_each(items.back());
     if (!so_many || out_->size() <= first_of_sentence_) return false;
@@ -242,8 +249,7 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
         both.push_back(std::move(comma));
     }
     // amitraz strips in, 4 strips
-    const auto strips = [](const Item& i) { return i.is("strip") || i.is("pad") || i.is("tray"); };
-    if (items.size() == 2 && strips(items[1])) std::erase_if(both, [&](const Item& i) { return strips(i) && i.is(items[1].words.front()->term); });
+    if (items.size() == 2 && is_strip(items[1])) std::erase_if(both, [&](const Item& i) { return is_strip(i) && i.is(items[1].words.front()->term); });
     const auto details = std::find_if(items.begin(), items.end(), [](const Item& i) { return !i.has(Class::link) || i.is("with"); });   // and they come out August 1
     both.insert(both.end(), details, items.end());
     if (subject_.several()) std::erase_if(both, [&](const Item& i) { return says_each(i); });   // super off, 14 kg each

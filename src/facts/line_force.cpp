@@ -16,18 +16,17 @@ using What = Item::What;
 
 namespace {
 
-/// Words that put an event out of force without asking for anything to be done.
-bool wishful(std::string_view surface) {
-    static constexpr std::array<std::string_view, 30> words = {"ought to have", "thinking of", "thinking about", "should've", "could've", "would've", "could", "might", "may", "would", "could have", "might have", "may have", "must have",
-        "should have", "was going to", "were going to", "meant to", "forgot", "forgot to", "wish", "expect", "expecting", "hope", "hoping",
-        "waiting for", "wait", "considering", "ready for", "soon"};
-    return std::find(words.begin(), words.end(), surface) != words.end();
-}
-
 /// What was not done, and cannot be any more: only that.
 bool regret(std::string_view surface) {
     static constexpr std::array<std::string_view, 10> words = {"ought to have", "should've", "should have", "could've", "could have", "would've", "forgot", "forgot to", "was going to", "were going to"};
     return std::find(words.begin(), words.end(), surface) != words.end();
+}
+
+/// Words that put an event out of force without asking for anything to be done.
+bool wishful(std::string_view surface) {
+    static constexpr std::array<std::string_view, 20> words = {"thinking of", "thinking about", "could", "might", "may", "would", "might have", "may have", "must have", "meant to", "wish", "expect", "expecting",
+        "hope", "hoping", "waiting for", "wait", "considering", "ready for", "soon"};
+    return regret(surface) || std::find(words.begin(), words.end(), surface) != words.end();
 }
 
 /// Begins to tell of the bees.
@@ -129,11 +128,11 @@ bool LineReader::gives_reason(const std::vector<Item>& items, std::size_t at) co
     const std::string said = surface(item);
     const Item& next = items[at + 1];
     const bool amount = next.what == What::value || next.what == What::hives || next.has(Class::count) || next.is("outside frames") || surface(next) == "the";
-    // never built up so I united it with h7: the denial reaches no further
-    const auto negation = [](const Item& i) { return i.has(Class::negation); };
-    const bool then_did = said == "so" && (surface(next) == "i" || surface(next) == "we") && std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(at), negation) && std::none_of(items.begin() + static_cast<std::ptrdiff_t>(at), items.end(), negation);
-    const bool so_not = said == "so" && (surface(next) == "i" || surface(next) == "we") && std::none_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(at), negation) && std::any_of(items.begin() + static_cast<std::ptrdiff_t>(at), items.end(), negation);   // heavy so I didn't feed
-    return then_did || so_not || (!(said == "but" && amount) && std::find(words.begin(), words.end(), said) != words.end());
+    // never built up so I united it with h7, heavy so I didn't feed: a denial on one side reaches no further
+    const auto denied = [&](auto from, auto to) { return std::any_of(from, to, [](const Item& i) { return i.has(Class::negation); }); };
+    const auto here = items.begin() + static_cast<std::ptrdiff_t>(at);
+    const bool one_denied = said == "so" && (surface(next) == "i" || surface(next) == "we") && denied(items.begin(), here) != denied(here, items.end());
+    return one_denied || (!(said == "but" && amount) && std::find(words.begin(), words.end(), said) != words.end());
 }
 
 /// `gave it a frame of eggs from h7 and will check for cells`: the deed before the plan was done.

@@ -16,6 +16,14 @@ namespace waxtab {
 using grammar::Class;
 using What = Item::What;
 
+namespace {
+
+void take_out(std::vector<HiveId>& hives, const std::vector<HiveId>& without) {
+    std::erase_if(hives, [&](HiveId h) { return std::find(without.begin(), without.end(), h) != without.end(); });
+}
+
+}  // namespace
+
 /// `h1 and Low wall, 1 gallon each`: a hive nobody set up.
 void LineReader::strangers_in_the_list(std::vector<Item>& items) {
     if (items.size() < 3 || !items[0].is("and")) return;
@@ -50,8 +58,7 @@ void LineReader::head(std::vector<Item>& items, const std::vector<Token>& tokens
         const bool but_not = items.size() > 2 && items[0].is("but") && items[1].has(Class::negation) && items[2].what == What::hives;
         const bool but = items.size() > 1 && items[0].is("all but") && items[1].what == What::hives;
         if (but_not || but) {
-            const std::vector<HiveId> without = items[but_not ? 2 : 1].hives;
-            std::erase_if(subject_.hives, [&](HiveId h) { return std::find(without.begin(), without.end(), h) != without.end(); });
+            take_out(subject_.hives, items[but_not ? 2 : 1].hives);
             items.erase(items.begin(), items.begin() + (but_not ? 3 : 2));
         }
         strangers_in_the_list(items);
@@ -106,9 +113,9 @@ void LineReader::but_not_these(std::vector<Item>& items) const {
 std::vector<Item> LineReader::exception_at_the_end(std::vector<Item>& items) {
     const auto end = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.what == What::stop; });
     if (!(subject_.all || subject_.several()) || end - items.begin() < 3 || !((end - 2)->is("all but") || (end - 2)->is("but")) || (end - 1)->what != What::hives || !(end - 1)->unknown_hives.empty()) return {};
-    const std::vector<HiveId> without = (end - 1)->hives;
+    const std::vector<HiveId>& without = (end - 1)->hives;
     subject_.but.insert(subject_.but.end(), without.begin(), without.end());
-    std::erase_if(subject_.hives, [&](HiveId h) { return std::find(without.begin(), without.end(), h) != without.end(); });
+    take_out(subject_.hives, without);
     const auto sentence_ends = std::find_if(end, items.end(), sentence_end);
     std::vector<Item> rest;
     if (end != sentence_ends) rest.assign(end + 1, sentence_ends);

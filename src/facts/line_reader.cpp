@@ -380,9 +380,9 @@ bool LineReader::minus_or_dash(const std::vector<Item>& items) {
 
 /// `all supers full but h3`.
 bool LineReader::leaves_out(const std::vector<Item>& items) {
-    for (std::size_t i = 2; i < items.size(); ++i)
-        if (items[i].what == What::hives && items[i].role == Item::Role::none && (items[i - 1].is("all but") || items[i - 1].is("but")) && i + 1 == items.size()) return true;
-    return false;
+    if (items.size() < 3 || items.back().what != What::hives || items.back().role != Item::Role::none) return false;
+    const Item& before = items[items.size() - 2];
+    return before.is("all but") || before.is("but");
 }
 
 /// `no queen cells in any`: in any of the hives, where the line is about several; of one hive it may be its boxes. True when that is asked.

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -158,12 +159,11 @@ void LineReader::frames_of_the_nuc(RawFact& raw) {
 
 /// Asks for the hive, once a line.
 void LineReader::ask_hive(Span where) {
+    if (std::exchange(complained_, true)) return;
     const HiveId usual = lexicon_.hive("h3");
     const std::string hive = journal_.hives.empty() ? "h3" : hive_words(journal_, usual == no_hive ? 0 : usual);
-    if (!complained_)
-        journal_.diagnostics.push_back({"no-hive", Severity::error, where, fmt::format("'{}': at which hive?", journal_.sources.text(where)), "no hive named",
-                                        fmt::format("begin the line with the hive, for example `{} {}`", hive, journal_.sources.text(where)), {}});
-    complained_ = true;
+    journal_.diagnostics.push_back({"no-hive", Severity::error, where, fmt::format("'{}': at which hive?", journal_.sources.text(where)), "no hive named",
+                                    fmt::format("begin the line with the hive, for example `{} {}`", hive, journal_.sources.text(where)), {}});
 }
 
 void LineReader::take(Solution solution, std::optional<Day> happened) {
