@@ -78,6 +78,29 @@ void another_one(Items& items) {
     }
 }
 
+/// `h2 and h4 went to mill`, `taken up to the moor`: moved.
+void gone_to_a_yard(Items& items) {
+    const auto yard = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.what == What::yard; });
+    auto to = yard;
+    while (to != items.begin() && (to - 1)->has(Class::filler)) --to;
+    if (yard == items.end() || to == items.begin() || !(to - 1)->is("to")) return;
+    auto verb = --to;
+    while (verb != items.begin() && ((verb - 1)->has(Class::filler) || (verb - 1)->is("gained") || (verb - 1)->is("off") || (verb - 1)->is("out"))) --verb;
+    if (verb == items.begin()) return;
+    --verb;
+    const bool taken = verb->is("taken off") && verb->end - verb->begin <= 5;
+    if (!(verb->what == What::unknown && (verb->text == "went" || verb->text == "gone")) && !taken) return;
+    verb->what = What::term, verb->text.clear();
+    verb->words = {table_word("moved", Class::done)};
+    items.erase(verb + 1, to);
+}
+
+/// `super all drawn`: fully.
+void all_drawn(Items& items) {
+    for (std::size_t i = 1; i + 1 < items.size(); ++i)
+        if (items[i].is("all") && items[i].end - items[i].begin == 3 && items[i + 1].is("drawn") && (is_super(items[i - 1]) || items[i - 1].what == What::box || items[i - 1].has(Class::which))) items[i].words = {table_word("fully", Class::amount)};
+}
+
 /// `0 eggs`: none.
 void noughts(Items& items) {
     for (std::size_t i = 0; i + 1 < items.size(); ++i) {
@@ -352,6 +375,8 @@ bool second_choice(const Item& i) {
 void counts(Items& items) {
     for (std::size_t i = 0; i + 1 < items.size(); ++i) {
         if (!is_count(items[i]) || items[i].value.unit != Unit::piece || items[i].text == "x" || items[i].text == "nth") continue;
+        const bool of_what_is_before = i > 1 && items[i - 1].is("on") && counted_in_frames(items[i - 2]) && !items[i + 1].is("frame") && !items[i + 1].is("seam") && !items[i + 1].is("brood box") && !items[i + 1].is("box");   // BIAS on 7 wet super back on
+        if (of_what_is_before) continue;
         std::size_t noun = i + 1;
         while (noun < items.size() && noun < i + 4 && !countable(items[noun]) && adjective(items[noun])) ++noun;
         if (noun >= items.size() || !countable(items[noun])) {
@@ -444,6 +469,8 @@ void chunk(std::vector<Item>& items, const ItemContext& context) {
     about_words(items);
     another_one(items);
     noughts(items);
+    all_drawn(items);
+    gone_to_a_yard(items);
     number_words(items);
     courses(items);
     frames_out_of(items);

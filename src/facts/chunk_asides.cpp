@@ -53,10 +53,14 @@ void by_the_clock(std::vector<Item>& items) {
 }
 
 void weather_until(std::vector<Item>& items) {
-    // 22C and still: no wind
-    const auto of_the_day = [](const Item& i) { return i.has(Class::weather) || (i.what == What::value && i.value.dimension == Dimension::temperature); };
+    const auto degrees = [](const Item& i) { return i.what == What::value && i.value.dimension == Dimension::temperature; };
+    const auto of_the_day = [&](const Item& i) { return i.has(Class::weather) || degrees(i); };
     if (std::none_of(items.begin(), items.end(), of_the_day)) return;
-    if (items.size() > 1 && items.back().is("still")) items.back().words = {table_word("calm weather", Class::weather)};
+    // 22C and still: no wind. Not in `h4 calm still`
+    const auto of_nothing_else = [&](const Item& i) { return degrees(i) || (i.has(Class::weather) && i.words.size() == 1); };
+    const bool weather = std::all_of(items.begin(), items.end() - 1, [&](const Item& i) { return of_the_day(i) || i.has(Class::link) || i.idle(); });
+    const bool linked = items.size() > 2 && items[items.size() - 2].is("and");   // fine and still
+    if (items.back().is("still") && weather && (linked || std::any_of(items.begin(), items.end() - 1, of_nothing_else))) items.back().words = {table_word("calm weather", Class::weather)};
     for (std::size_t i = 0; i + 1 < items.size(); ++i)
         if (items[i].is("when") && is_count(items[i + 1]) && items[i + 1].value.unit == Unit::piece) pass_over(items[i]), pass_over(items[i + 1]);
 }

@@ -20,6 +20,16 @@ int weekday_of(std::string_view word) {
     return -1;
 }
 
+/// The two numbers of `8-15`; noughts for anything else.
+std::pair<unsigned, unsigned> dashed(const Token& t) {
+    const std::size_t dash = t.text.find('-');
+    const auto digits = [](std::string_view s) { return !s.empty() && s.size() < 3 && s.find_first_not_of("0123456789") == s.npos; };
+    if (t.type != Token::Type::number || dash == t.text.npos) return {};
+    const std::string first = t.text.substr(0, dash), second = t.text.substr(dash + 1);
+    if (!digits(first) || !digits(second)) return {};
+    return {static_cast<unsigned>(std::stoi(first)), static_cast<unsigned>(std::stoi(second))};
+}
+
 /// The latest such day not after `noted`.
 std::optional<Day> latest(unsigned day, unsigned month, Day noted) {
     const date::year_month_day now{noted};
@@ -91,7 +101,10 @@ bool Itemiser::day() {
     if (t->type == Token::Type::date) found = day_from_iso(t->text), length = 1;
     else if (small(next) && month_word(next + 1)) found = near(small(next), month_word(next + 1)), length = 2;
     else if (month_word(next) && small(next + 1) && (t->text != "may" || after_preposition)) found = near(small(next + 1), month_word(next)), length = 2;
-    else if (after_preposition && t->type == Token::Type::ordinal) found = latest_of_month(static_cast<unsigned>(t->n), noted), length = 1;
+    else if (const auto [n, m] = dashed(*t); due && n > 0 && context_.settings->date_order != DateOrder::unset) {   // by 8-15
+        const bool dm = context_.settings->date_order == DateOrder::day_month;
+        found = near(dm ? n : m, dm ? m : n), length = 1;
+    } else if (after_preposition && t->type == Token::Type::ordinal) found = latest_of_month(static_cast<unsigned>(t->n), noted), length = 1;
     else if (t->type == Token::Type::slash && !t->value.said() && (after_preposition || (symbol(next + 1, "/") && year_number(next + 2))) && context_.settings->date_order != DateOrder::unset) {
         const bool dm = context_.settings->date_order == DateOrder::day_month;
         found = near(static_cast<unsigned>(dm ? t->n : t->m), static_cast<unsigned>(dm ? t->m : t->n)), length = 1;

@@ -129,7 +129,13 @@ void LineReader::unread(const std::vector<Item>& items) {
     const bool how_full = boxes_unread_ && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::amount) && !i.is("started"); });   // maybe a third full
     const bool one_there = std::any_of(items.begin(), items.end(), [&](const Item& i) { return says_another(i); }) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });   // and another on h5
     const bool left_on = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::count); }) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("still on"); });   // honey off, one left on
-    const bool flagged = number || placed || left_on || one_there || how_full || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
+    // no eggs and super on: is that denied as well?
+    const auto link = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("and"); });
+    const auto denied = [](const Item& i) { return i.has(Class::negation); };
+    const bool after_denial = link != items.end() && std::any_of(items.begin(), link, denied) && std::none_of(items.begin(), link, [](const Item& i) { return i.has(Class::done) || i.what == What::sign; }) && std::none_of(link, items.end(), denied) && tells_of_a_deed({link, items.end()});
+    const bool each_there = std::any_of(items.begin(), items.end(), [&](const Item& i) { return says_each(i); }) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });   // Gate and Red one each
+    const bool but_there = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("all but"); }) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });   // heavy except h5 light
+    const bool flagged = number || after_denial || each_there || but_there || placed || left_on || one_there || how_full || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
                          (!negated && (tells_of_a_deed(items) || strange_thing_done(items) || (!doubted && std::any_of(items.begin(), items.end(), speaks_of_data))));
     keep_words(items, Kind::remark, negated && eventful(items) ? Reading::Outcome::put_out : Reading::Outcome::remark, negated && eventful(items) ? "not" : "");
     if (!flagged) return;

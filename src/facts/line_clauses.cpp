@@ -235,8 +235,17 @@ void LineReader::needs_after_facts(Clauses& clauses) {
     }
 }
 
-/// `no queen no eggs`: each denial for itself.
-void LineReader::denials_apart(Clauses& clauses) const {
+/// `no queen no eggs`, `excluder off and no cells`: each denial for itself.
+void LineReader::denials_apart(Clauses& clauses) {
+    for (std::size_t c = 0; c < clauses.size(); ++c)
+        for (std::size_t k = 1; k + 2 < clauses[c].size(); ++k) {
+            const Items& items = clauses[c];
+            const auto denied = [](const Item& i) { return i.has(Class::negation); };
+            const bool begins = items[k].is("and") && denied(items[k + 1]) && surface(items[k + 1]) == "no";
+            if (!begins || std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(k), denied) || !reads(part_of(items, 0, k))) continue;
+            break_clause(clauses, c, k, k + 1);
+            break;
+        }
     for (std::size_t c = 0; c < clauses.size(); ++c)
         for (std::size_t k = 2; k + 1 < clauses[c].size(); ++k) {
             const Items& items = clauses[c];

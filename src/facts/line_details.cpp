@@ -44,6 +44,11 @@ bool LineReader::due_of_the_treatment(const std::vector<Item>& items) {
         else if (!i.idle() && !i.has(Class::link) && !(i.is("in") && !stay)) return false;
     }
     if (!out || !day == !stay) return false;
+    // thymol in at all, 2 trays on h3, out by 13 September: of all of them?
+    const auto elsewhere = [&](const RawFact& r) { return r.fact.kind == Kind::treatment_on && !r.fact.second.said() && r.hives != subject_.hives; };
+    const auto here = [&](const RawFact& r) { return r.fact.kind == Kind::treatment_on && !r.fact.second.said() && r.hives == subject_.hives; };
+    const auto line = out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_);
+    if (subject_.said() && std::any_of(line, out_->end(), here) && std::any_of(line, out_->end(), elsewhere)) return keep_asked(span(items), "at which of the hives?", "write a line for each treatment"), true;
     bool told = false;
     for (std::size_t k = first_of_line_; k < out_->size(); ++k) {
         RawFact& raw = (*out_)[k];
@@ -170,16 +175,67 @@ bool LineReader::went_with_the_split(const std::vector<Item>& items) {
     return true;
 }
 
-/// `flumethrin strips in, 4 each`: how many strips at each of the hives. True when it is.
-bool LineReader::strips_each(const std::vector<Item>& items) {
-    const bool noun = items.size() == 3 && is_strip(items[1]);
+/// `flumethrin strips in, 4 each`, `supers on, 2 each`: how many at each of the hives. True when it is.
+bool LineReader::so_many_each(const std::vector<Item>& items) {
+    const bool noun = items.size() == 3 && (is_strip(items[1]) || is_super(items[1]));
     const int said = items.empty() ? 0 : items[0].has(Class::count) ? static_cast<int>(items[0].word(Class::count)->number) : bare_number(items[0]) && items[0].value.amount % 1000 == 0 ? static_cast<int>(items[0].value.amount / 1000) : 0;
     const bool so_many = (items.size() == 2 || noun) && said > 0 && says_each(items.back());
     if (!so_many || out_->size() <= first_of_sentence_) return false;
-    RawFact& strips = out_->back();
-    if (strips.fact.kind != Kind::treatment_on || strips.fact.count >= 0) return false;
-    strips.fact.count = said;
-    reach(strips, span(items).end);
+    RawFact& told = out_->back();
+    const bool of_boxes = told.fact.kind == Kind::super_on && subject_.several();
+    if (!(of_boxes || told.fact.kind == Kind::treatment_on) || told.fact.count >= 0) return false;
+    if (said > 1 || !of_boxes) told.fact.count = said;
+    reach(told, span(items).end);
+    const auto super = std::find_if(last_.items.begin(), last_.items.end(), is_super);
+    if (of_boxes && said > 1 && super != last_.items.end()) {   // , wet: what they hold
+        Item number = items[0];
+        number.begin = number.end = super->begin;
+        last_.items.insert(super, std::move(number));
+    }
+    return true;
+}
+
+/// `9/300 (3%)`, `12 mites in 3 days, 4 a day`: worked out from what was just counted, so it says nothing more. True when it is, and right.
+bool LineReader::worked_out_again(const std::vector<Item>& items) {
+    if (items.empty() || out_->size() <= first_of_sentence_ || out_->back().fact.kind != Kind::mites || names_hive(items)) return false;
+    RawFact& told = out_->back();
+    const Item* number = nullptr;
+    bool daily = false;
+    for (const Item& i : items) {
+        if (i.what == What::value && i.text != "nth" && !number) number = &i;
+        else if (i.is("per day")) daily = true;
+        else if (!i.idle() && !i.has(Class::link) && !i.has(Class::about) && !i.is("mite") && !stop(i, "=")) return false;
+    }
+    const bool share = number && number->value.dimension == Dimension::share && !daily && told.fact.value.unit == Unit::piece && told.fact.value.amount > 0;
+    const bool rate = number && daily && number->value.dimension == Dimension::count && told.fact.second.said() && told.fact.second.amount > 0;
+    if (!share && !rate) return false;
+    // |counted - written|, to within half of the last digit written; both times ten and times what it is a share or a rate of
+    const std::int64_t whole = share ? told.fact.value.amount : told.fact.second.amount;
+    const std::int64_t off = std::abs(std::int64_t{told.fact.count} * (share ? 10'000'000 : 10'000) - 10 * number->value.amount * whole);
+    const bool decimals = number->text.find_first_of(".,") != std::string::npos;
+    const std::int64_t half_digit = share ? (decimals ? 6 : 51) : (decimals ? 510 : 5100);
+    if (off > half_digit * whole) return keep_asked(span(items), "that is not what was counted", "leave out what is worked out, or mend the count"), true;
+    reach(told, span(items).end);
+    return true;
+}
+
+/// `extracted 20 kg from h2, 11 kg from h3`: extracted as well. True when it is.
+bool LineReader::honey_of_another(const std::vector<Item>& items) {
+    if (out_->size() <= first_of_sentence_ || out_->back().fact.kind != Kind::extracted || !out_->back().fact.value.said()) return false;
+    const Item* mass = nullptr;
+    const Item* hive = nullptr;
+    for (const Item& i : items) {
+        if (is_mass(i) && !mass) mass = &i;
+        else if (i.what == What::hives && i.unknown_hives.empty() && !hive) hive = &i;
+        else if (!i.idle() && !i.has(Class::link) && !i.is("from") && !i.is("net") && !i.is("honey")) return false;
+    }
+    const bool others = mass && hive && std::none_of(items.begin(), items.end(), [&](const Item& i) { return &i < mass && &i == hive; }) && out_->back().fact.hives != hive->hives && !out_->back().fact.hives.empty();
+    if (!others) return false;
+    RawFact raw = out_->back();
+    raw.fact.value = mass->value;
+    raw.fact.hives = hive->hives;
+    put_at(std::move(raw), {}, span(items));
+    last_.set = false;
     return true;
 }
 
@@ -227,6 +283,8 @@ bool LineReader::weight_of_the_super_off(const std::vector<Item>& items) {
 /// (`alone`) is no part of a name or remark before it.
 bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     if (!last_.set) return false;
+    const bool denial = std::all_of(last_.items.begin(), last_.items.end(), [](const Item& i) { return i.idle() || i.has(Class::negation); });
+    if (denial) return false;   // no, too much brood
     const bool of_the_hive = names_hive(items) && std::any_of(items.begin(), items.end(), is_mass);
     if (of_the_hive) return false;   // super off, hive 40 kg
     // put a super on h4, another on h5: no detail of the one on h4
@@ -281,6 +339,10 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     const bool another_food = joined.kind == Kind::feed && last_.out < out_->size() && !syrup(joined.detail) && syrup((*out_)[last_.out].fact.detail) && (!(*out_)[last_.out].fact.manner.empty() || (*out_)[last_.out].fact.detail.size() > std::string_view{"syrup"}.size());
     const bool feeder_put = alone && told_last == Kind::feed && !items.front().is("in") && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("feeder"); });   // fed 1 litre, feeder on
     if (another_food || feeder_put) return false;
+    // 3 cells, left the open one: not three of them
+    const auto numbered = [](const std::vector<Item>& k) { return std::any_of(k.begin(), k.end(), holds_number); };
+    const bool not_so_many = joined.kind == Kind::cells_left || (joined.kind == Kind::cells_removed && numbered(items));
+    if (not_so_many && numbered(last_.items)) return false;
     // requeened, Q from Ann, yellow: the name ends at the comma
     const auto swallows = [&](const Candidate& c, std::size_t k) {
         const Fact& now = c.fact;

@@ -122,7 +122,7 @@ std::size_t LineReader::governed_to(const std::vector<std::vector<Item>>& clause
 
 /// `excluder off because they won't go through`: the reason is a clause of its own. Not in `all capped but one`.
 bool LineReader::gives_reason(const std::vector<Item>& items, std::size_t at) const {
-    static constexpr std::array<std::string_view, 32> words = {"since it's", "since it is", "since it was", "since she", "since there", "as it's", "as it is", "as it was", "as she", "as there", "on account of", "because", "b/c", "cos", "since they", "as they", "but", "though", "although", "even though", "while", "whereas", "by the time", "which i", "which is", "which are", "which was", "which were", "seeing as", "seeing that", "given that", "thanks to"};
+    static constexpr std::array<std::string_view, 40> words = {"as i'm", "as i", "as we're", "as we", "since i'm", "since i", "since we're", "since we", "since it's", "since it is", "since it was", "since she", "since there", "as it's", "as it is", "as it was", "as she", "as there", "on account of", "because", "b/c", "cos", "since they", "as they", "but", "though", "although", "even though", "while", "whereas", "by the time", "which i", "which is", "which are", "which was", "which were", "seeing as", "seeing that", "given that", "thanks to"};
     const Item& item = items[at];
     if (item.what != What::term || !item.is("but") || at == 0 || at + 1 >= items.size() || items[at - 1].is("same as")) return false;   // h2 the same but only 4: not the same
     const std::string said = surface(item);
@@ -164,6 +164,14 @@ void LineReader::doubts_join_what_they_doubt(std::vector<std::vector<Item>>& cla
         std::vector<Item>& whose = clauses[c > 0 ? c - 1 : 0];
         whose.insert(c > 0 ? whose.end() : whose.begin(), doubt.begin(), doubt.end());
     }
+}
+
+/// `might requeen, mean, 2 stings`: a number that a wish takes with it is not passed over in silence.
+void LineReader::more_than_a_wish(Span where, const std::string& because) {
+    if (!wishful(because) || regret(because)) return;
+    out_->back().fact.detail = "flagged";
+    journal_.diagnostics.push_back({"in-doubt", Severity::warning, where, fmt::format("'{}' is kept as a remark", journal_.sources.text(where)), fmt::format("because of '{}'", because),
+                                    fmt::format("begin a new sentence for what is so, apart from '{}'", because), {}});
 }
 
 /// A guess or a question about something that happened: kept as it is; with a number in it, said so.

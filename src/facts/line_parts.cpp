@@ -32,6 +32,16 @@ bool any_hive(const std::vector<Item>& items) {
 
 bool is_one(const Item& i) { return i.what == What::value && i.value.unit == Unit::piece && i.value.amount == 1000; }
 
+/// `half full already`: begins with how full, and puts nothing.
+bool first_says_how_full(const std::vector<Item>& items) {
+    const auto first = std::find_if(items.begin(), items.end(), [](const Item& i) { return !i.idle() && !i.has(Class::about); });
+    return first != items.end() && !eventful(items) && (first->has(Class::amount) || (first->what == What::value && first->value.dimension == Dimension::share));
+}
+
+bool any_frames(const std::vector<Item>& items) {
+    return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("frame") || i.is("frames of brood") || i.is("frames of stores"); });
+}
+
 bool is_hives(const Item& i) { return i.what == What::hives; }
 
 /// Of a hive and the mites counted there, and of nothing else.
@@ -114,8 +124,8 @@ std::size_t LineReader::parts_of_a_whole(const std::vector<std::vector<Item>>& c
     return end - at;
 }
 
-/// True when the part is read in one way by itself. An event needs a word that says it was done.
-bool LineReader::reads(const std::vector<Item>& part) {
+/// The one way in which the part is read by itself, if there is one.
+std::optional<LineReader::Solution> LineReader::only_way(const std::vector<Item>& part) {
     Clause p;
     p.items = part;
     take_doubt_and_day(p);
@@ -123,15 +133,37 @@ bool LineReader::reads(const std::vector<Item>& part) {
     std::erase_if(p.items, [](const Item& i) { return i.what == What::hives && i.role == Item::Role::none; });
     std::vector<Solution> ways = solve(p.items);
     if (ways.empty()) std::erase_if(p.items, [](const Item& i) { return i.what == What::hives; }), ways = solve(p.items);
-    if (ways.size() != 1 || ways.front().candidates.empty()) return false;
-    const bool event = std::any_of(ways.front().candidates.begin(), ways.front().candidates.end(), [](const Candidate& c) { return is_event(c.fact.kind); });
-    return !event || eventful(part);
+    if (ways.size() != 1 || ways.front().candidates.empty()) return {};
+    return std::move(ways.front());
+}
+
+/// True when the part is read in one way by itself. An event needs a word that says it was done.
+bool LineReader::reads(const std::vector<Item>& part) {
+    const std::optional<Solution> way = only_way(part);
+    return way && (eventful(part) || std::none_of(way->candidates.begin(), way->candidates.end(), [](const Candidate& c) { return is_event(c.fact.kind); }));
+}
+
+/// `took the top super off h3 and h4 strong`: what was seen, or treated, and nothing that could be taken or given.
+bool LineReader::seen_by_itself(const std::vector<Item>& part) {
+    const std::optional<Solution> way = only_way(part);
+    const auto seen = [](const Candidate& c) {
+        const Kind k = c.fact.kind;
+        return (seen_of_colony(k) && !of_frames(c.fact)) || (takes_box_from_before(k) && c.fact.value.unit != Unit::frame) || k == Kind::queen_cells || k == Kind::cups || k == Kind::mites || k == Kind::hive_weight || k == Kind::pollen || k == Kind::pest || k == Kind::disease || k == Kind::feeder_state || k == Kind::treatment || k == Kind::stings;
+    };
+    return way && std::all_of(way->candidates.begin(), way->candidates.end(), seen);
+}
+
+/// One deed, its verb with it.
+bool LineReader::reads_as_one(const std::vector<Item>& part) {
+    const std::optional<Solution> way = only_way(part);
+    return way && way->candidates.size() == 1;
 }
 
 /// The part after a link with the verb of the part before it, where it has none and reads with that.
 std::vector<Item> LineReader::with_the_verb_of(const std::vector<Item>& left, std::vector<Item> right) {
     const auto done = std::find_if(left.rbegin(), left.rend(), goes_on_to_the_next);
     if (done == left.rend() || eventful(right)) return right;
+    if (!done->is("cells removed") && !done->is("left") && seen_by_itself(right)) return right;
     std::vector<Item> with_verb{*done};
     with_verb.insert(with_verb.end(), right.begin(), right.end());
     with_verb.front().begin = with_verb.front().end = right.front().begin;
@@ -144,7 +176,7 @@ std::vector<Item> LineReader::with_the_verb_of(const std::vector<Item>& left, st
         with_ratio[2].begin = with_ratio[2].end = right.front().end;
         if (reads(with_ratio)) return with_ratio;
     }
-    if (reads(with_verb)) return with_verb;
+    if (reads_as_one(with_verb)) return with_verb;
     box_ = any_hive(right) ? BoxChoice{} : box_;   // of the other hive
     return right;
 }
@@ -158,11 +190,17 @@ bool LineReader::parts_at_links(const Clause& c) {
     if (!c.doubt.empty() || std::any_of(all.begin(), all.end(), stops_it)) return false;
     for (std::size_t k = 1; k + 1 < all.size(); ++k) {
         const bool colon = stop(all[k], ":");
+        // a frame of eggs and brood from h2: all of it
+        const auto from = std::find_if(all.begin() + static_cast<std::ptrdiff_t>(k), all.end(), [](const Item& i) { return i.is("from"); });
+        if (from != all.end() && any_hive({from, all.end()}) && !eventful({all.begin() + static_cast<std::ptrdiff_t>(k), from}) && any_frames({all.begin(), all.begin() + static_cast<std::ptrdiff_t>(k)})) continue;
         if (!all[k].is("and") && !all[k].is("with") && surface(all[k]) != "so" && !colon) continue;
         if (colon && !plain_talk({all.begin(), all.begin() + static_cast<std::ptrdiff_t>(k)})) continue;
         if (all[k].is("with") && all[k + 1].has(Class::plant)) continue;   // half full with rape
         std::vector<Item> left(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(k));
         std::vector<Item> right(all.begin() + static_cast<std::ptrdiff_t>(k) + 1, all.end());
+        // super on and half full: which was there?
+        const bool bare_on = left.back().is("on") && std::any_of(left.begin(), left.end(), is_super) && std::none_of(left.begin(), left.end(), goes_on_to_the_next);
+        if (bare_on && all[k].is("and") && first_says_how_full(right)) return keep_asked(span(all), "put on, or on already?", "write `+super` if it went on, `top half full` if it was there"), true;
         const auto measured = [](const Item& i) { return i.what == What::value || i.what == What::slash || i.counted || i.has(Class::count); };
         if (right.size() == 1 && right.front().is("full") && std::any_of(left.begin(), left.end(), measured)) continue;   // 6 of ten drawn and filled
         // Of a part that is not read, what stands beside it may be a detail; not where it has its own verb.
@@ -345,7 +383,7 @@ std::size_t LineReader::other_hive_at(const std::vector<Item>& items) const {
         const bool named = std::any_of(items.begin(), link, is_hives);
         const auto begins = std::find_if(link + 1, items.end(), [](const Item& i) { return !i.idle() && !i.is("in") && !i.is("on"); });
         const bool goes_on = (named || (headed_ && subject_.said())) && begins != items.end() && one_hive(*begins) && !is_hives(items[k - 1]);
-        const bool at_the_ends = one_hive(items[k - 1]) && one_hive(items.back()) && std::none_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation); });
+        const bool at_the_ends = one_hive(items[k - 1]) && one_hive(items.back());
         const bool own_deeds = named && eventful({items.begin(), link}) && (link + 1)->has(Class::done) && !on_or_off(*(link + 1));
         if (goes_on || at_the_ends || own_deeds) return k;
     }

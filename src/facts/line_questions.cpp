@@ -1,6 +1,7 @@
 #include "facts/line_reader.hpp"
 
 #include <algorithm>
+#include <array>
 
 #include "facts/clause_words.hpp"
 #include "facts/slots.hpp"
@@ -55,17 +56,19 @@ std::optional<LineReader::Question> LineReader::which_box(const Fact& fact, Span
     const bool weighed_it = said.find("it weigh") != std::string::npos || said.find("they weigh") != std::string::npos;
     const bool of_what = boxes_unread_ && kind == Kind::hive_weight && !names_hive(last_.items) && (weighed_it || said.find("weigh") == std::string::npos);
     if (of_what) return Question{"the super, or the hive?", "say what weighed that much, for example `top weighs 15 kg`"};
-    // top 40% capped, bottom 80%; not top full, 40% capped, bottom 80%
-    const bool full_told = std::any_of(sentence, out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::full; });
+    // top 40% capped, bottom 80%; both full, top 90% capped, bottom a third; not top full, 40% capped, bottom 80%
+    const bool full_told = std::any_of(sentence, out_->end(), [&](const RawFact& r) { return r.fact.kind == Kind::full && r.fact.box.by != BoxChoice::By::all && r.fact.box != fact.box; });
     const bool after_capping = sentence != out_->end() && before->fact.kind == Kind::capped && before->fact.box.by != fact.box.by;
-    if ((fact.assumed & assumed_full) && fact.box.by != BoxChoice::By::unsaid && after_capping && !full_told) return Question{"full, or capped?", "write `bottom 80% capped` or `bottom 80% full`"};
+    static constexpr std::array<std::string_view, 4> how_full = {"full", "fill", "start", "touch"};
+    const bool a_share = fact.kind == Kind::full && fact.value.amount >= 250 && fact.value.amount <= 750 && std::none_of(how_full.begin(), how_full.end(), [&](std::string_view w) { return said.find(w) != said.npos; });   // bottom a third
+    if ((a_share || (fact.assumed & assumed_full)) && fact.box.by != BoxChoice::By::unsaid && after_capping && !full_told) return Question{"full, or capped?", "write `bottom 80% capped` or `bottom 80% full`"};
     // second super on, under the first; first one half full
     const bool under = std::any_of(line, out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::super_on && r.fact.placing == Placing::under; });
     const bool counted_anew = under && fact.box.by == BoxChoice::By::number && takes_box_from_before(kind);
     if (counted_anew) return Question{"counted before the new one went under, or after?", "say top or bottom, for example `top half full`"};
     // 2 queen cups, both empty
     const bool both = before && fact.box.by == BoxChoice::By::all && takes_box_from_before(kind) && !names_super(where) && !before->fact.value.said() && before->fact.count > 1 &&
-                      before->fact.box.by == BoxChoice::By::unsaid && before->fact.kind != Kind::super_on && before->fact.kind != Kind::super_count;
+                      before->fact.box.by == BoxChoice::By::unsaid && before->fact.kind != Kind::super_on && before->fact.kind != Kind::super_off && before->fact.kind != Kind::super_count;
     if (both) return Question{"both of what?", "name the supers, for example `both supers full`"};
     return {};
 }
@@ -91,6 +94,9 @@ std::optional<LineReader::Question> LineReader::which_half(const Fact& fact) con
     // split into h10, 3 frames of brood, 2 open cells
     const auto clause = out_->begin() + static_cast<std::ptrdiff_t>(std::min(before_clause_, out_->size()));
     const bool split_now = std::any_of(clause, out_->end(), split);
+    // made a nuc into n1. 3 frames of brood and a queen cell
+    const bool split_in_line = std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->begin() + static_cast<std::ptrdiff_t>(std::max(first_of_line_, std::min(first_of_sentence_, out_->size()))), split);
+    if (split_in_line && !hives_named_ && (of_frames(fact) || (fact.kind == Kind::queen_cells && fact.count != 0))) return Question{"at which hive?", "write a line for the hive they are in"};
     const bool cells = fact.kind == Kind::queen_cells && fact.count != 0 && (split_now || ((divided_ || split_before) && !hives_named_));
     if (cells || (divided_ && of_frames(fact))) return Question{"at which hive?", "write a line for the hive they are in"};
     return {};
@@ -98,6 +104,7 @@ std::optional<LineReader::Question> LineReader::which_half(const Fact& fact) con
 
 /// What has to be asked before a reading is a fact, if anything.
 std::optional<LineReader::Question> LineReader::question_about(const Candidate& c, Span where) const {
+    if (elsewhere_ && needs_hive(c) && !c.hive_named && !hives_named_) return Question{"at which of the hives?", "write a line for each hive"};
     if (const auto asked = which_honey(c)) return asked;
     if (const auto asked = which_colony(c.fact)) return asked;
     if (const auto asked = which_box(c.fact, where)) return asked;

@@ -36,6 +36,27 @@ void without_brackets(std::vector<Item>& items) {
     }
 }
 
+/// `drop since Sunday 4 mites`: in so many days, unless the line says them.
+void drop_since(std::vector<Item>& items, Day noted) {
+    const auto since = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.what == What::day && i.since; });
+    if (since == items.end() || std::none_of(items.begin(), items.end(), [](const Item& i) { return i.is("mite") || i.has(Class::method); })) return;
+    if (std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::value && i.value.dimension == Dimension::duration; })) {
+        items.erase(since);
+        return;
+    }
+    since->what = What::value;
+    since->value = days_to(since->day, noted);
+    std::rotate(since, since + 1, items.end());   // after what was counted
+}
+
+/// `h3 super on and h4`: there as well.
+bool one_hive_more(const std::vector<Item>& items) {
+    const auto last = std::find_if(items.rbegin(), items.rend(), [](const Item& i) { return !i.idle(); });
+    if (last == items.rend() || last->what != What::hives || last->role != Item::Role::none) return false;
+    const auto before = std::find_if(last + 1, items.rend(), [](const Item& i) { return !i.idle() || i.is("and"); });
+    return before != items.rend() && before->is("and") && before + 1 != items.rend();
+}
+
 }  // namespace
 
 void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, LineContext& context, const std::vector<RawFact>& visit, std::vector<RawFact>& out) {
@@ -158,14 +179,15 @@ bool LineReader::denies_the_number(const std::vector<std::vector<Item>>& clauses
     const auto number = [](const Item& i) { return i.what == What::value || i.what == What::slash || i.has(Class::count) || i.has(Class::colour) || i.what == What::hives; };
     const auto that_is = [&](const Item& i) { const std::string said = surface(i); return said == "that" || said == "is" || said == "was" || said == "that's" || said == "that is" || said == "that was"; };
     const auto numbers_alone = [&](const std::vector<Item>& c) { return std::any_of(c.begin(), c.end(), number) && std::all_of(c.begin(), c.end(), [&](const Item& i) { return number(i) || i.idle() || that_is(i); }); };
-    return says_no(clauses[at]) && at + 1 < clauses.size() && numbers_alone(clauses[at + 1]) && out_->size() > first_of_line_;
+    const bool told = out_->size() > first_of_sentence_ && out_->back().fact.kind != Kind::remark && out_->back().fact.kind != Kind::todo;   // united with h5 - no, h5 onto h4
+    return says_no(clauses[at]) && at + 1 < clauses.size() && out_->size() > first_of_line_ && (told || numbers_alone(clauses[at + 1]));
 }
 
 void LineReader::sentence(std::vector<Item> items) {
     if (corrects(items)) return;
     last_ = {};
     first_of_sentence_ = out_->size();
-    divided_ = lot_unread_ = boxes_unread_ = false, nuc_frames_ = no_hive;
+    divided_ = lot_unread_ = boxes_unread_ = elsewhere_ = false, nuc_frames_ = no_hive;
     if (!shed_headed_) shed_.clear();
     if (heads_the_line(items)) return;
     without_brackets(items);
@@ -212,6 +234,7 @@ void LineReader::sentence(std::vector<Item> items) {
         const std::size_t end = governed_to(clauses, c, todo, because);
         for (std::size_t k = c; k < end; ++k) rest.insert(rest.end(), clauses[k].begin(), clauses[k].end());
         put_out(rest, because, todo);
+        if (!todo && std::any_of(clauses.begin() + static_cast<std::ptrdiff_t>(c) + 1, clauses.begin() + static_cast<std::ptrdiff_t>(end), [](const std::vector<Item>& k) { return std::any_of(k.begin(), k.end(), holds_number); })) more_than_a_wish(span(rest), because);
         c = end - 1;
     }
     for (const std::vector<Item>& share : apart) unread(share);
@@ -265,8 +288,7 @@ bool LineReader::no_sentence(const std::vector<Item>& items) {
         // "put clearer boards on, hives 2, 5 and 9": the hives of what was just said
         if (last_.set && items.front().has(Class::preposition) && join_last(items)) return true;
         if (subject_.said() && last_.set && join_last(items)) return true;
-        const bool led = std::any_of(items.begin(), items.end(), [&](const Item& i) { return says_another(i); });
-        const bool others = (last_.set || led) && std::any_of(items.begin(), items.end(), [&](const Item& i) { return i.what == What::hives && i.hives != subject_.hives; });
+        const bool others = std::any_of(items.begin(), items.end(), [&](const Item& i) { return i.what == What::hives && i.hives != subject_.hives; });
         if (subject_.said() && others && out_->size() > first_of_sentence_) return keep_asked(span(items), "what at that hive?", "write a line for each hive"), true;
         if (subject_.said()) return remark(Reading::Outcome::remark, "");
         for (const Item& i : items)
@@ -275,6 +297,9 @@ bool LineReader::no_sentence(const std::vector<Item>& items) {
         if (what_there) keep_asked(span(items), "what at that hive?", "write a line for each hive");
         return true;
     }
+    // supers off h2 (both) and h3
+    const bool there_too = items.size() > 1 && items.front().is("and") && out_->size() > first_of_sentence_ && only_hives(part_of(items, 1, items.size()));
+    if (there_too) return keep_asked(span(items), "what at that hive?", "write a line for each hive"), true;
     // last seen unmarked 14/5: of another day, and no more than that
     return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("last seen"); }) && remark(Reading::Outcome::put_out, "last seen");
 }
@@ -282,6 +307,7 @@ bool LineReader::no_sentence(const std::vector<Item>& items) {
 /// Takes the words of doubt and the day it happened out of a clause.
 void LineReader::take_doubt_and_day(Clause& c) const {
     const bool date_meant = std::any_of(c.items.begin(), c.items.end(), [](const Item& k) { return k.is("best before"); });
+    drop_since(c.items, context_->noted);
     for (std::size_t i = 0; i < c.items.size();) {
         const Item& item = c.items[i];
         const bool question = stop(item, "?");
@@ -310,8 +336,9 @@ std::vector<LineReader::Solution> LineReader::plain_ways(Clause& c) {
     std::vector<Solution> ways = solve(other_hives ? c.items : c.without);
     if (ways.empty() && c.own.said() && c.before.hives == c.own.hives) ways = solve(c.items);   // h6 renamed Rose
     if (!ways.empty() || !c.own.said() || !c.before.said() || c.before.hives == c.own.hives) return ways;
-    // A line about one hive that goes on to speak of another.
+    // A line about one hive that goes on to speak of another, or of one more.
     subject_ = c.own;
+    if (one_hive_more(c.items)) subject_.hives.insert(subject_.hives.begin(), c.before.hives.begin(), c.before.hives.end()), c.own = subject_;
     const BoxChoice box = std::exchange(box_, BoxChoice{});   // spoken of at the other hive
     ways = solve(c.without);
     const auto off = [](const Candidate& k) { return k.fact.kind == Kind::super_off; };
@@ -413,7 +440,7 @@ void LineReader::clause(std::vector<Item> items) {
     const bool of_the_weather = out_->size() > first_of_line_ && (out_->back().fact.kind == Kind::temperature || out_->back().fact.kind == Kind::weather);
     const auto weather_alone = [](const Item& i) { return i.has(Class::weather) || i.has(Class::link); };
     if (surface(items[0]) == "still" && of_the_weather && std::all_of(items.begin() + 1, items.end(), weather_alone)) items[0].words = {table_word("calm weather", Class::weather)};   // 18C, still
-    if (one_more_there(items) || no_sentence(items) || count_goes_on(items) || weight_of_the_super_off(items) || due_of_the_treatment(items) || treatment_out_again(items) || strips_each(items) || went_with_the_split(items) || jars_of_another_lot(items) || each_of_two(items)) return;
+    if (one_more_there(items) || no_sentence(items) || count_goes_on(items) || weight_of_the_super_off(items) || due_of_the_treatment(items) || treatment_out_again(items) || so_many_each(items) || worked_out_again(items) || honey_of_another(items) || went_with_the_split(items) || jars_of_another_lot(items) || each_of_two(items)) return;
     const bool on_each = items.size() > 2 && says_each(items.back()) && (items[items.size() - 2].is("on") || items[items.size() - 2].is("in") || items[items.size() - 2].is("at"));
     if (on_each && !subject_.several() && !head_.several() && subject_.said()) return keep_asked(span(items), "each of which hives?", "name the hives");
     if (in_any(items)) return;
@@ -488,7 +515,9 @@ void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
     if (ways.size() > 1) return two_ways(c.written, ways);
     const bool named = one && (c.own.said() || subject_.hives != c.before.hives);
     last_ = {named ? without_hives(c.spoken) : one ? c.spoken : c.written, out_->size(), journal_.readings.size(), journal_.diagnostics.size(), true};
-    if (one) return take(std::move(ways.front()), c.happened);
+    const auto measured_since = [](const Candidate& k) { return k.fact.kind == Kind::weight_change; };
+    const bool dated = one && (!c.since || std::any_of(ways.front().candidates.begin(), ways.front().candidates.end(), measured_since));   // no eggs since Sunday: seen now
+    if (one) return take(std::move(ways.front()), dated ? c.happened : std::nullopt);
     if (names_lot(c.written) || for_each_box(c)) return;
     last_.set = false;
     if (parts_at_links(c)) return;
@@ -501,6 +530,9 @@ void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
     const bool there = hive_said != c.written.begin() && hive_said != c.written.end() && ((hive_said - 1)->is("at") || (hive_said - 1)->is("on") || (hive_said - 1)->is("in"));   // fought robbers at n1
     if (there && c.own.said() && c.own.unknown.empty()) subject_ = c.own;
     unread(c.written);
+    // heavy except h5 light, fed 2 L: which of them?
+    const bool amid = hive_said != c.written.begin() && hive_said != c.written.end() && hive_said + 1 != c.written.end() && hive_said->role == Item::Role::none && ((hive_said - 1)->is("all but") || !(hive_said - 1)->has(Class::preposition)) && !there;
+    elsewhere_ = elsewhere_ || (amid && c.before.said() && hive_said->hives != c.before.hives);
     const auto frames = [](const Item& i) { return i.is("frame") || i.is("frames of brood") || i.is("frames of stores"); };
     const auto gone = [](const Item& i) { return i.is("taken off") || i.is("moved") || i.is("added"); };
     const auto any = [&](auto says) { return std::any_of(c.written.begin(), c.written.end(), says); };

@@ -135,6 +135,8 @@ private:
         bool cells_last = false;       ///< the last fact is of cells or cups
         bool cups_last = false;        ///< the last fact is of cups
         bool of_the_cells = false;     ///< and the clause is of them
+        bool strips_moved = false;     ///< strips went in or came out in the clause
+        bool mated = false;            ///< the clause says that she mated
         bool laying = false;           ///< the clause says that a queen lays
         bool queen_last = false;       ///< the last fact is of the queen
         bool whole_hive = false;       ///< the clause names the hive: `hive 40 kg`
@@ -149,7 +151,7 @@ private:
     void fitting_after(std::vector<Candidate>& found, const std::vector<Item>& part, const std::vector<Item>& before, bool linked, Told told) const;
     std::vector<Candidate> read_part(const std::vector<Item>& items, std::size_t i, std::size_t j, const std::vector<Item>& part, bool linked, const Told& told);
     static void go_on_with(const std::vector<Solution>& before, const std::vector<Candidate>& found, Span where, std::vector<Solution>& ways);
-    bool torn_apart(const Solution& s, bool negated) const;
+    bool torn_apart(const Solution& s, bool negated, bool added) const;
     void take(Solution solution, std::optional<Day> happened);
     struct Question {
         const char* question;
@@ -177,7 +179,10 @@ private:
     void spoke_of_others(const Clause& c);
     void both_of_them(std::vector<Item>& items) const;
     std::vector<Item> with_the_verb_of(const std::vector<Item>& left, std::vector<Item> right);
+    std::optional<Solution> only_way(const std::vector<Item>& part);
     bool reads(const std::vector<Item>& part);
+    bool reads_as_one(const std::vector<Item>& part);
+    bool seen_by_itself(const std::vector<Item>& part);
     void deed_for_all(std::vector<std::vector<Item>>& clauses) const;
     void method_for_all(std::vector<std::vector<Item>>& clauses) const;
     std::size_t other_hive_at(const std::vector<Item>& items) const;
@@ -192,7 +197,7 @@ private:
     bool one_value_each(const std::vector<Item>& items);
     void doubts_after_facts(std::vector<std::vector<Item>>& clauses) const;
     void needs_after_facts(std::vector<std::vector<Item>>& clauses);
-    void denials_apart(std::vector<std::vector<Item>>& clauses) const;
+    void denials_apart(std::vector<std::vector<Item>>& clauses);
     void not_needed(std::vector<std::vector<Item>>& clauses) const;
     void plants_share(std::vector<std::vector<Item>>& clauses) const;
     void feeds_go_on(std::vector<std::vector<Item>>& clauses) const;
@@ -209,13 +214,16 @@ private:
     void stock_goes_on(std::vector<Item>& items) const;
     void sale_goes_on(std::vector<Item>& items) const;
     bool went_with_the_split(const std::vector<Item>& items);
-    bool strips_each(const std::vector<Item>& items);
+    bool so_many_each(const std::vector<Item>& items);
+    bool worked_out_again(const std::vector<Item>& items);
+    bool honey_of_another(const std::vector<Item>& items);
     bool treatment_out_again(const std::vector<Item>& items);
     bool due_of_the_treatment(const std::vector<Item>& items);
     bool off_several_unweighed() const;
     bool weight_of_the_super_off(const std::vector<Item>& items);
     bool honey_of_these(const std::vector<Item>& items);
     std::size_t governed_to(const std::vector<std::vector<Item>>& clauses, std::size_t at, bool todo, const std::string& because);
+    void more_than_a_wish(Span where, const std::string& because);
     void put_out(const std::vector<Item>& items, const std::string& because, bool todo);
     void put(RawFact raw, Reading reading);
     void put_at(RawFact raw, std::vector<HiveId> hives, Span where);
@@ -284,6 +292,7 @@ private:
     bool lot_unread_ = false;      ///< a clause of this sentence named a lot and was not read
     bool jars_unread_ = false;     ///< a clause of this line spoke of jars and was not read
     bool boxes_unread_ = false;    ///< a clause of this sentence spoke of supers and was not read
+    bool elsewhere_ = false;       ///< a clause of this sentence named another hive by the way and was not read
     bool food_said_ = false;       ///< the line told of a feed
     HiveId nuc_frames_ = no_hive;  ///< the hive just made, whose frames are being told
     bool divided_ = false;         ///< a clause of this sentence told of a split or a nuc and was not read

@@ -77,6 +77,8 @@ LineReader::Told LineReader::told_before(const std::vector<Item>& items) const {
     told.cups_last = last == Kind::cups;
     told.queen_last = last == Kind::queen || last == Kind::queen_marked || last == Kind::queen_clipped;
     told.of_the_cells = told.cells_last && any([&](const Item& k) { const std::string said = surface(k); return said == "none" || said == "them" || said == "in them" || said == "of them"; });
+    told.mated = any([&](const Item& k) { return surface(k) == "mated" || surface(k) == "has mated" || surface(k) == "is mated"; });
+    told.strips_moved = std::adjacent_find(items.begin(), items.end(), [](const Item& a, const Item& b) { return a.is("strip") && (b.is("in") || b.is("out") || b.is("off") || b.is("taken off")); }) != items.end();
     told.laying = any([](const Item& k) { return k.is("laying"); });
     told.whole_hive = names_hive(items);
     told.boxes = boxes_unread_ || std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind < Kind::hive_moved || r.fact.box.by != BoxChoice::By::unsaid; });
@@ -92,6 +94,10 @@ LineReader::Told LineReader::told_before(const std::vector<Item>& items) const {
 void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<Item>& part, const Told& told) const {
     one_of_yard_and_hive(found);
     const auto no_reading = [&](auto rule) { std::erase_if(found, rule); };
+    // super nearly all sealed bar 2 frames: all of what is said after it
+    if (!part.empty() && part.back().has(Class::amount) && surface(part.back()).ends_with(" all")) no_reading([](const Candidate& c) { return c.fact.kind == Kind::full; });
+    // +super, strips out: those of a treatment, no starter strips
+    if (told.strips_moved) no_reading([](const Candidate& c) { return c.fact.comb == Comb::strips; });
     // two mediums, one drawn: one of them, not a frame
     if (std::none_of(part.begin(), part.end(), [](const Item& k) { return k.is("frame"); }))
         no_reading([](const Candidate& c) { return c.fact.kind == Kind::drawn && c.fact.value.unit == Unit::frame && c.fact.value.amount == 1000 && c.fact.box.by == BoxChoice::By::unsaid; });
@@ -125,10 +131,21 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     if (told.of_the_cells) no_reading([](const Candidate& c) { return c.fact.kind == Kind::eggs || c.fact.kind == Kind::larvae || c.fact.kind == Kind::brood; });
     // the new queen in h5 is laying: she stands there
     if (told.laying && std::any_of(part.begin(), part.end(), [&](const Item& k) { return surface(k).ends_with("queen in"); })) no_reading([](const Candidate& c) { return c.fact.kind == Kind::queen_introduced; });
+    if (told.mated) no_reading([](const Candidate& c) { return c.fact.kind == Kind::queen && c.fact.detail == "virgin"; });   // virgin mated: none any more
     // saw a virgin, small and quick: of her
     const auto size = [&](const Item& k) { const std::string said = surface(k); return said == "small" || said == "big" || said == "large"; };
     const bool of_her = told.queen_last || (!part.empty() && part.front().begin > queen_at_);   // queen looks fine, big and fat
     if (of_her && std::any_of(part.begin(), part.end(), size)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::strength; });
+    // pollen patty on, fed 2 L 1:1: no patty is mixed so
+    const auto syrup = [](std::string_view food) { return food.empty() || food.ends_with("syrup"); };
+    no_reading([&](const Candidate& c) { return c.fact.kind == Kind::feed && !syrup(c.fact.detail) && !c.fact.manner.empty(); });
+    // 7 frames of brood and split into h11: what was seen before
+    const auto divided = std::find_if(part.begin(), part.end(), [](const Item& k) { return k.is("split") || k.is("nuc made"); });
+    const bool frames_first = divided != part.end() && std::none_of(part.begin(), divided, [](const Item& k) { return k.has(Class::done); }) && std::any_of(part.begin(), divided, [](const Item& k) { return k.counted || counted_in_frames(k); });
+    if (frames_first) no_reading([](const Candidate& c) { return divides(c.fact.kind) && (c.fact.value.said() || c.fact.second.said() || c.fact.count > 0); });
+    // top super off 2 frames of stores
+    const auto box_off = std::adjacent_find(part.begin(), part.end(), [](const Item& a, const Item& b) { return (a.what == What::box || is_super(a)) && (b.is("off") || b.is("taken off")); });
+    if (box_off != part.end()) no_reading([](const Candidate& c) { return c.fact.kind == Kind::frames_off; });
     // 3 supers on now: a count
     const auto tells_total = [&](const Item& i) { const std::string said = surface(i); return said == "now" || said == "total" || said == "in total" || said == "altogether" || said == "still"; };
     const bool counted = std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.fact.kind == Kind::super_count; });
@@ -158,6 +175,8 @@ void LineReader::fitting_after(std::vector<Candidate>& found, const std::vector<
     const bool full_alone = after_and && part.size() == 1 && part.front().is("full") && any_before([](const Item& k) { return k.what == What::value || k.what == What::slash || k.counted; });
     if (full_alone) std::erase_if(found, [](const Candidate& c) { return c.fact.kind == Kind::full; });
     // top fully capped bottom 80%: a box begins what is said of it
+    const bool share_before = !before.empty() && before.back().what == What::value && before.back().value.dimension == Dimension::share;
+    if (share_before && surface(part.front()) == "capped brood") found.clear();   // top 40% capped brood on 6
     const bool backwards = !before.empty() && part.size() > 1 && (part.front().is("capped") || part.front().is("drawn")) && part[1].what == What::box;
     if (backwards) std::erase_if(found, [](const Candidate& c) { return c.fact.kind == Kind::capped || c.fact.kind == Kind::drawn; });
 }
@@ -200,10 +219,13 @@ void LineReader::go_on_with(const std::vector<Solution>& before, const std::vect
 
 /// A cut that is none: of a negated clause (but for one reading of all of it, `added a super without excluder`), and of a
 /// clause without a hive half of which is about one (`sold 12 jars`).
-bool LineReader::torn_apart(const Solution& s, bool negated) const {
+bool LineReader::torn_apart(const Solution& s, bool negated, bool added) const {
     if (s.candidates.size() < 2) return false;
     if (negated && std::any_of(s.candidates.begin(), s.candidates.end(), is_event_of)) return true;
     const auto of_hive = [](const Candidate& c) { return needs_hive(c) && !c.hive_named; };
+    // super on each three quarters full: those that are on
+    const auto how_far = [](const Candidate& c) { return takes_box_from_before(c.fact.kind) && c.fact.value.said() && c.fact.value.amount > 0; };
+    if (!added && s.candidates.front().fact.kind == Kind::super_on && std::any_of(s.candidates.begin() + 1, s.candidates.end(), how_far)) return true;
     // super half full with rape: no word of its bloom
     const auto plant_alone = [](const Candidate& c) { return grammar::reading_rows[c.row].pattern == "PLANT"; };
     if (std::any_of(s.candidates.begin(), s.candidates.end(), plant_alone) && std::any_of(s.candidates.begin(), s.candidates.end(), of_hive)) return true;
@@ -233,6 +255,8 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
             // left 2 one open cell: the 2 is a hive's
             if (j < n && j > from && bare_number(items[j - 1]) && j - from > 1 && (items[j].counted || bare_number(items[j]))) continue;
             const std::vector<Item> part = part_of(items, from, j);
+            // 2 frames of brood from h5 +super: a sign begins what it is said of
+            if (j - from > 2 && std::any_of(part.begin() + 1, part.end() - 1, [](const Item& k) { return k.what == What::sign; })) continue;
             if (std::all_of(part.begin(), part.end(), [](const Item& k) { return k.idle(); })) {
                 if (best[i].pieces < best[j].pieces) best[j] = best[i];
                 continue;
@@ -244,7 +268,8 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
         }
     if (best[n].pieces == 99) return {};
     const bool negated = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation); });
-    std::erase_if(best[n].ways, [&](const Solution& s) { return torn_apart(s, negated); });
+    const bool added = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::sign || (i.has(Class::done) && !on_or_off(i)); });
+    std::erase_if(best[n].ways, [&](const Solution& s) { return torn_apart(s, negated, added); });
     // what says everything it means goes before what leaves something to assume
     std::vector<Solution>& ways = best[n].ways;
     const auto assumes = [](const Solution& s) { return std::count_if(s.candidates.begin(), s.candidates.end(), [](const Candidate& c) { return (c.fact.assumed & assumed_full) != 0; }); };

@@ -34,6 +34,8 @@ bool goes_on_or_in(const Item& i) {
 
 namespace {
 
+bool one_more(const Item& article) { return article.end - article.begin <= 2; }   // a, an
+
 void rename(Item& item, std::string_view term, Class klass) {
     item.words.clear();
     if (const grammar::Word* w = table_word(term, klass)) item.words.push_back(w);
@@ -70,7 +72,7 @@ bool is_super(const Item& item) { return item.what == What::term && (item.is("su
 
 void by_the_way(Items& items) {
     const auto small = [](const Item& i) { return i.what == What::term && (i.is("on") || i.is("off") || i.is("in") || i.is("out") || i.is("at") || i.is("to") || i.is("over") || i.is("across")); };
-    const bool verb = std::any_of(items.begin(), items.end(), [&](const Item& i) { return i.what == What::sign || (i.has(Class::done) && !small(i)); });
+    const bool verb = std::any_of(items.begin(), items.end(), [&](const Item& i) { return i.what == What::sign || (i.has(Class::done) && !small(i) && !i.is("weighed")); });
     for (std::size_t i = 0; i < items.size(); ++i) {
         if (!small(items[i])) continue;
         const bool before_time = i + 1 < items.size() && items[i + 1].what == What::value && (items[i + 1].value.dimension == Dimension::duration || items[i + 1].value.dimension == Dimension::temperature);
@@ -142,6 +144,10 @@ void pairs(Items& items) {
         };
         if (items[i].is("to") && items[next].is("shed")) join("to shed");
         else if (items[i].is("from") && items[next].is("shed")) join("from shed");
+        else if (items[i].is("over") && items[i].has(Class::placing) && next == i + 2 && one_more(items[i + 1]) && items[next].is("excluder") && !items[next].counted) {
+            rename(items[i], "under", Class::placing);   // super on over an excluder: both put on
+            rename(items[i + 1], "and", Class::link);
+        }
         else if (items[i].is("over") && items[i].has(Class::placing) && items[next].is("excluder") && !items[next].counted) {
             rename(items[i], "under", Class::placing);
             absorb(items, i, i + 1, next - i);
