@@ -271,7 +271,8 @@ bool Itemiser::other() {
             return true;
         }
         const bool after_slash = at_ > 0 && tokens_[at_ - 1].text == "/" && !t.space_after;   // 6 seams/+super drawn
-        if (t.text == "+" && (t.space_before || after_slash)) {
+        const bool in_brackets = at_ > 0 && tokens_[at_ - 1].text == "(" && token(1) && token(1)->type == Token::Type::word;   // 2 stings (+super drawn9)
+        if (t.text == "+" && (t.space_before || after_slash || in_brackets)) {
             push(What::sign, 1).text = "+";
             return true;
         }

@@ -68,6 +68,9 @@ bool tells_of_a_deed(const std::vector<Item>& items) {
     const auto plainly = [&](const Item& i) { return deed(i) && !i.is("gained") && !i.is("lost weight") && !i.is("weighed"); };
     const auto deed_alone = [&](const Item& i) { return i.idle() || i.what == What::hives || i.has(Class::link) || (i.is("off") && !i.is("taken off")) || (plainly(i) && (i.words.size() == 1 || i.is("harvested") || i.is("removed")) && !i.has(Class::order) && !i.is("inspected")); };
     if (std::any_of(items.begin(), items.end(), plainly) && std::all_of(items.begin(), items.end(), deed_alone)) return true;
+    // pulled everything off h1-h5
+    const auto everything = [](const Item& i) { return i.is("all") && i.end - i.begin == std::string_view{"everything"}.size(); };
+    if (std::any_of(items.begin(), items.end(), everything) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("off") || i.is("taken off"); })) return true;
     const auto small = [](const Item& i) { return i.is("on") || i.is("off"); };
     const auto counts = [](const Item& i) { return i.has(Class::count) || i.is("both"); };
     if (std::any_of(items.begin(), items.end(), small) && std::any_of(items.begin(), items.end(), counts)) return true;   // and one off h2
@@ -132,10 +135,12 @@ void LineReader::unread(const std::vector<Item>& items) {
     // no eggs and super on: is that denied as well?
     const auto link = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("and"); });
     const auto denied = [](const Item& i) { return i.has(Class::negation); };
-    const bool after_denial = link != items.end() && std::any_of(items.begin(), link, denied) && std::none_of(items.begin(), link, [](const Item& i) { return i.has(Class::done) || i.what == What::sign; }) && std::none_of(link, items.end(), denied) && tells_of_a_deed({link, items.end()});
+    const bool after_denial = link != items.end() && std::any_of(items.begin(), link, denied) && std::none_of(items.begin(), link, [](const Item& i) { return i.has(Class::done) || i.what == What::sign; }) && std::none_of(link, items.end(), denied) && (tells_of_a_deed({link, items.end()}) || (eventful({link, items.end()}) && reads({link + 1, items.end()})));
     const bool each_there = std::any_of(items.begin(), items.end(), [&](const Item& i) { return says_each(i); }) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });   // Gate and Red one each
     const bool but_there = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("all but"); }) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });   // heavy except h5 light
-    const bool flagged = number || after_denial || each_there || but_there || placed || left_on || one_there || how_full || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
+    const bool left_out = !items.empty() && (items[0].is("all but") || (items.size() > 1 && items[0].is("but") && items[1].has(Class::negation))) && out_->size() == first_of_line_ && subject_.several();
+    elsewhere_ = elsewhere_ || left_out;   // h1-h5 but not the weak one, fed 2 L
+    const bool flagged = number || left_out || after_denial || each_there || but_there || placed || left_on || one_there || how_full || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
                          (!negated && (tells_of_a_deed(items) || strange_thing_done(items) || (!doubted && std::any_of(items.begin(), items.end(), speaks_of_data))));
     keep_words(items, Kind::remark, negated && eventful(items) ? Reading::Outcome::put_out : Reading::Outcome::remark, negated && eventful(items) ? "not" : "");
     if (!flagged) return;

@@ -235,14 +235,37 @@ void LineReader::needs_after_facts(Clauses& clauses) {
     }
 }
 
-/// `no queen no eggs`, `excluder off and no cells`: each denial for itself.
+/// `no eggs or larvae`: neither.
+void LineReader::neither(Clauses& clauses) {
+    for (std::size_t c = 0; c < clauses.size(); ++c)
+        for (std::size_t k = 2; k + 1 < clauses[c].size(); ++k) {
+            const Items& items = clauses[c];
+            const std::size_t first = first_said(items);
+            if (surface(items[k]) != "or" || first >= k || surface(items[first]) != "no" || !items[first].has(Class::negation)) continue;
+            Items right = part_of(items, k + 1, items.size());
+            Item no = items[first];
+            no.begin = no.end = right.front().begin;
+            right.insert(right.begin(), std::move(no));
+            if (!only_way(part_of(items, 0, k)) || !only_way(right)) continue;
+            clauses[c].resize(k);
+            clauses.insert(clauses.begin() + static_cast<std::ptrdiff_t>(c) + 1, std::move(right));
+            break;
+        }
+}
+
+/// `no queen no eggs`, `excluder off and no cells`, `no eggs so gave it a test frame`: each for itself.
 void LineReader::denials_apart(Clauses& clauses) {
     for (std::size_t c = 0; c < clauses.size(); ++c)
-        for (std::size_t k = 1; k + 2 < clauses[c].size(); ++k) {
+        for (std::size_t k = 1; k + 1 < clauses[c].size(); ++k) {
             const Items& items = clauses[c];
             const auto denied = [](const Item& i) { return i.has(Class::negation); };
-            const bool begins = items[k].is("and") && denied(items[k + 1]) && surface(items[k + 1]) == "no";
-            if (!begins || std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(k), denied) || !reads(part_of(items, 0, k))) continue;
+            const bool follows = surface(items[k]) == "so" || surface(items[k]) == "and so" || surface(items[k]) == "then";
+            const bool begins = (items[k].is("and") || follows) && surface(items[k + 1]) == "no" && denied(items[k + 1]) && std::none_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(k), denied);
+            if (!begins && !follows) continue;
+            const Items right = part_of(items, k + 1, items.size());
+            const std::size_t first = first_said(right);
+            const bool deed = follows && first < right.size() && right[first].has(Class::done) && !on_or_off(right[first]);   // top one ready so took it off
+            if (!(deed || only_way(part_of(items, 0, k))) || !(begins || reads(right))) continue;
             break_clause(clauses, c, k, k + 1);
             break;
         }

@@ -179,19 +179,14 @@ bool LineReader::went_with_the_split(const std::vector<Item>& items) {
 bool LineReader::so_many_each(const std::vector<Item>& items) {
     const bool noun = items.size() == 3 && (is_strip(items[1]) || is_super(items[1]));
     const int said = items.empty() ? 0 : items[0].has(Class::count) ? static_cast<int>(items[0].word(Class::count)->number) : bare_number(items[0]) && items[0].value.amount % 1000 == 0 ? static_cast<int>(items[0].value.amount / 1000) : 0;
-    const bool so_many = (items.size() == 2 || noun) && said > 0 && says_each(items.back());
+    const bool per_hive = items.size() == 3 && items[1].is("per") && (surface(items[2]) == "hive" || surface(items[2]) == "colony");
+    const bool so_many = said > 0 && (per_hive || ((items.size() == 2 || noun) && says_each(items.back())));
     if (!so_many || out_->size() <= first_of_sentence_) return false;
     RawFact& told = out_->back();
     const bool of_boxes = told.fact.kind == Kind::super_on && subject_.several();
     if (!(of_boxes || told.fact.kind == Kind::treatment_on) || told.fact.count >= 0) return false;
     if (said > 1 || !of_boxes) told.fact.count = said;
     reach(told, span(items).end);
-    const auto super = std::find_if(last_.items.begin(), last_.items.end(), is_super);
-    if (of_boxes && said > 1 && super != last_.items.end()) {   // , wet: what they hold
-        Item number = items[0];
-        number.begin = number.end = super->begin;
-        last_.items.insert(super, std::move(number));
-    }
     return true;
 }
 
@@ -242,7 +237,7 @@ bool LineReader::honey_of_another(const std::vector<Item>& items) {
 /// `2 supers off h4 and one off h3, 38 kg`: boxes came off several hives in this sentence, each told for itself, none weighed yet.
 bool LineReader::off_several_unweighed() const {
     const RawFact* before = nullptr;
-    for (std::size_t k = first_of_sentence_; k < out_->size(); ++k) {
+    for (std::size_t k = first_of_line_; k < out_->size(); ++k) {
         const RawFact& raw = (*out_)[k];
         if (raw.fact.kind != Kind::super_off) continue;
         if (raw.fact.value.said()) return false;
@@ -285,6 +280,9 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     if (!last_.set) return false;
     const bool denial = std::all_of(last_.items.begin(), last_.items.end(), [](const Item& i) { return i.idle() || i.has(Class::negation); });
     if (denial) return false;   // no, too much brood
+    // a second super, top one ready: which, and no place
+    const auto the_one = [&](const Item& i) { return i.has(Class::which) && surface(i).ends_with(" one"); };
+    if (std::any_of(items.begin(), items.end(), the_one)) return false;
     const bool of_the_hive = names_hive(items) && std::any_of(items.begin(), items.end(), is_mass);
     if (of_the_hive) return false;   // super off, hive 40 kg
     // put a super on h4, another on h5: no detail of the one on h4
@@ -314,6 +312,9 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     const bool each = std::any_of(items.begin(), items.end(), [&](const Item& i) { return says_each(i); });
     const bool off = told_last == Kind::super_off || told_last == Kind::frames_off;
     if (both.size() > 16 || (subject_.several() && off && !each && !masses_in(items).empty())) return false;   // supers off h1 and h2, 24 kg: from each, or together?
+    // both supers off h1 and h2, 12 kg each
+    const bool several_boxes = told_last == Kind::super_off && last_.out < out_->size() && ((*out_)[last_.out].fact.count > 1 || std::any_of(last_.items.begin(), last_.items.end(), [](const Item& i) { return i.is("both"); }));
+    if (several_boxes && subject_.several() && each && !masses_in(items).empty()) return keep_asked(span(items), "each of the hives, or each of the supers?", "write a line for each hive"), true;
     const std::vector<Item> written = both;
     std::optional<Day> happened;
     for (std::size_t i = 0; i < both.size();) {
@@ -360,6 +361,8 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     const bool told_other = joined.kind == Kind::bloom && last_.out < out_->size() && joined.detail != (*out_)[last_.out].fact.detail;
     if (told_other) return false;
     if (alone && last_.out < out_->size() && joined.kind == (*out_)[last_.out].fact.kind && joined.text != (*out_)[last_.out].fact.text) return false;
+    const int so_many = joined.kind == Kind::super_on && last_.out < out_->size() ? (*out_)[last_.out].fact.count : -1;
+    if (so_many > 1 && joined.count < 0) ways.front().candidates.front().fact.count = so_many;   // supers on, 2 each, wet
     out_->resize(last_.out);
     journal_.readings.resize(last_.readings);
     journal_.diagnostics.resize(last_.diagnostics);

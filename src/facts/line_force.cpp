@@ -55,7 +55,8 @@ bool when_done(const std::vector<Item>& items, const Item& when) {
 bool LineReader::tells_when(const std::vector<Item>& items, const Item& i, std::string_view surface) const {
     const bool month = surface == "may" && &i != items.data() && journal_.sources.text({file_, i.begin, i.end}).front() == 'M';
     const bool of_weather = i.is("when") && &i + 1 < items.data() + items.size() && (&i + 1)->what == What::value && std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::weather); });
-    return month || of_weather || (i.is("when") && surface != "until" && when_done(items, i));
+    const bool name = &i != items.data() && ((&i - 1)->is("into") || (&i - 1)->is("calling it"));   // split into Hope
+    return month || name || of_weather || (i.is("when") && surface != "until" && when_done(items, i));
 }
 
 /// The plan, condition or bare imperative that governs a clause, if any.

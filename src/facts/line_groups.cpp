@@ -103,6 +103,8 @@ std::size_t LineReader::find_group(const std::vector<Item>& items, bool at_head)
     for (std::size_t i = 1; i < size; ++i) {
         if (!says_group(items[i]) && !(medicine && items[i].what == What::term && surface(items[i]) == "in all")) continue;
         if (items[i - 1].is("cells removed")) continue;   // knocked down the rest: of the cells
+        const bool named_later = at_head && std::any_of(items.begin() + static_cast<std::ptrdiff_t>(i), items.end(), [](const Item& k) { return k.what == What::hives; });
+        if (says_each(items[i]) && named_later) continue;   // super on each, h1-h5
         if (says_each(items[i]) && told && !(i + 1 < items.size() && says_hives(items[i + 1]))) continue;
         if (says_each(items[i]) && (items[i - 1].what == What::value || items[i - 1].counted)) continue;   // 12 jars at 6.50 each
         const bool ends = i + 1 == size || (i + 2 == items.size() && count_of_pieces(items[i + 1]));

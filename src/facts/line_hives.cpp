@@ -108,6 +108,21 @@ void LineReader::but_not_these(std::vector<Item>& items) const {
     }
 }
 
+/// `hives 1-9 but not 6: calm`, `hives 1-5 except 3 and 4`: takes those left out by their numbers out of the list before them.
+void LineReader::but_not_numbers(std::vector<Item>& items) const {
+    if (items.size() < 3 || items[0].what != What::hives || items[0].hives.size() < 2) return;
+    const bool but = items[1].is("all but") || (items[1].is("but") && (items[2].has(Class::negation) || bare_number(items[2])));
+    std::size_t end = but && items[2].has(Class::negation) ? 3 : 2;
+    std::vector<HiveId> left_out;
+    for (; but && end < items.size() && (bare_number(items[end]) || (items[end].is("and") && !left_out.empty())); ++end)
+        if (bare_number(items[end])) left_out.push_back(hive_numbered(items[end]));
+    const auto listed = [&](HiveId id) { return id != no_hive && std::find(items[0].hives.begin(), items[0].hives.end(), id) != items[0].hives.end(); };
+    const bool alone = end == items.size() || items[end].what == What::stop;
+    if (left_out.empty() || !alone || !std::all_of(left_out.begin(), left_out.end(), listed)) return;
+    take_out(items[0].hives, left_out);
+    items.erase(items.begin() + 1, items.begin() + static_cast<std::ptrdiff_t>(end));
+}
+
 /// `everyone fed 2 L except h3`: left out at the end of the first clause. What follows in that sentence, which may be of
 /// either, is taken out and given back.
 std::vector<Item> LineReader::exception_at_the_end(std::vector<Item>& items) {

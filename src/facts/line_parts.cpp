@@ -377,9 +377,15 @@ void LineReader::another_hive_begins(std::vector<std::vector<Item>>& clauses) co
 std::size_t LineReader::other_hive_at(const std::vector<Item>& items) const {
     const auto one_hive = [](const Item& i) { return i.what == What::hives && i.role == Item::Role::none; };
     const auto says_more = [&](const Item& i) { return !i.idle() && !i.has(Class::link) && !is_hives(i) && i.what != What::stop; };
+    // h3 super off and h4 united with h5: what is told of h4
+    const auto told_of = [&](const Item& i) {
+        const Item* before = &i;
+        while (before > items.data() && (before == &i || before->has(Class::filler))) --before;
+        return is_hives(i) && !(before->is("with") || before->is("into") || before->is("to") || before->is("from") || before->is("calling it"));
+    };
     for (std::size_t k = 1; k + 2 < items.size(); ++k) {
         const auto link = items.begin() + static_cast<std::ptrdiff_t>(k);
-        if (!link->is("and") || std::count_if(link, items.end(), is_hives) != 1 || std::none_of(items.begin(), link, says_more) || std::none_of(link, items.end(), says_more)) continue;
+        if (!link->is("and") || std::count_if(link, items.end(), told_of) != 1 || std::none_of(items.begin(), link, says_more) || std::none_of(link, items.end(), says_more)) continue;
         const bool named = std::any_of(items.begin(), link, is_hives);
         const auto begins = std::find_if(link + 1, items.end(), [](const Item& i) { return !i.idle() && !i.is("in") && !i.is("on"); });
         const bool goes_on = (named || (headed_ && subject_.said())) && begins != items.end() && one_hive(*begins) && !is_hives(items[k - 1]);
@@ -398,6 +404,8 @@ bool LineReader::each_of_two(const std::vector<Item>& items) {
     const Subject before = subject_;
     clause(left);
     subject_ = before;
+    const bool goes_on_of_box = out_->size() > first_of_line_ && takes_box_from_before(out_->back().fact.kind);   // top full in h1 and half full in h2
+    if (!goes_on_of_box) box_ = {};
     clause(with_the_verb_of(left, right));
     return true;
 }

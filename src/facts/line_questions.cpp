@@ -25,8 +25,10 @@ bool LineReader::jars_of_two_lots() const {
 std::optional<LineReader::Question> LineReader::which_colony(const Fact& fact) const {
     const bool given = fact.kind == Kind::feed || fact.kind == Kind::feeder_on || fact.kind == Kind::brood_box_on;
     if (!(seen_of_colony(fact.kind) || given) || hives_named_ || subject_.hives.size() != 1) return {};
-    const auto at = std::find_if(out_->rbegin(), out_->rend() - static_cast<std::ptrdiff_t>(first_of_sentence_), [](const RawFact& r) { return r.fact.kind == Kind::swarm_hived || r.fact.kind == Kind::hive_united; });
-    if (at == out_->rend() - static_cast<std::ptrdiff_t>(first_of_sentence_)) return {};
+    const auto first = out_->rend() - static_cast<std::ptrdiff_t>(first_of_line_), sentence = out_->rend() - static_cast<std::ptrdiff_t>(std::max(first_of_line_, std::min(first_of_sentence_, out_->size())));
+    auto at = std::find_if(out_->rbegin(), sentence, [](const RawFact& r) { return r.fact.kind == Kind::swarm_hived || r.fact.kind == Kind::hive_united; });
+    if (at == sentence) at = std::find_if(sentence, first, [](const RawFact& r) { return r.fact.kind == Kind::hive_united; });   // united h1 with h2. Fed them 2 L
+    if (at == first) return {};
     if (at->fact.kind == Kind::hive_united) return at->hives == subject_.hives ? std::optional<Question>({"of the colony as it was, or as it is now?", "write a line for the hive it is in now"}) : std::nullopt;
     if (at->hives == subject_.hives) return {};
     return Question{"of the swarm, or of the hive it left?", "write a line for each hive"};
@@ -66,6 +68,9 @@ std::optional<LineReader::Question> LineReader::which_box(const Fact& fact, Span
     const bool under = std::any_of(line, out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::super_on && r.fact.placing == Placing::under; });
     const bool counted_anew = under && fact.box.by == BoxChoice::By::number && takes_box_from_before(kind);
     if (counted_anew) return Question{"counted before the new one went under, or after?", "say top or bottom, for example `top half full`"};
+    // 3 queen cups, no eggs
+    const bool of_cups = kind == Kind::eggs && fact.detail == "none" && last_.set && before && before->fact.kind == Kind::cups && before->fact.count > 0 && before->fact.detail.empty() && said.find("larva") == std::string::npos;
+    if (of_cups) return Question{"in the cups, or in the hive?", "write `3 dry cups` or `no eggs in the hive`"};
     // 2 queen cups, both empty
     const bool both = before && fact.box.by == BoxChoice::By::all && takes_box_from_before(kind) && !names_super(where) && !before->fact.value.said() && before->fact.count > 1 &&
                       before->fact.box.by == BoxChoice::By::unsaid && before->fact.kind != Kind::super_on && before->fact.kind != Kind::super_off && before->fact.kind != Kind::super_count;
@@ -105,6 +110,10 @@ std::optional<LineReader::Question> LineReader::which_half(const Fact& fact) con
 /// What has to be asked before a reading is a fact, if anything.
 std::optional<LineReader::Question> LineReader::question_about(const Candidate& c, Span where) const {
     if (elsewhere_ && needs_hive(c) && !c.hive_named && !hives_named_) return Question{"at which of the hives?", "write a line for each hive"};
+    // fed all hives 8 L, h4 got 12 L
+    const auto fed_with_others = [&](const RawFact& r) { return r.fact.kind == Kind::feed && r.fact.value.dimension == c.fact.value.dimension && (r.all || r.both || (r.hives.size() > 1 && subject_.hives.size() == 1 && std::find(r.hives.begin(), r.hives.end(), subject_.hives.front()) != r.hives.end())); };
+    const bool fed_again = c.fact.kind == Kind::feed && c.fact.value.said() && hives_named_ && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), fed_with_others);
+    if (fed_again) return Question{"as well, or instead?", "write what each of the hives was given"};
     if (const auto asked = which_honey(c)) return asked;
     if (const auto asked = which_colony(c.fact)) return asked;
     if (const auto asked = which_box(c.fact, where)) return asked;

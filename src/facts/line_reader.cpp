@@ -74,6 +74,7 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
     std::vector<Item> items = itemise(tokens, item_context());
     food_said_ = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::food); });
     but_not_these(items);
+    but_not_numbers(items);
     numbers_of_hives(items);
     head(items, tokens);
     const std::vector<Item> after_exception = exception_at_the_end(items);
@@ -210,6 +211,7 @@ void LineReader::sentence(std::vector<Item> items) {
     feeds_apart(clauses);
     feeds_go_on(clauses);
     plants_share(clauses);
+    neither(clauses);
     denials_apart(clauses);
     not_needed(clauses);
     needs_after_facts(clauses);

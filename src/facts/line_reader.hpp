@@ -136,6 +136,7 @@ private:
         bool cups_last = false;        ///< the last fact is of cups
         bool of_the_cells = false;     ///< and the clause is of them
         bool strips_moved = false;     ///< strips went in or came out in the clause
+        bool plant = false;            ///< the clause names a plant
         bool mated = false;            ///< the clause says that she mated
         bool laying = false;           ///< the clause says that a queen lays
         bool queen_last = false;       ///< the last fact is of the queen
@@ -197,6 +198,7 @@ private:
     bool one_value_each(const std::vector<Item>& items);
     void doubts_after_facts(std::vector<std::vector<Item>>& clauses) const;
     void needs_after_facts(std::vector<std::vector<Item>>& clauses);
+    void neither(std::vector<std::vector<Item>>& clauses);
     void denials_apart(std::vector<std::vector<Item>>& clauses);
     void not_needed(std::vector<std::vector<Item>>& clauses) const;
     void plants_share(std::vector<std::vector<Item>>& clauses) const;
@@ -240,6 +242,7 @@ private:
     bool may_count(const std::vector<Item>& items, std::size_t at) const;
     bool called_by_numbers(std::vector<Item>& items);
     void but_not_these(std::vector<Item>& items) const;
+    void but_not_numbers(std::vector<Item>& items) const;
     static bool leaves_out(const std::vector<Item>& items);
     bool others_begin(std::vector<Item>& items);
     bool take_all(std::vector<Item>& items, bool at_head);

@@ -79,6 +79,7 @@ LineReader::Told LineReader::told_before(const std::vector<Item>& items) const {
     told.of_the_cells = told.cells_last && any([&](const Item& k) { const std::string said = surface(k); return said == "none" || said == "them" || said == "in them" || said == "of them"; });
     told.mated = any([&](const Item& k) { return surface(k) == "mated" || surface(k) == "has mated" || surface(k) == "is mated"; });
     told.strips_moved = std::adjacent_find(items.begin(), items.end(), [](const Item& a, const Item& b) { return a.is("strip") && (b.is("in") || b.is("out") || b.is("off") || b.is("taken off")); }) != items.end();
+    told.plant = any([](const Item& k) { return k.has(Class::plant); });
     told.laying = any([](const Item& k) { return k.is("laying"); });
     told.whole_hive = names_hive(items);
     told.boxes = boxes_unread_ || std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind < Kind::hive_moved || r.fact.box.by != BoxChoice::By::unsaid; });
@@ -131,6 +132,13 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     if (told.of_the_cells) no_reading([](const Candidate& c) { return c.fact.kind == Kind::eggs || c.fact.kind == Kind::larvae || c.fact.kind == Kind::brood; });
     // the new queen in h5 is laying: she stands there
     if (told.laying && std::any_of(part.begin(), part.end(), [&](const Item& k) { return surface(k).ends_with("queen in"); })) no_reading([](const Candidate& c) { return c.fact.kind == Kind::queen_introduced; });
+    // apple is close: to its bloom
+    const auto close = [&](const Item& k) { return surface(k) == "close"; };
+    if (told.plant && std::any_of(part.begin(), part.end(), close)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::weather; });
+    // didn't super: no word of how many are on
+    const auto denial = std::find_if(part.begin(), part.end(), [](const Item& k) { return k.has(Class::negation); });
+    static constexpr std::array<std::string_view, 5> none_there = {"no", "no more", "without", "without any", "no other"};
+    if (denial != part.end() && std::find(none_there.begin(), none_there.end(), surface(*denial)) == none_there.end()) no_reading([](const Candidate& c) { return c.fact.kind == Kind::super_count && c.fact.count == 0; });
     if (told.mated) no_reading([](const Candidate& c) { return c.fact.kind == Kind::queen && c.fact.detail == "virgin"; });   // virgin mated: none any more
     // saw a virgin, small and quick: of her
     const auto size = [&](const Item& k) { const std::string said = surface(k); return said == "small" || said == "big" || said == "large"; };
@@ -174,6 +182,10 @@ void LineReader::fitting_after(std::vector<Candidate>& found, const std::vector<
     const bool after_and = linked || (!before.empty() && before.back().is("and"));
     const bool full_alone = after_and && part.size() == 1 && part.front().is("full") && any_before([](const Item& k) { return k.what == What::value || k.what == What::slash || k.counted; });
     if (full_alone) std::erase_if(found, [](const Candidate& c) { return c.fact.kind == Kind::full; });
+    // no eggs and larvae: seen, or none either?
+    const bool denied_before = after_and && any_before([](const Item& k) { return k.has(Class::negation); });
+    const bool bare_brood = part.size() == 1 && !part.front().counted && (part.front().is("egg") || part.front().is("larva") || part.front().is("brood") || part.front().is("sealed brood"));
+    if (denied_before && bare_brood) found.clear();
     // top fully capped bottom 80%: a box begins what is said of it
     const bool share_before = !before.empty() && before.back().what == What::value && before.back().value.dimension == Dimension::share;
     if (share_before && surface(part.front()) == "capped brood") found.clear();   // top 40% capped brood on 6
@@ -222,6 +234,8 @@ void LineReader::go_on_with(const std::vector<Solution>& before, const std::vect
 bool LineReader::torn_apart(const Solution& s, bool negated, bool added) const {
     if (s.candidates.size() < 2) return false;
     if (negated && std::any_of(s.candidates.begin(), s.candidates.end(), is_event_of)) return true;
+    const auto no_supers = [](const Candidate& c) { return c.fact.kind == Kind::super_count && c.fact.count == 0; };   // no super half full
+    if (std::any_of(s.candidates.begin(), s.candidates.end(), no_supers) && std::any_of(s.candidates.begin(), s.candidates.end(), [](const Candidate& c) { return takes_box_from_before(c.fact.kind); })) return true;
     const auto of_hive = [](const Candidate& c) { return needs_hive(c) && !c.hive_named; };
     // super on each three quarters full: those that are on
     const auto how_far = [](const Candidate& c) { return takes_box_from_before(c.fact.kind) && c.fact.value.said() && c.fact.value.amount > 0; };

@@ -217,6 +217,8 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     if (of_the_dead) return raw.hives = subject_.hives, keep_as_words(where, std::move(raw), false);
     if (cleared) return raw.hives = subject_.hives, keep_as_words(where, std::move(raw), false);
     settle_box(raw.fact, c);
+    const bool one_hive = subject_.hives.size() == 1 && !subject_.several() && !head_.several();
+    if (one_hive && takes_box_from_before(kind) && c.fact.box.by == BoxChoice::By::sole && lower(journal_.sources.text(where)).find("supers") != std::string::npos) raw.fact.box = box_ = {BoxChoice::By::all, Role::super, 0, {}};   // supers half full
     honey_from_before(raw.fact, c);
     // filled 60 x 500 g, 24 x 1 kg, lot A
     if (kind == Kind::jars && !raw.fact.lot.empty())

@@ -17,6 +17,12 @@ bool drops_before_hives(const Item& i) {
     return i.is("on") || i.is("at") || i.is("in") || i.is("off") || i.is("of") || i.is("from") || i.is("to");
 }
 
+/// `oxalic acid trickled on h3`: given at once, so that nothing of it stays in or on.
+bool given_at_once(const Items& items) {
+    const auto any = [&](std::string_view term) { return std::any_of(items.begin(), items.end(), [&](const Item& i) { return i.is(term); }); };
+    return any("oxalic acid") && !any("strip") && !any("pad") && !any("tray");
+}
+
 /// The clause tells what was seen, so that `on h3` says where and not that something was put on.
 bool looked_at(const Items& items) {
     return std::any_of(items.begin(), items.end(), [](const Item& i) {
@@ -125,6 +131,7 @@ void roles(Items& items) {
         else if (items[i].is("new") && next.what == What::hives) next.role = Item::Role::into;
         else {
             const bool nothing_put = (items[i].is("in") || items[i].is("on")) && std::none_of(items.begin(), items.end(), goes_on_or_in);
+            if ((items[i].is("on") || items[i].is("in")) && given_at_once(items)) rename(items[i], "at", Class::preposition);
             const bool seen_there = looked_at(items) && !items[i].is("off");   // full super off h1: it came off
             if (drops_before_hives(items[i]) && (items[i].is("at") || has_done(i) || seen_there || nothing_put)) items[i].loose = true;
             continue;

@@ -369,7 +369,7 @@ TEST_CASE("boxes weighed together, hives by number, washes in a list, and furthe
         {R"(h1-h9 but not h6 - supers off and excluders out for winter)", R"(h1 -all supers | h2 -all supers | h3 -all supers | h4 -all supers | h5 -all supers | h7 -all supers | h8 -all supers | h9 -all supers | h1 excluder off | h2 excluder off | h3 excluder off | h4 excluder off | h5 excluder off | h7 excluder off | h8 excluder off | h9 excluder off)"},
         {R"(h1, h2, h3 - all good, queen seen in h2, whacked a second super on each)", R"(h1 "all good" | h2 "all good" | h3 "all good" | h2 queen seen | h1 +super | h2 +super | h3 +super)"},
         {R"(h1 needs a super next time, they've got bees on 16 frames)", R"(h1 todo "needs a super next time" | h1 16 frames of bees)"},
-        {R"(Pulled the formic out of h6, should have done it two weeks ago, and she's still laying so no harm done.)", R"(h6 formic acid out | h6 "should have done it two weeks ago" | h6 "and she's still laying so no harm done")"},
+        {R"(Pulled the formic out of h6, should have done it two weeks ago, and she's still laying so no harm done.)", R"(h6 formic acid out | h6 "should have done it two weeks ago" | h6 queen laying | h6 "no harm done")"},
         {R"(h8 never built up so I combined it with h7 using newspaper)", R"(h8 "never built up" | h8 united with h7 over newspaper)"},
         {R"(h1 I counted 9 frames of bees and 5 frames of brood with a nice tight pattern, saw the queen too.)", R"(h1 9 frames of bees | h1 5 frames of brood | h1 pattern good | h1 queen seen)"},
         {R"(Put a drawn medium on h1 and one on h2)", R"(h1 +super medium drawn | h2 +super medium drawn)"},
@@ -1202,5 +1202,36 @@ TEST_CASE("What stands beside a deed is no deed; denials, unions and frames apar
         {R"(h3 no eggs and swarmed)", R"(?h3 "no eggs and swarmed" | !not-understood)"},
         {R"(h3 made a nuc into n1. 3 frames of brood and a queen cell.)", R"(h3 made a nuc into n1 | ?h3 "3 frames of brood" | ?h3 "a queen cell" | !not-understood | !not-understood)"},
         {R"(flow abt over)", R"(flow ending)"},
+    });
+}
+
+TEST_CASE("Which of them: each, all but, either, and what goes on from the line before", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(threw on a drawn super each, hives h1-h5)", R"(h1 +super drawn | h2 +super drawn | h3 +super drawn | h4 +super drawn | h5 +super drawn)"},
+        {R"(super on each, h1-h5)", R"(h1 +super | h2 +super | h3 +super | h4 +super | h5 +super)"},
+        {R"(pulled both supers off h3 and h4, 58 lb apiece)", R"(h3 -all supers | h4 -all supers | ?h3 "58 lb apiece" | ?h4 "58 lb apiece" | !not-understood)"},
+        {R"(fed all hives 8 L 2:1, h4 got 12 L)", R"(h1 fed 8 L thick syrup | h2 fed 8 L thick syrup | h3 fed 8 L thick syrup | h4 fed 8 L thick syrup | h5 fed 8 L thick syrup | h6 fed 8 L thick syrup | h7 fed 8 L thick syrup | h8 fed 8 L thick syrup | h9 fed 8 L thick syrup | n1 fed 8 L thick syrup | ?h4 "got 12 L" | !not-understood)"},
+        {R"(h3 pulled everything off)", R"(?h3 "pulled everything off" | !not-understood)"},
+        {R"(dandelions out and apple is close)", R"(dandelion in bloom | "apple is close")"},
+        {R"(united h1 with h2, newspaper between. Fed them 2 L of 2:1.)", R"(h1 united with h2 over newspaper | ?h1 "Fed them 2 L of 2:1" | !not-understood)"},
+        {R"(took the top super off h3 and the bottom one off h4. About 30 lb apiece.)", R"(h3 -top super | h4 -bottom super | ?"About 30 lb apiece" | !not-understood)"},
+        {R"(h3 split into Hope)", R"(?h3 "split into Hope" | !not-understood)"},
+        {R"(h3 didn't super)", R"(h3 "didn't super")"},
+        {R"(h1 h2 amitraz strips in, 2 per hive)", R"(h1 amitraz 2 strips in | h2 amitraz 2 strips in)"},
+        {R"(supered h1-h3, h5, two each, drawn)", R"(h1 +2 supers drawn | h2 +2 supers drawn | h3 +2 supers drawn | h5 +2 supers drawn)"},
+        {R"(h3 no eggs or larvae)", R"(h3 no eggs | h3 no larvae)"},
+        {R"(h3 no cups or queen cells, calm)", R"(h3 no queen cups | h3 no queen cells | h3 temper calm)"},
+        {R"(h3 3 queen cups, no eggs)", R"(h3 3 queen cups | ?h3 "no eggs" | !not-understood)"},
+        {R"(h3 supers half full)", R"(h3 all supers half)"},
+        {R"(h3 tore down all cells)", R"(h3 knocked down queen cells)"},
+        {R"(h3 gave it a second super, top one ready)", R"(h3 +super | h3 "top one ready")"},
+        {R"(h3 super off and h4 united with h5)", R"(h3 -super | h4 united with h5)"},
+        {R"(super off in h3 and split into h11 in h4)", R"(h3 -super | h4 split into h11)"},
+        {R"(oxalic acid trickled on h3, super on h4)", R"(h3 treated oxalic acid | h4 +super)"},
+        {R"(h3 no eggs so took the top super off)", R"(h3 no eggs | h3 -top super)"},
+        {R"(h3 no eggs and super on)", R"(?h3 "no eggs and super on" | !not-understood)"},
+        {R"(h3 2 stings (+super drawn9))", R"(h3 2 stings | h3 +super drawn9)"},
+        {R"(h3 no super half full)", R"(?h3 "no super half full" | !not-understood)"},
+        {R"(h1-h5 but not the weak one, fed 2 L)", R"(?h1 "but not the weak one" | ?h2 "but not the weak one" | ?h3 "but not the weak one" | ?h4 "but not the weak one" | ?h5 "but not the weak one" | ?h1 "fed 2 L" | ?h2 "fed 2 L" | ?h3 "fed 2 L" | ?h4 "fed 2 L" | ?h5 "fed 2 L" | !not-understood | !not-understood)"},
     });
 }
