@@ -135,12 +135,16 @@ void LineReader::unread(const std::vector<Item>& items) {
     // no eggs and super on: is that denied as well?
     const auto link = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("and"); });
     const auto denied = [](const Item& i) { return i.has(Class::negation); };
-    const bool after_denial = link != items.end() && std::any_of(items.begin(), link, denied) && std::none_of(items.begin(), link, [](const Item& i) { return i.has(Class::done) || i.what == What::sign; }) && std::none_of(link, items.end(), denied) && (tells_of_a_deed({link, items.end()}) || (eventful({link, items.end()}) && reads({link + 1, items.end()})));
+    const bool after_denial = link != items.end() && std::any_of(items.begin(), link, denied) && std::none_of(items.begin(), link, [](const Item& i) { return i.has(Class::done) || i.what == What::sign; }) && std::none_of(link, items.end(), denied) && (tells_of_a_deed({link, items.end()}) || only_way({link + 1, items.end()}));
+    // united with h5 and h4 no eggs: the denial is not of what stands before the hive
+    const auto no = std::find_if(items.begin(), items.end(), denied);
+    const auto hive_before = std::find_if(items.begin(), no, [](const Item& i) { return i.what == What::hives; });
+    const bool deed_before = no != items.end() && surface(*no) == "no" && hive_before != no && std::any_of(items.begin(), hive_before, [](const Item& i) { return i.has(Class::done) && !on_or_off(i); });
     const bool each_there = std::any_of(items.begin(), items.end(), [&](const Item& i) { return says_each(i); }) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });   // Gate and Red one each
     const bool but_there = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("all but"); }) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });   // heavy except h5 light
     const bool left_out = !items.empty() && (items[0].is("all but") || (items.size() > 1 && items[0].is("but") && items[1].has(Class::negation))) && out_->size() == first_of_line_ && subject_.several();
     elsewhere_ = elsewhere_ || left_out;   // h1-h5 but not the weak one, fed 2 L
-    const bool flagged = number || left_out || after_denial || each_there || but_there || placed || left_on || one_there || how_full || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
+    const bool flagged = number || left_out || after_denial || deed_before || each_there || but_there || placed || left_on || one_there || how_full || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
                          (!negated && (tells_of_a_deed(items) || strange_thing_done(items) || (!doubted && std::any_of(items.begin(), items.end(), speaks_of_data))));
     keep_words(items, Kind::remark, negated && eventful(items) ? Reading::Outcome::put_out : Reading::Outcome::remark, negated && eventful(items) ? "not" : "");
     if (!flagged) return;

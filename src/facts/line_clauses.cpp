@@ -265,7 +265,7 @@ void LineReader::denials_apart(Clauses& clauses) {
             const Items right = part_of(items, k + 1, items.size());
             const std::size_t first = first_said(right);
             const bool deed = follows && first < right.size() && right[first].has(Class::done) && !on_or_off(right[first]);   // top one ready so took it off
-            if (!(deed || only_way(part_of(items, 0, k))) || !(begins || reads(right))) continue;
+            if (!(deed || only_way(part_of(items, 0, k))) || !(begins || only_way(right))) continue;
             break_clause(clauses, c, k, k + 1);
             break;
         }

@@ -1,0 +1,89 @@
+// What is said side by side says what it says alone: no clause of a line gives its verb, its number or its hive to another.
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <array>
+#include <map>
+#include <set>
+#include <string>
+#include <vector>
+
+#include <fmt/args.h>
+#include <fmt/format.h>
+
+#include "said.hpp"
+
+using namespace waxtab;
+
+namespace {
+
+/// Of every area of the notation one or two, none of which is a detail of another.
+constexpr std::array<std::string_view, 24> clauses = {"super on", "took the top super off", "added a super of foundation", "excluder on", "top 70% full", "bottom super 40% capped", "7 frames of brood",
+    "eggs seen", "no eggs", "queen seen", "marked blue", "2 queen cells", "no queen cells", "swarmed", "calm", "2 stings", "fed 2 L 1:1", "oxalic acid trickled", "strips out",
+    "alcohol wash 4/300", "wax moth", "queenless", "united with h5", "brood box on"};
+
+/// How two clauses may stand in one line, and which hives each is told of.
+struct Pattern {
+    std::string_view line;
+    std::vector<std::string> x, y;
+};
+
+std::set<std::string> facts(const Journal& journal) {
+    std::set<std::string> found;
+    for (const Fact& f : journal.facts)
+        if (f.noted != Day{} && f.kind != Kind::remark) found.insert(short_form(journal, f));
+    return found;
+}
+
+/// What the clause says of each of the hives.
+std::set<std::string> alone(std::string_view clause, const std::vector<std::string>& hives) {
+    static std::map<std::string, std::set<std::string>> read;
+    std::set<std::string> all;
+    for (const std::string& hive : hives) {
+        const std::string line = fmt::format("{} {}", hive, clause);
+        if (!read.count(line)) read[line] = facts(test::journal_of(line));
+        all.insert(read[line].begin(), read[line].end());
+    }
+    return all;
+}
+
+bool asked(const Journal& journal) {
+    return !journal.diagnostics.empty() || std::any_of(journal.facts.begin(), journal.facts.end(), [](const Fact& f) { return f.detail == "flagged"; });
+}
+
+}  // namespace
+
+TEST_CASE("clauses side by side say what they say alone, or are asked about", "[facts][figures]") {
+    const std::vector<Pattern> patterns = {{"h3 {x}, {y}", {"h3"}, {"h3"}}, {"h3 {x} and {y}", {"h3"}, {"h3"}}, {"h3 {x}. {y}.", {"h3"}, {"h3"}}, {"h3 {x} - {y}", {"h3"}, {"h3"}},
+        {"h3 {x} ({y})", {"h3"}, {"h3"}}, {"h3 {x} so {y}", {"h3"}, {"h3"}}, {"h3 {x}; h4 {y}", {"h3"}, {"h4"}}, {"h3 {x}, h4 {y}", {"h3"}, {"h4"}}, {"h3 {x} and h4 {y}", {"h3"}, {"h4"}},
+        {"{x} on h3, {y} on h4", {"h3"}, {"h4"}}, {"{x} in h3 and {y} in h4", {"h3"}, {"h4"}}, {"h3 {x}, {y} in h4", {"h3"}, {"h4"}}, {"h3 and h4 {x}, {y}", {"h3", "h4"}, {"h3", "h4"}},
+        {"h3 and h4 {x}. h6 {y}", {"h3", "h4"}, {"h6"}}};
+    for (std::string_view x : clauses) REQUIRE(alone(x, {"h3"}).size() == 1);
+    for (const Pattern& p : patterns)
+        for (std::string_view x : clauses)
+            for (std::string_view y : clauses) {
+                if (x == y) continue;
+                fmt::dynamic_format_arg_store<fmt::format_context> words;
+                words.push_back(fmt::arg("x", x)), words.push_back(fmt::arg("y", y));
+                const std::string line = fmt::vformat(p.line, words);
+                INFO(line);
+                const Journal journal = test::journal_of(line);
+                std::set<std::string> meant = alone(x, p.x);
+                meant.merge(alone(y, p.y));
+                const std::set<std::string> found = facts(journal);
+                const bool nothing_made_up = std::includes(meant.begin(), meant.end(), found.begin(), found.end());
+                const bool nothing_lost = asked(journal) || found == meant;
+                CHECK(nothing_made_up);
+                CHECK(nothing_lost);
+            }
+}
+
+TEST_CASE("a clause with one more hive at its end is told of both", "[facts][figures]") {
+    for (std::string_view x : clauses) {
+        const std::string line = fmt::format("h3 {} and h4", x);
+        INFO(line);
+        const Journal journal = test::journal_of(line);
+        const std::set<std::string> found = facts(journal), meant = alone(x, {"h3", "h4"});
+        CHECK((found == meant || (asked(journal) && std::includes(meant.begin(), meant.end(), found.begin(), found.end()))));
+    }
+}
