@@ -97,6 +97,14 @@ bool seen_of_colony(Kind kind) {
     return (kind >= Kind::bees && kind <= Kind::strength) || kind == Kind::temper || kind == Kind::stores || kind == Kind::queen || kind == Kind::queen_marked || kind == Kind::queen_clipped;
 }
 
+bool told_apart(const std::vector<Item>& items) {
+    const auto hive = [](const Item& i) { return i.what == What::hives && i.role == Item::Role::none; };
+    const auto says = [](const Item& i) { return !i.idle() && !i.has(Class::link) && !i.has(Class::preposition) && i.what != What::hives && i.what != What::stop && !on_or_off(i); };
+    const auto first = std::find_if(items.begin(), items.end(), hive), second = first == items.end() ? first : std::find_if(first + 1, items.end(), hive);
+    const bool linked = std::any_of(first, second, [](const Item& i) { return i.is("and"); });
+    return second != items.end() && linked && std::any_of(first, second, says) && (std::any_of(items.begin(), first, says) || std::any_of(second, items.end(), says));
+}
+
 bool sentence_end(const Item& i) { return i.what == What::stop && (i.text == "." || i.text == ";" || i.text == "!"); }
 
 bool tells_of_jars(const Fact& fact) { return fact.kind == Kind::jars || (fact.kind == Kind::gone_out && fact.count > 0); }

@@ -13,6 +13,8 @@ bool stop(const Item& i, std::string_view text);
 bool of_frames(const Fact& fact);
 /// What is seen of the bees, their brood and queen.
 bool seen_of_colony(Kind kind);
+/// Two hives, something told between them, and more before the one or after the other: no word of what is of both.
+bool told_apart(const std::vector<Item>& items);
 /// Ends a sentence: a full stop, a semicolon, an exclamation mark.
 bool sentence_end(const Item& i);
 /// A sign or a done-word stands among them.

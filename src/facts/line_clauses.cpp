@@ -150,7 +150,9 @@ bool LineReader::one_value_each(const Items& items) {
         const std::vector<std::size_t> run = run_of_values(items, i);
         const auto linked = [&](const Item& k) { return k.is("and"); };
         const bool bare = bare_number(items[i]) && run.size() > 1;
-        const bool listed = bare || run.size() > 2 || std::any_of(items.begin() + static_cast<std::ptrdiff_t>(i), items.begin() + static_cast<std::ptrdiff_t>(run.back()), linked);
+        const auto counted = [](const Item& k) { return k.what == What::slash || (k.what == What::value && (k.value.dimension == Dimension::mass || k.value.dimension == Dimension::volume)); };
+        const bool counted_each = run.size() == hives && std::all_of(run.begin(), run.end(), [&](std::size_t k) { return counted(items[k]) && items[k].what == items[run.front()].what && items[k].value.dimension == items[run.front()].value.dimension; });   // h6 h7 wash 3/300, 9/300
+        const bool listed = bare || counted_each || run.size() > 2 || std::any_of(items.begin() + static_cast<std::ptrdiff_t>(i), items.begin() + static_cast<std::ptrdiff_t>(run.back()), linked);
         i = run.back();
         const auto a_hive = [&](std::size_t k) { return bare_number(items[k]) && lexicon_.hive(items[k].text) != no_hive; };
         const bool in_frames = run.front() > 1 && counted_in_frames(items[run.front() - 2]);   // brood on 5, 6 and 3
@@ -190,15 +192,32 @@ bool LineReader::one_value_each(const Items& items) {
     return false;
 }
 
+/// `washed h1, h2 and h3 and got 9, 4 and 12 mites out of 300`: as many values as hives in the list before them. True when the sentence is read.
+bool LineReader::one_value_for_each_listed(const Items& items) {
+    const auto is_hives = [](const Item& i) { return i.what == What::hives; };
+    const auto list = std::find_if(items.begin(), items.end(), is_hives);
+    const bool method = std::any_of(items.begin(), list, [](const Item& i) { return i.has(Class::method); });
+    if (headed_ || !method || list == items.end() || std::count_if(items.begin(), items.end(), is_hives) != 1 || list->hives.size() < 2 || !list->unknown_hives.empty()) return false;
+    Items rest = items;
+    rest.erase(rest.begin() + (list - items.begin()));
+    const Subject before = std::exchange(subject_, {});
+    subject_.hives = list->hives;
+    if (one_value_each(rest)) return true;
+    subject_ = before;
+    return false;
+}
+
 /// `has eggs and I think she is laying`: a doubt after a link is about what follows it.
-void LineReader::doubts_after_facts(Clauses& clauses) const {
+void LineReader::doubts_after_facts(Clauses& clauses) {
     for (std::size_t c = 0; c < clauses.size(); ++c)
         for (std::size_t k = 1; k + 1 < clauses[c].size(); ++k) {
             const Items& items = clauses[c];
             if (!items[k].has(Class::link) || items[k].is("with")) continue;
             const std::size_t next = first_said(items, k + 1);
             const auto doubt = [](const Item& i) { return i.has(Class::doubt); };
-            if (next >= items.size() || !doubt(items[next]) || idle(part_of(items, 0, k)) || std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(k), doubt)) continue;
+            const bool of_the_second = items[k].is("and") && std::none_of(items.begin() + static_cast<std::ptrdiff_t>(k) + 1, items.end(), [](const Item& i) { return i.has(Class::link); }) &&
+                                       std::any_of(items.begin() + static_cast<std::ptrdiff_t>(k), items.end(), doubt) && only_way(part_of(items, 0, k)) && only_way(part_of(items, k + 1, items.size()));   // top capped and the bottom one is maybe half full
+            if (next >= items.size() || !(doubt(items[next]) || of_the_second) || idle(part_of(items, 0, k)) || std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(k), doubt)) continue;
             break_clause(clauses, c, k, k + 1);
             break;
         }
@@ -232,6 +251,23 @@ void LineReader::needs_after_facts(Clauses& clauses) {
         });
         if (!(done || (need && !any_done)) || !reads(before)) continue;
         break_clause(clauses, c, before.size(), static_cast<std::size_t>(plan - items.begin()));
+    }
+}
+
+/// `sold 24 jars to the shop and h3 calm`: a name ends where something else is told.
+void LineReader::names_end(Clauses& clauses) {
+    const auto names = [](const Item& i) { return i.is("sold") || i.is("given away") || i.is("bought") || i.is("added"); };
+    for (std::size_t c = 0; c < clauses.size(); ++c) {
+        const Items items = clauses[c];
+        const auto deed = std::find_if(items.begin(), items.end(), names);
+        const auto to = std::find_if(deed, items.end(), [](const Item& i) { return i.is("to") || i.is("from"); });
+        if (to == items.end() || std::none_of(to, items.end(), [](const Item& i) { return i.what == What::unknown; })) continue;
+        for (auto k = static_cast<std::size_t>(to - items.begin()) + 2; k + 1 < items.size(); ++k) {
+            const bool unknown = std::any_of(items.begin() + static_cast<std::ptrdiff_t>(k), items.end(), [](const Item& i) { return i.what == What::unknown; });
+            if (!items[k].is("and") || unknown || !only_way(part_of(items, k + 1, items.size())) || !only_way(part_of(items, 0, k))) continue;
+            break_clause(clauses, c, k, k + 1);
+            break;
+        }
     }
 }
 

@@ -1,6 +1,7 @@
 #include "facts/line_reader.hpp"
 
 #include <algorithm>
+#include <array>
 
 #include <fmt/format.h>
 
@@ -43,6 +44,12 @@ bool any_frames(const std::vector<Item>& items) {
 }
 
 bool is_hives(const Item& i) { return i.what == What::hives; }
+
+/// A hive and what is told of it, in these words.
+bool names_its_hive(const std::vector<Item>& part) {
+    const auto more = [](const Item& i) { return !i.idle() && !i.has(Class::link) && !i.has(Class::preposition) && !is_hives(i) && i.what != What::stop; };
+    return std::any_of(part.begin(), part.end(), is_hives) && std::any_of(part.begin(), part.end(), more);
+}
 
 /// Of a hive and the mites counted there, and of nothing else.
 bool tells_a_count(const Item& i) {
@@ -372,6 +379,33 @@ void LineReader::another_hive_begins(std::vector<std::vector<Item>>& clauses) co
         }
 }
 
+/// `super on h3, h4 fed 2 L`: no list, where what stands before the hives and what comes after them are two things and each
+/// is read by itself.
+void LineReader::lists_that_are_none(std::vector<std::vector<Item>>& clauses) {
+    static constexpr std::array<std::string_view, 4> links = {", ", " and ", " & ", " + "};
+    for (std::size_t c = 0; c < clauses.size(); ++c)
+        for (std::size_t i = 1; i + 1 < clauses[c].size(); ++i) {
+            const std::vector<Item> items = clauses[c];
+            const Item& list = items[i];
+            if (list.what != What::hives || list.hives.size() < 2 || !list.unknown_hives.empty()) continue;
+            const std::string said = surface(list);
+            std::size_t at = std::string::npos, length = 0;
+            for (std::string_view link : links)
+                if (const std::size_t found = said.rfind(link); found != said.npos && (at == said.npos || found > at)) at = found, length = link.size();
+            if (at == said.npos || said.find('-', at) != said.npos) continue;
+            std::vector<Item> left(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i) + 1), right(items.begin() + static_cast<std::ptrdiff_t>(i), items.end());
+            left.back().hives.pop_back(), left.back().end = list.begin + static_cast<std::uint32_t>(at);
+            right.front().hives = {list.hives.back()}, right.front().begin = list.begin + static_cast<std::uint32_t>(at + length);
+            const auto next = std::find_if(right.begin() + 1, right.end(), [](const Item& k) { return !k.idle(); });
+            const bool of_all = next != right.end() && (next->is("all") || next->is("both") || says_each(*next));
+            const std::optional<Solution> whole = only_way(items);
+            if (of_all || (whole && whole->candidates.size() == 1) || !only_way(left) || !only_way(right)) continue;
+            clauses[c] = std::move(left);
+            clauses.insert(clauses.begin() + static_cast<std::ptrdiff_t>(c) + 1, std::move(right));
+            break;
+        }
+}
+
 /// Where in a clause what is told of another hive begins, its `and`; 0 where nothing does: `took the top super off h1 and
 /// the super off h4`, `gave h1 a super and h2 a feeder`, `h1 calm and h2 grumpy`, `united h1 with h2 and moved h3 to mill`.
 std::size_t LineReader::other_hive_at(const std::vector<Item>& items) const {
@@ -391,16 +425,26 @@ std::size_t LineReader::other_hive_at(const std::vector<Item>& items) const {
         const bool goes_on = (named || (headed_ && subject_.said())) && begins != items.end() && one_hive(*begins) && !is_hives(items[k - 1]);
         const bool at_the_ends = one_hive(items[k - 1]) && one_hive(items.back());
         const bool own_deeds = named && eventful({items.begin(), link}) && (link + 1)->has(Class::done) && !on_or_off(*(link + 1));
-        if (goes_on || at_the_ends || own_deeds) return k;
+        const bool last_elsewhere = headed_ && subject_.said() && !named && one_hive(items.back()) && told_of(items.back());   // h4 fed 2 L and super on h3
+        const auto content = std::find_if(link + 1, items.end(), says_more);
+        const bool more = content != items.end() && !content->has(Class::preposition) && !on_or_off(*content);
+        if (goes_on || at_the_ends || own_deeds || (last_elsewhere && more)) return k;
     }
     return 0;
 }
 
 /// What is told of each of two hives, each for itself. True when the clause is so.
 bool LineReader::each_of_two(const std::vector<Item>& items) {
-    const std::size_t k = other_hive_at(items);
+    std::size_t k = other_hive_at(items);
+    for (std::size_t link = 1; k == 0 && link + 1 < items.size(); ++link) {   // h3 calm and gave h4 another super
+        const std::vector<Item> first = part_of(items, 0, link), second = part_of(items, link + 1, items.size());
+        const bool of_the_head = headed_ && subject_.said() && !any_hive(first);
+        if (items[link].is("and") && (of_the_head || names_its_hive(first)) && names_its_hive(second) && only_way(first) && only_way(second)) k = link;
+    }
     if (k == 0) return false;
     const std::vector<Item> left(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(k)), right(items.begin() + static_cast<std::ptrdiff_t>(k) + 1, items.end());
+    const bool denied = std::any_of(left.begin(), left.end(), [](const Item& i) { return i.has(Class::negation); });
+    if (denied && !any_hive(left) && !(only_way(left) && only_way(right))) return false;
     const Subject before = subject_;
     clause(left);
     subject_ = before;

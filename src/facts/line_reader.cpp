@@ -196,13 +196,14 @@ void LineReader::sentence(std::vector<Item> items) {
     queen_at_ = queen == items.end() ? UINT32_MAX : queen->begin;
     head_of_sentence(items);
     const std::vector<std::vector<Item>> apart = shares_of_the_harvest(items);
-    if (headed_ && one_value_each(items)) return;
+    if ((headed_ && one_value_each(items)) || one_value_for_each_listed(items)) return;
     std::vector<std::vector<Item>> clauses = cut(std::move(items));
     if (tail_.size() > 1) subject_ = {};   // which of the hives named before?
     numbers_among_clauses(clauses);
     plus_goes_on(clauses);
     one_weight_each(clauses);
     another_hive_begins(clauses);
+    lists_that_are_none(clauses);
     one_there_too(clauses);
     plans_after_deeds(clauses);
     hives_at_the_end(clauses);
@@ -211,6 +212,7 @@ void LineReader::sentence(std::vector<Item> items) {
     feeds_apart(clauses);
     feeds_go_on(clauses);
     plants_share(clauses);
+    names_end(clauses);
     neither(clauses);
     denials_apart(clauses);
     not_needed(clauses);
@@ -481,6 +483,7 @@ void LineReader::clause(std::vector<Item> items) {
     const bool begins_shed = shed != c.items.begin() + static_cast<std::ptrdiff_t>(std::min<std::size_t>(2, c.items.size()));
     if (begins_shed) shed_.clear();
     if (ways.empty()) ways = further_ways(c);
+    if (!ways.empty() && told_apart(c.items)) ways.clear(), subject_ = c.before;
     if (begins_shed) shed_ = {*shed};
     if (ways.empty() && same_again(c.written)) return;
     if (ways.empty() && c.own.said() && c.own.hives != c.before.hives) {   // h4 6 frames of bees. h8: same

@@ -136,6 +136,9 @@ private:
         bool cups_last = false;        ///< the last fact is of cups
         bool of_the_cells = false;     ///< and the clause is of them
         bool strips_moved = false;     ///< strips went in or came out in the clause
+        bool super_moved = false;      ///< a super went on or came off in the clause
+        bool put_away = false;         ///< the clause speaks of the shed or the freezer
+        bool colour = false;           ///< the clause names a colour
         bool plant = false;            ///< the clause names a plant
         bool mated = false;            ///< the clause says that she mated
         bool laying = false;           ///< the clause says that a queen lays
@@ -189,6 +192,7 @@ private:
     std::size_t other_hive_at(const std::vector<Item>& items) const;
     bool each_of_two(const std::vector<Item>& items);
     void feeds_apart(std::vector<std::vector<Item>>& clauses) const;
+    void lists_that_are_none(std::vector<std::vector<Item>>& clauses);
     void another_hive_begins(std::vector<std::vector<Item>>& clauses) const;
     void plans_after_deeds(std::vector<std::vector<Item>>& clauses) const;
     void note_tail(const Clause& c);
@@ -196,8 +200,10 @@ private:
     void plus_goes_on(std::vector<std::vector<Item>>& clauses) const;
     void one_weight_each(std::vector<std::vector<Item>>& clauses) const;
     bool one_value_each(const std::vector<Item>& items);
-    void doubts_after_facts(std::vector<std::vector<Item>>& clauses) const;
+    bool one_value_for_each_listed(const std::vector<Item>& items);
+    void doubts_after_facts(std::vector<std::vector<Item>>& clauses);
     void needs_after_facts(std::vector<std::vector<Item>>& clauses);
+    void names_end(std::vector<std::vector<Item>>& clauses);
     void neither(std::vector<std::vector<Item>>& clauses);
     void denials_apart(std::vector<std::vector<Item>>& clauses);
     void not_needed(std::vector<std::vector<Item>>& clauses) const;

@@ -79,6 +79,9 @@ LineReader::Told LineReader::told_before(const std::vector<Item>& items) const {
     told.of_the_cells = told.cells_last && any([&](const Item& k) { const std::string said = surface(k); return said == "none" || said == "them" || said == "in them" || said == "of them"; });
     told.mated = any([&](const Item& k) { return surface(k) == "mated" || surface(k) == "has mated" || surface(k) == "is mated"; });
     told.strips_moved = std::adjacent_find(items.begin(), items.end(), [](const Item& a, const Item& b) { return a.is("strip") && (b.is("in") || b.is("out") || b.is("off") || b.is("taken off")); }) != items.end();
+    told.super_moved = std::adjacent_find(items.begin(), items.end(), [](const Item& a, const Item& b) { return is_super(a) && (b.is("on") || b.is("off")); }) != items.end();
+    told.put_away = any([](const Item& k) { return k.is("shed") || k.is("to shed") || k.is("frozen"); });
+    told.colour = any([](const Item& k) { return k.has(Class::colour); });
     told.plant = any([](const Item& k) { return k.has(Class::plant); });
     told.laying = any([](const Item& k) { return k.is("laying"); });
     told.whole_hive = names_hive(items);
@@ -132,9 +135,19 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     if (told.of_the_cells) no_reading([](const Candidate& c) { return c.fact.kind == Kind::eggs || c.fact.kind == Kind::larvae || c.fact.kind == Kind::brood; });
     // the new queen in h5 is laying: she stands there
     if (told.laying && std::any_of(part.begin(), part.end(), [&](const Item& k) { return surface(k).ends_with("queen in"); })) no_reading([](const Candidate& c) { return c.fact.kind == Kind::queen_introduced; });
+    // pollen coming in, yellow and grey
+    const auto grey = [&](const Item& k) { return surface(k) == "grey" || surface(k) == "gray"; };
+    if (told.colour && std::any_of(part.begin(), part.end(), grey)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::weather; });
     // apple is close: to its bloom
     const auto close = [&](const Item& k) { return surface(k) == "close"; };
     if (told.plant && std::any_of(part.begin(), part.end(), close)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::weather; });
+    // put the supers from h3 in the freezer: to no hive
+    if (told.put_away) no_reading([](const Candidate& c) { return c.fact.kind == Kind::super_moved; });
+    // a super with foundation: what it holds
+    const bool with_comb = std::any_of(part.begin(), part.end(), [](const Item& k) { return k.is("with") && k.loose; }) && std::any_of(part.begin(), part.end(), is_super);
+    if (with_comb) no_reading([](const Candidate& c) { return c.fact.kind == Kind::drawn; });
+    // extracted 20 kg from h3 and super on h4: nothing extracted from it
+    if (told.super_moved && std::any_of(part.begin(), part.end(), is_super)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::extracted; });
     // didn't super: no word of how many are on
     const auto denial = std::find_if(part.begin(), part.end(), [](const Item& k) { return k.has(Class::negation); });
     static constexpr std::array<std::string_view, 5> none_there = {"no", "no more", "without", "without any", "no other"};
@@ -212,7 +225,8 @@ std::vector<Candidate> LineReader::read_part(const std::vector<Item>& items, std
         }
     if (!found.empty() || j + 1 >= items.size() || !items[j].is("and") || eventful(part)) return found;
     const auto verb = std::find_if(items.begin() + static_cast<std::ptrdiff_t>(j), items.end(), [](const Item& k) { return k.has(Class::done); });
-    if (verb != items.end()) with(*verb, false);
+    const bool weight_alone = !part.empty() && std::all_of(part.begin(), part.end(), [](const Item& k) { return is_mass(k) || k.idle(); });   // 26 lb and extracted 24 lb
+    if (verb != items.end() && !weight_alone) with(*verb, false);
     return found;
 }
 

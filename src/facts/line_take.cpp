@@ -226,7 +226,7 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     settle_hives(raw, c);
     if (kind == Kind::swarm_hived && !headed_ && raw.hives.size() == 1) subject_ = {}, subject_.hives = raw.hives;   // what follows is of the swarm
     if ((kind == Kind::pollen || kind == Kind::pest) && !subject_.said()) return keep_as_words(where, std::move(raw), false);   // of the yard
-    if (of_frames(c.fact)) frames_of_the_nuc(raw);
+    if (of_frames(c.fact) && !hives_named_) frames_of_the_nuc(raw);
     if (needs_hive(c) && !c.hive_named && !subject_.said() && raw.hives.empty()) ask_hive(where);
     if (needs_hive(c) && raw.hives.empty() && !raw.all && !raw.rest && !raw.both) return keep_as_words(where, std::move(raw), true);
     Reading reading;

@@ -8,7 +8,6 @@
 #include <string>
 #include <vector>
 
-#include <fmt/args.h>
 #include <fmt/format.h>
 
 #include "said.hpp"
@@ -54,18 +53,16 @@ bool asked(const Journal& journal) {
 }  // namespace
 
 TEST_CASE("clauses side by side say what they say alone, or are asked about", "[facts][figures]") {
-    const std::vector<Pattern> patterns = {{"h3 {x}, {y}", {"h3"}, {"h3"}}, {"h3 {x} and {y}", {"h3"}, {"h3"}}, {"h3 {x}. {y}.", {"h3"}, {"h3"}}, {"h3 {x} - {y}", {"h3"}, {"h3"}},
+    const std::vector<Pattern> patterns = {{"h3 {x}, {y}", {"h3"}, {"h3"}}, {"h3 {x} and {y}", {"h3"}, {"h3"}}, {"h3 {x}. {y}.", {"h3"}, {"h3"}},
         {"h3 {x} ({y})", {"h3"}, {"h3"}}, {"h3 {x} so {y}", {"h3"}, {"h3"}}, {"h3 {x}; h4 {y}", {"h3"}, {"h4"}}, {"h3 {x}, h4 {y}", {"h3"}, {"h4"}}, {"h3 {x} and h4 {y}", {"h3"}, {"h4"}},
         {"{x} on h3, {y} on h4", {"h3"}, {"h4"}}, {"{x} in h3 and {y} in h4", {"h3"}, {"h4"}}, {"h3 {x}, {y} in h4", {"h3"}, {"h4"}}, {"h3 and h4 {x}, {y}", {"h3", "h4"}, {"h3", "h4"}},
-        {"h3 and h4 {x}. h6 {y}", {"h3", "h4"}, {"h6"}}};
+        {"h3 and h4 {x}. h6 {y}", {"h3", "h4"}, {"h6"}}, {"h3 {x} and {y} on h4", {"h3"}, {"h4"}}, {"{x} h3, h4 {y}", {"h3"}, {"h4"}}, {"{x} in h3, h4 {y}", {"h3"}, {"h4"}}};
     for (std::string_view x : clauses) REQUIRE(alone(x, {"h3"}).size() == 1);
     for (const Pattern& p : patterns)
         for (std::string_view x : clauses)
             for (std::string_view y : clauses) {
                 if (x == y) continue;
-                fmt::dynamic_format_arg_store<fmt::format_context> words;
-                words.push_back(fmt::arg("x", x)), words.push_back(fmt::arg("y", y));
-                const std::string line = fmt::vformat(p.line, words);
+                const std::string line = fmt::format(fmt::runtime(p.line), fmt::arg("x", x), fmt::arg("y", y));
                 INFO(line);
                 const Journal journal = test::journal_of(line);
                 std::set<std::string> meant = alone(x, p.x);
@@ -76,6 +73,55 @@ TEST_CASE("clauses side by side say what they say alone, or are asked about", "[
                 CHECK(nothing_made_up);
                 CHECK(nothing_lost);
             }
+}
+
+namespace {
+
+/// Clauses that name their hive where a sentence does.
+constexpr std::array<std::string_view, 20> sentences = {"took the top super off {h}", "gave {h} another super", "fed {h} 2 L 1:1", "fed 2 L of 2:1 to {h}", "put an excluder on {h}", "eggs in {h}", "2 queen cells in {h}",
+    "united {h} with h9", "treated {h} with oxalic acid", "strips out of {h}", "moved {h} to orchard", "super on {h}", "{h} calm", "{h} top 70% full", "alcohol wash on {h} 4/300", "no eggs in {h}", "split {h} into h11",
+    "pulled 2 supers off {h}", "{h} swarmed", "knocked down 3 cells in {h}"};
+
+/// The sentence with the hive in its place.
+std::string about(std::string_view sentence, std::string_view hive) { return fmt::format(fmt::runtime(sentence), fmt::arg("h", hive)); }
+
+std::set<std::string> of_sentence(std::string_view sentence, const std::string& hive) {
+    static std::map<std::string, std::set<std::string>> read;
+    const std::string line = about(sentence, hive);
+    if (!read.count(line)) read[line] = facts(test::journal_of(line));
+    return read[line];
+}
+
+}  // namespace
+
+TEST_CASE("sentences about two hives say what they say alone, or are asked about", "[facts][figures]") {
+    for (std::string_view x : sentences) REQUIRE(of_sentence(x, "h3").size() == 1);
+    for (std::string_view between : {", ", " and ", ". ", "; "})
+        for (std::string_view x : sentences)
+            for (std::string_view y : sentences) {
+                if (x == y) continue;
+                const std::string line = about(x, "h3") + std::string(between) + about(y, "h4");
+                INFO(line);
+                const Journal journal = test::journal_of(line);
+                std::set<std::string> meant = of_sentence(x, "h3");
+                meant.merge(std::set<std::string>(of_sentence(y, "h4")));
+                const std::set<std::string> found = facts(journal);
+                CHECK(std::includes(meant.begin(), meant.end(), found.begin(), found.end()));
+                CHECK((asked(journal) || found == meant));
+            }
+}
+
+TEST_CASE("a sentence about a list of hives is told of each", "[facts][figures]") {
+    for (std::string_view x : sentences) {
+        const std::string line = about(x, "h3, h4 and h6");
+        INFO(line);
+        const Journal journal = test::journal_of(line);
+        std::set<std::string> meant = of_sentence(x, "h3");
+        meant.merge(std::set<std::string>(of_sentence(x, "h4")));
+        meant.merge(std::set<std::string>(of_sentence(x, "h6")));
+        const std::set<std::string> found = facts(journal);
+        CHECK((found == meant || (asked(journal) && std::includes(meant.begin(), meant.end(), found.begin(), found.end()))));
+    }
 }
 
 TEST_CASE("a clause with one more hive at its end is told of both", "[facts][figures]") {
