@@ -397,6 +397,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::cells_removed, "cells_removed|taken_off all? queen_cell#|swarm_cell#|open_cell#|sealed_cell#", "", "h3 knocked down 3 queen cells"},
     {Kind::cells_removed, "cells_removed N|both|all|the_rest? lost_weight?", "cells", ""},
     {Kind::cells_removed, "cells_removed all? cell#", "", ""},
+    {Kind::cells_removed, "removed queen_cell#|swarm_cell#|open_cell#|sealed_cell#", "", ""},
     {Kind::cells_removed, "removed N|both|all|the_rest", "cells", ""},
     {Kind::cells_removed, "removed cell#", "", ""},
     {Kind::cells_removed, "cells_removed other", "cells count=1", ""},

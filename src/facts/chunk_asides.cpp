@@ -155,7 +155,8 @@ void found_so_many(std::vector<Item>& items) {
     const auto first = std::find_if(items.begin(), items.end(), [](const Item& i) { return !i.idle() && !i.has(Class::link); });
     if (first == items.end() || !first->is("seen")) return;
     const auto next = std::find_if(first + 1, items.end(), [](const Item& i) { return !i.idle(); });
-    if (next == items.end() || !(is_count(*next) || next->counted || next->what == What::slash)) return;
+    const bool hive = next != items.end() && next->what == What::hives && next + 1 != items.end() && first->end - first->begin == 5;   // found h5 queenless
+    if (next == items.end() || !(hive || is_count(*next) || next->counted || next->what == What::slash)) return;
     pass_over(*first);
     for (auto i = next; i != items.end(); ++i)
         if (i->is("left")) pass_over(*i);   // found 2 queen cells left behind

@@ -140,7 +140,7 @@ void LineReader::unread(const std::vector<Item>& items) {
     const auto no = std::find_if(items.begin(), items.end(), denied);
     const auto hive_before = std::find_if(items.begin(), no, [](const Item& i) { return i.what == What::hives; });
     const bool deed_before = no != items.end() && surface(*no) == "no" && hive_before != no && std::any_of(items.begin(), hive_before, [](const Item& i) { return i.has(Class::done) && !on_or_off(i); });
-    const bool each_there = std::any_of(items.begin(), items.end(), [&](const Item& i) { return says_each(i); }) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });   // Gate and Red one each
+    const bool each_there = std::any_of(items.begin(), items.end(), [&](const Item& i) { return says_each(i); }) && std::any_of(items.begin(), items.end(), [&](const Item& i) { return i.what == What::hives || (items.size() == 2 && i.has(Class::count)); });   // Gate and Red one each
     const bool but_there = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("all but"); }) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });   // heavy except h5 light
     const bool left_out = !items.empty() && (items[0].is("all but") || (items.size() > 1 && items[0].is("but") && items[1].has(Class::negation))) && out_->size() == first_of_line_ && subject_.several();
     elsewhere_ = elsewhere_ || left_out;   // h1-h5 but not the weak one, fed 2 L

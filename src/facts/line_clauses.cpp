@@ -121,11 +121,12 @@ void LineReader::one_weight_each(Clauses& clauses) const {
         if (list == said.end() || std::none_of(said.begin(), said.end(), off) || std::any_of(said.begin(), said.end(), is_mass)) continue;
         Items masses, rest;
         std::size_t end = c + 1;
-        for (; end < clauses.size() && std::all_of(clauses[end].begin(), clauses[end].end(), [&](const Item& i) { return is_mass(i) || beside(i); }); ++end)
+        for (; end < clauses.size() && std::all_of(clauses[end].begin(), clauses[end].end(), [&](const Item& i) { return is_mass(i) || bare_number(i) || beside(i); }); ++end)
             for (const Item& i : clauses[end])
-                if (is_mass(i)) masses.push_back(i);
+                if (is_mass(i) || bare_number(i)) masses.push_back(i);
                 else if (!i.idle() && !i.is("and")) rest.push_back(i);
-        if (masses.size() != list->hives.size()) continue;
+        if (masses.size() != list->hives.size() || !is_mass(masses.back())) continue;
+        for (Item& mass : masses) mass = of_the_unit(mass, masses.back());   // 28, 31 and 22 lb
         Clauses each;
         const auto at = static_cast<std::size_t>(list - said.begin());
         for (std::size_t h = 0; h < masses.size(); ++h) {

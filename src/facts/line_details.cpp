@@ -234,17 +234,22 @@ bool LineReader::honey_of_another(const std::vector<Item>& items) {
     return true;
 }
 
-/// `2 supers off h4 and one off h3, 38 kg`: boxes came off several hives in this sentence, each told for itself, none weighed yet.
-bool LineReader::off_several_unweighed() const {
+/// Boxes came off more than one hive in this line, each told for itself.
+bool LineReader::off_several() const {
     const RawFact* before = nullptr;
     for (std::size_t k = first_of_line_; k < out_->size(); ++k) {
         const RawFact& raw = (*out_)[k];
         if (raw.fact.kind != Kind::super_off) continue;
-        if (raw.fact.value.said()) return false;
         if (before && before->hives != raw.hives) return true;
         before = &raw;
     }
     return false;
+}
+
+/// `2 supers off h4 and one off h3, 38 kg`: none of them weighed yet.
+bool LineReader::off_several_unweighed() const {
+    const auto weighed = [](const RawFact& r) { return r.fact.kind == Kind::super_off && r.fact.value.said(); };
+    return off_several() && std::none_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), weighed);
 }
 
 /// `super off, all capped, 22 kg`: what the box weighed that came off before it in the line. True when it is.

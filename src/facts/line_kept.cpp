@@ -49,7 +49,8 @@ void LineReader::put(RawFact raw, Reading reading) {
     if (raw.fact.yard == no_yard) raw.fact.yard = line_yard_ != no_yard ? line_yard_ : context_->yard;
     if (context_->year_assumed) raw.fact.assumed |= assumed_year;
     if (raw.fact.kind == Kind::super_on || raw.fact.kind == Kind::brood_box_on) {
-        if (raw.fact.box_kind.empty()) raw.fact.assumed |= assumed_box_kind;
+        const bool deep_said = raw.fact.kind == Kind::brood_box_on && lower(journal_.sources.text(raw.fact.span)).find(journal_.settings.brood_kind) != std::string::npos;   // second deep on
+        if (raw.fact.box_kind.empty() && !deep_said) raw.fact.assumed |= assumed_box_kind;
         if (raw.fact.placing == Placing::unsaid && raw.fact.kind == Kind::super_on) raw.fact.assumed |= assumed_placing;
         if (raw.fact.comb == Comb::unsaid) raw.fact.assumed |= assumed_comb;
     }

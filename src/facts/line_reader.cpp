@@ -147,6 +147,8 @@ bool LineReader::corrects(const std::vector<Item>& items) {
     if (no) return withdraw(items, last_.set ? last_.out : out_->size()), true;
     const bool of_the_line_above = items.front().is("taken back") && out_->size() == first_of_line_;   // sorry, that was h2
     const bool rewritten = std::any_of(items.begin(), items.end(), [&](const Item& i) { return i.is("correction") && surface(i) != "correction"; });   // last time should read 4, not 2
+    const bool heads = items.front().is("correction") && std::none_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives || i.what == What::value || i.what == What::slash; });
+    taken_back_ = taken_back_ || heads;   // Correction to June 9. h4 had 8 of 10 drawn
     if (items.front().is("correction") || rewritten || of_the_line_above) return keep_asked(span(items), "a correction is not counted", "correct the line it is about"), true;
     if (items.front().is("taken back")) return take_back(first_of_sentence_), ask_which_holds(items), true;
     if (std::exchange(taken_back_, false)) return ask_which_holds(items), true;
@@ -421,7 +423,7 @@ bool LineReader::in_any(std::vector<Item>& items) {
     const auto in = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("in") && i.end - i.begin == 2; });
     if (in == items.begin() || in == items.end()) return false;
     const std::string said = lower(text().substr(in->begin, items.back().end - in->begin));
-    static constexpr std::array<std::string_view, 6> any = {"in any", "in any of them", "in either", "in either of them", "in any hive", "in either hive"};
+    static constexpr std::array<std::string_view, 7> any = {"in either one", "in any", "in any of them", "in either", "in either of them", "in any hive", "in either hive"};
     if (std::find(any.begin(), any.end(), said) == any.end()) return false;
     if (subject_.said() && !subject_.several() && !subject_.all) {
         keep_asked(span(items), "in any of what?", "name the hives, or the boxes");
@@ -475,7 +477,7 @@ void LineReader::clause(std::vector<Item> items) {
     numbers_beside(c.items);
     weighed_ = masses_in(c.written);
     both_of_them(c.items);
-    if (unknown_other(c.items)) return keep_words(c.written, Kind::remark, Reading::Outcome::remark, "");
+    if (unknown_other(c.items)) return divided_ = divided_ || std::any_of(c.items.begin(), c.items.end(), [](const Item& i) { return i.is("split") || i.is("nuc made"); }), keep_words(c.written, Kind::remark, Reading::Outcome::remark, "");
     std::vector<Solution> ways = plain_ways(c);
     hives_named_ = c.own.said();
     if (impossible_share(c.written)) return keep_words(c.written, Kind::remark, Reading::Outcome::remark, "");

@@ -138,6 +138,7 @@ private:
         bool strips_moved = false;     ///< strips went in or came out in the clause
         bool super_moved = false;      ///< a super went on or came off in the clause
         bool put_away = false;         ///< the clause speaks of the shed or the freezer
+        bool have = false;             ///< the clause tells what somebody has
         bool colour = false;           ///< the clause names a colour
         bool plant = false;            ///< the clause names a plant
         bool mated = false;            ///< the clause says that she mated
@@ -227,6 +228,7 @@ private:
     bool honey_of_another(const std::vector<Item>& items);
     bool treatment_out_again(const std::vector<Item>& items);
     bool due_of_the_treatment(const std::vector<Item>& items);
+    bool off_several() const;
     bool off_several_unweighed() const;
     bool weight_of_the_super_off(const std::vector<Item>& items);
     bool honey_of_these(const std::vector<Item>& items);

@@ -81,6 +81,7 @@ LineReader::Told LineReader::told_before(const std::vector<Item>& items) const {
     told.strips_moved = std::adjacent_find(items.begin(), items.end(), [](const Item& a, const Item& b) { return a.is("strip") && (b.is("in") || b.is("out") || b.is("off") || b.is("taken off")); }) != items.end();
     told.super_moved = std::adjacent_find(items.begin(), items.end(), [](const Item& a, const Item& b) { return is_super(a) && (b.is("on") || b.is("off")); }) != items.end();
     told.put_away = any([](const Item& k) { return k.is("shed") || k.is("to shed") || k.is("frozen"); });
+    told.have = any([&](const Item& k) { const std::string said = surface(k); return k.has(Class::filler) && (says_has(said) || said == "still" || said == "got"); });
     told.colour = any([](const Item& k) { return k.has(Class::colour); });
     told.plant = any([](const Item& k) { return k.has(Class::plant); });
     told.laying = any([](const Item& k) { return k.is("laying"); });
@@ -106,6 +107,9 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     if (std::none_of(part.begin(), part.end(), [](const Item& k) { return k.is("frame"); }))
         no_reading([](const Candidate& c) { return c.fact.kind == Kind::drawn && c.fact.value.unit == Unit::frame && c.fact.value.amount == 1000 && c.fact.box.by == BoxChoice::By::unsaid; });
     // a drawn super: a thing, and no word of how far it is drawn
+    const auto of_what = [](const Item& k) { return k.is("drawn") || k.is("foundation"); };
+    for (std::size_t k = 0; k + 2 < part.size(); ++k)   // a super of drawn
+        if (is_super(part[k]) && part[k + 1].is("of") && of_what(part[k + 2])) no_reading([](const Candidate& c) { return c.fact.kind == Kind::drawn; });
     const auto thing = std::adjacent_find(part.begin(), part.end(), [](const Item& a, const Item& b) { return (a.is("drawn") || a.is("foundation")) && !a.counted && is_super(b) && !b.counted; });
     if (thing != part.end() && std::none_of(part.begin(), part.end(), [](const Item& k) { return k.has(Class::amount) || k.what == What::value || k.what == What::slash; }))
         no_reading([](const Candidate& c) { return c.fact.kind == Kind::drawn; });
@@ -138,6 +142,7 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     // pollen coming in, yellow and grey
     const auto grey = [&](const Item& k) { return surface(k) == "grey" || surface(k) == "gray"; };
     if (told.colour && std::any_of(part.begin(), part.end(), grey)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::weather; });
+    if (told.have) no_reading([](const Candidate& c) { return grammar::reading_rows[c.row].pattern == "jar? JARS LOT?"; });   // we have 40 jars: none filled now
     // apple is close: to its bloom
     const auto close = [&](const Item& k) { return surface(k) == "close"; };
     if (told.plant && std::any_of(part.begin(), part.end(), close)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::weather; });
@@ -247,6 +252,11 @@ void LineReader::go_on_with(const std::vector<Solution>& before, const std::vect
 /// clause without a hive half of which is about one (`sold 12 jars`).
 bool LineReader::torn_apart(const Solution& s, bool negated, bool added) const {
     if (s.candidates.size() < 2) return false;
+    // 1 charged queen cup removed: the cup
+    for (std::size_t k = 1; k < s.candidates.size(); ++k) {
+        const std::string said = lower(journal_.sources.text(s.spans[k]));
+        if (s.candidates[k].fact.kind == Kind::super_off && said == "removed" && !takes_box_from_before(s.candidates[k - 1].fact.kind)) return true;
+    }
     if (negated && std::any_of(s.candidates.begin(), s.candidates.end(), is_event_of)) return true;
     const auto no_supers = [](const Candidate& c) { return c.fact.kind == Kind::super_count && c.fact.count == 0; };   // no super half full
     if (std::any_of(s.candidates.begin(), s.candidates.end(), no_supers) && std::any_of(s.candidates.begin(), s.candidates.end(), [](const Candidate& c) { return takes_box_from_before(c.fact.kind); })) return true;

@@ -136,6 +136,8 @@ void LineReader::settle_hives(RawFact& raw, const Candidate& c) const {
     } else if (c.hive_named) {
         raw.hives = {raw.fact.other};
         raw.fact.other = one && subject_.hives.front() != raw.hives.front() ? subject_.hives.front() : no_hive;
+    } else if (c.about_honey && comes_of_hives(raw.fact.kind) && !headed_ && off_several()) {
+        return;   // super off h1 and the bottom one off h6, extracted 61 lb: of both
     } else if (needs_hive(c) || (c.about_honey && comes_of_hives(raw.fact.kind))) {
         of_the_subject(raw);
         raw.all_count = subject_.count;
@@ -225,7 +227,9 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
         for (std::size_t k = out_->size(); k-- > first_of_sentence_ && (*out_)[k].fact.kind == Kind::jars && (*out_)[k].fact.lot.empty();) (*out_)[k].fact.lot = raw.fact.lot;
     settle_hives(raw, c);
     if (kind == Kind::swarm_hived && !headed_ && raw.hives.size() == 1) subject_ = {}, subject_.hives = raw.hives;   // what follows is of the swarm
-    if ((kind == Kind::pollen || kind == Kind::pest) && !subject_.said()) return keep_as_words(where, std::move(raw), false);   // of the yard
+    const auto of_another = [&](const RawFact& r) { return !r.hives.empty() && r.hives != subject_.hives; };
+    const bool of_the_yard = !subject_.said() || (!headed_ && !hives_named_ && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), of_another));
+    if ((kind == Kind::pollen || kind == Kind::pest) && of_the_yard) return keep_as_words(where, std::move(raw), false);   // of the yard
     if (of_frames(c.fact) && !hives_named_) frames_of_the_nuc(raw);
     if (needs_hive(c) && !c.hive_named && !subject_.said() && raw.hives.empty()) ask_hive(where);
     if (needs_hive(c) && raw.hives.empty() && !raw.all && !raw.rest && !raw.both) return keep_as_words(where, std::move(raw), true);

@@ -62,7 +62,7 @@ std::string_view place_words(Placing p) {
 }
 
 std::string share_words(const Measure& m) {
-    if (m.dimension == Dimension::count) return number_text(m) + (m.unit == Unit::frame || m.unit == Unit::piece ? " frames" : "");
+    if (m.dimension == Dimension::count) return (m.about ? "about " : "") + number_text(m) + (m.unit == Unit::frame || m.unit == Unit::piece ? " frames" : "");
     const bool at_least = m.low == m.amount && m.high > m.amount && m.unit != Unit::fraction;
     if (m.unit == Unit::fraction) {
         static constexpr std::pair<int, std::string_view> words[] = {{0, "empty"}, {100, "started"}, {250, "a quarter"}, {333, "a third"}, {500, "half"},

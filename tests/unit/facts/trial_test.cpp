@@ -1280,3 +1280,23 @@ TEST_CASE("What is told of two hives with an and between", "[facts]") {
         {R"(united h3 with h9 and alcohol wash on h4 4/300)", R"(h3 united with h9 | h4 wash 4/300)"},
     });
 }
+
+TEST_CASE("What comes of an unread split, a stock, a correction; honey of several hives", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(h8: 4 swarm cells, 2 of them sealed; made a split to h12: old queen, 4 frames brood, 2 frames food)", R"(h8 4 swarm cells | h8 2 sealed queen cells | h8 "made a split to h12: old queen" | ?h8 "4 frames brood" | ?h8 "2 frames food" | !unknown-hive | !not-understood | !not-understood)"},
+        {R"(h4: super nearly full; second super on top; 1 charged queen cup removed)", R"(h4 super nearly full | h4 +super over | ?h4 "1 charged queen cup removed" | !not-understood)"},
+        {R"(stock now 40 jars of 454 g lot R)", R"(stocktake 40 x 454 g lot R)"},
+        {R"(we have 40 jars of 454 g lot R)", R"(?"we have 40 jars of 454 g lot R" | !not-understood)"},
+        {R"(h5 queen excluder on and a super of drawn)", R"(h5 excluder on | h5 +super drawn)"},
+        {R"(h3 maybe 3 frames sealed)", R"(h3 about 3 frames capped)"},
+        {R"(Correction to June 1. h4 had 8 of 10 drawn, not 7.)", R"(?"Correction to June 1" | ?"h4 had 8 of 10 drawn, not 7" | !not-understood | !not-understood)"},
+        {R"(Took the super off h1 and the bottom one off h6, extracted 61 lb with the one from last time, lot A, moisture 18.2%.)", R"(h1 -super | h6 -bottom super | extracted 61 lb lot A | h6 "the one from last time" | moisture 18.2% lot A)"},
+        {R"(both strong, seven frames of bees in h5, plenty of stores in h6, wasps about)", R"(?"strong" | h5 7 frames of bees | h6 plenty of stores | h6 wasps | !no-hive)"},
+        {R"(Found h5 queenless, no eggs nor brood)", R"(h5 queenless | h5 no eggs | h5 no brood)"},
+        {R"(Found h6 super half full, gave h6 another on top)", R"(h6 super half | h6 +super over)"},
+        {R"(Took the top supers off h1, h3 and h4, 28, 31 and 22 lb)", R"(h1 -top super 28 lb | h3 -top super 31 lb | h4 -top super 22 lb)"},
+        {R"(h1, h2. No cells in either one.)", R"(h1 no queen cells | h2 no queen cells)"},
+        {R"(h4 hungry)", R"(h4 stores light)"},
+        {R"(h3 removed 2 queen cells)", R"(h3 knocked down 2 queen cells)"},
+    });
+}
