@@ -366,8 +366,8 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     const bool told_other = joined.kind == Kind::bloom && last_.out < out_->size() && joined.detail != (*out_)[last_.out].fact.detail;
     if (told_other) return false;
     if (alone && last_.out < out_->size() && joined.kind == (*out_)[last_.out].fact.kind && joined.text != (*out_)[last_.out].fact.text) return false;
-    const int so_many = joined.kind == Kind::super_on && last_.out < out_->size() ? (*out_)[last_.out].fact.count : -1;
-    if (so_many > 1 && joined.count < 0) ways.front().candidates.front().fact.count = so_many;   // supers on, 2 each, wet
+    const int so_many = (joined.kind == Kind::super_on || joined.kind == Kind::treatment_on) && last_.out < out_->size() ? (*out_)[last_.out].fact.count : -1;
+    if (so_many > 0 && joined.count < 0 && (so_many > 1 || joined.kind == Kind::treatment_on)) ways.front().candidates.front().fact.count = so_many;   // supers on, 2 each, wet
     out_->resize(last_.out);
     journal_.readings.resize(last_.readings);
     journal_.diagnostics.resize(last_.diagnostics);

@@ -228,7 +228,7 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     settle_hives(raw, c);
     if (kind == Kind::swarm_hived && !headed_ && raw.hives.size() == 1) subject_ = {}, subject_.hives = raw.hives;   // what follows is of the swarm
     const auto of_another = [&](const RawFact& r) { return !r.hives.empty() && r.hives != subject_.hives; };
-    const bool of_the_yard = !subject_.said() || (!headed_ && !hives_named_ && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), of_another));
+    const bool of_the_yard = !subject_.said() || (kind == Kind::pest && c.fact.detail == "wasps" && !hives_named_ && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), of_another)) || (!headed_ && !hives_named_ && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), of_another));
     if ((kind == Kind::pollen || kind == Kind::pest) && of_the_yard) return keep_as_words(where, std::move(raw), false);   // of the yard
     if (of_frames(c.fact) && !hives_named_) frames_of_the_nuc(raw);
     if (needs_hive(c) && !c.hive_named && !subject_.said() && raw.hives.empty()) ask_hive(where);

@@ -115,14 +115,6 @@ std::string bloom_words(const Fact& f) {
     return f.text;
 }
 
-/// `about 6`, `8-9`, `6`.
-std::string count_text(const Measure& m) {
-    if (m.about) return "about " + number_text(m);
-    const auto whole = [](std::int64_t thousandths) { return std::to_string(thousandths / 1000); };
-    const bool range = m.low < m.amount && m.amount < m.high && m.low % 1000 == 0 && m.high % 1000 == 0;
-    return range ? whole(m.low) + '-' + whole(m.high) : number_text(m);
-}
-
 std::string amount(const Fact& f, std::string_view noun) { return fmt::format("{} {}", count_text(f.value), noun); }
 
 std::string stores_words(const Fact& f) {

@@ -61,8 +61,15 @@ std::string_view place_words(Placing p) {
     return names[static_cast<std::size_t>(p)];
 }
 
+std::string count_text(const Measure& m) {
+    if (m.about) return "about " + number_text(m);
+    const auto whole = [](std::int64_t thousandths) { return std::to_string(thousandths / 1000); };
+    const bool range = m.low < m.amount && m.amount < m.high && m.low % 1000 == 0 && m.high % 1000 == 0;
+    return range ? whole(m.low) + '-' + whole(m.high) : number_text(m);
+}
+
 std::string share_words(const Measure& m) {
-    if (m.dimension == Dimension::count) return (m.about ? "about " : "") + number_text(m) + (m.unit == Unit::frame || m.unit == Unit::piece ? " frames" : "");
+    if (m.dimension == Dimension::count) return count_text(m) + (m.unit == Unit::frame || m.unit == Unit::piece ? " frames" : "");
     const bool at_least = m.low == m.amount && m.high > m.amount && m.unit != Unit::fraction;
     if (m.unit == Unit::fraction) {
         static constexpr std::pair<int, std::string_view> words[] = {{0, "empty"}, {100, "started"}, {250, "a quarter"}, {333, "a third"}, {500, "half"},

@@ -45,6 +45,8 @@ std::string short_box(const Fact& f);
 std::string comb_words(const Fact& f);
 /// `over`, `under`, `between`.
 std::string_view place_words(Placing p);
+/// `about 6`, `8-9`, `6`.
+std::string count_text(const Measure& m);
 /// A share as said: `70%`, `7 of 9 frames`, `half`.
 std::string share_words(const Measure& m);
 /// `40 x 454 g`, `12 jars`, or a mass in bulk.

@@ -1291,12 +1291,22 @@ TEST_CASE("What comes of an unread split, a stock, a correction; honey of severa
         {R"(h3 maybe 3 frames sealed)", R"(h3 about 3 frames capped)"},
         {R"(Correction to June 1. h4 had 8 of 10 drawn, not 7.)", R"(?"Correction to June 1" | ?"h4 had 8 of 10 drawn, not 7" | !not-understood | !not-understood)"},
         {R"(Took the super off h1 and the bottom one off h6, extracted 61 lb with the one from last time, lot A, moisture 18.2%.)", R"(h1 -super | h6 -bottom super | extracted 61 lb lot A | h6 "the one from last time" | moisture 18.2% lot A)"},
-        {R"(both strong, seven frames of bees in h5, plenty of stores in h6, wasps about)", R"(?"strong" | h5 7 frames of bees | h6 plenty of stores | h6 wasps | !no-hive)"},
+        {R"(both strong, seven frames of bees in h5, plenty of stores in h6, wasps about)", R"(?"strong" | h5 7 frames of bees | h6 plenty of stores | h6 "wasps about" | !no-hive)"},
         {R"(Found h5 queenless, no eggs nor brood)", R"(h5 queenless | h5 no eggs | h5 no brood)"},
         {R"(Found h6 super half full, gave h6 another on top)", R"(h6 super half | h6 +super over)"},
         {R"(Took the top supers off h1, h3 and h4, 28, 31 and 22 lb)", R"(h1 -top super 28 lb | h3 -top super 31 lb | h4 -top super 22 lb)"},
         {R"(h1, h2. No cells in either one.)", R"(h1 no queen cells | h2 no queen cells)"},
         {R"(h4 hungry)", R"(h4 stores light)"},
         {R"(h3 removed 2 queen cells)", R"(h3 knocked down 2 queen cells)"},
+    });
+}
+
+TEST_CASE("Strips apiece and their day, a range of frames, wasps of the yard", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(h1 h2 amitraz strips in, 2 apiece, due out 20 September)", R"(h1 amitraz 2 strips in for 109 days | h2 amitraz 2 strips in for 109 days)"},
+        {R"(h1 top 3-4 frames drawn)", R"(h1 top 3-4 frames drawn)"},
+        {R"(h5 h6 fed 4 L 2:1 each, n1 2 L, wasps bad)", R"(h5 fed 4 L thick syrup | h6 fed 4 L thick syrup | n1 fed 2 L thick syrup | n1 "wasps bad")"},
+        {R"(h3 super half full, none of it is capped yet)", R"(h3 super half | h3 super uncapped)"},
+        {R"(poplar flow heavy)", R"(flow heavy tulip poplar)"},
     });
 }
