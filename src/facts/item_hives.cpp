@@ -141,7 +141,9 @@ HiveId Itemiser::one_hive(std::size_t ahead, std::size_t& length, std::string& n
     if (t->type != Token::Type::word) return no_hive;
     if (!generic && article_or_pronoun(*t, token(next + 1))) return no_hive;
     const Meaning meaning = context_.lexicon->find(words_, at_ + next);
-    if (meaning.hive != no_hive) {
+    // Mill top super, where a hive is called Top
+    const bool box_word = std::any_of(meaning.words.begin(), meaning.words.end(), [](const grammar::Word* w) { return w->klass == Class::which; }) && t->raw.empty() && (ahead > 0 || !items_.empty());
+    if (meaning.hive != no_hive && !box_word) {
         // A hive called like a word is meant only when written as a name.
         length = next + meaning.length - ahead;
         name = t->text;

@@ -141,12 +141,14 @@ void LineReader::unread(const std::vector<Item>& items) {
     const auto hive_before = std::find_if(items.begin(), no, [](const Item& i) { return i.what == What::hives; });
     const bool deed_before = no != items.end() && surface(*no) == "no" && hive_before != no && std::any_of(items.begin(), hive_before, [](const Item& i) { return i.has(Class::done) && !on_or_off(i); });
     const bool each_there = std::any_of(items.begin(), items.end(), [&](const Item& i) { return says_each(i); }) && std::any_of(items.begin(), items.end(), [&](const Item& i) { return i.what == What::hives || (items.size() == 2 && i.has(Class::count)); });   // Gate and Red one each
+    const bool count_there = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::count) || i.value.said(); }) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("into"); }) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });   // one of stores into n1
     const bool but_there = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("all but"); }) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });   // heavy except h5 light
     const bool left_out = !items.empty() && (items[0].is("all but") || (items.size() > 1 && items[0].is("but") && items[1].has(Class::negation))) && out_->size() == first_of_line_ && subject_.several();
     elsewhere_ = elsewhere_ || left_out;   // h1-h5 but not the weak one, fed 2 L
-    const bool flagged = number || left_out || after_denial || deed_before || each_there || but_there || placed || left_on || one_there || how_full || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
+    const bool flagged = number || left_out || after_denial || deed_before || each_there || count_there || but_there || placed || left_on || one_there || how_full || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
                          (!negated && (tells_of_a_deed(items) || strange_thing_done(items) || (!doubted && std::any_of(items.begin(), items.end(), speaks_of_data))));
-    keep_words(items, Kind::remark, negated && eventful(items) ? Reading::Outcome::put_out : Reading::Outcome::remark, negated && eventful(items) ? "not" : "");
+    const bool put_out = negated && eventful(items) && !flagged;
+    keep_words(items, Kind::remark, put_out ? Reading::Outcome::put_out : Reading::Outcome::remark, put_out ? surface(*no) : std::string{});
     if (!flagged) return;
     out_->back().fact.detail = "flagged";
     if (unit_missing(items) || two_meanings(items)) return;

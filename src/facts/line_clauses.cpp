@@ -47,7 +47,7 @@ std::size_t first_said(const Items& items, std::size_t from = 0) {
 
 bool says_value(const Item& i) {
     return (i.what == What::value && i.text != "nth" && i.value.dimension != Dimension::temperature && i.value.dimension != Dimension::duration) || i.what == What::slash ||
-           (i.what == What::term && i.has(Class::amount) && !i.counted);
+           (i.what == What::term && !i.counted && (i.has(Class::amount) || (i.has(Class::count) && i.word(Class::count)->number > 1)));
 }
 
 bool between_values(const Item& i) { return i.is("and") || (i.what == What::stop && (i.text == "," || i.text == "/")); }

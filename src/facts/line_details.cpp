@@ -345,6 +345,10 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     const bool another_food = joined.kind == Kind::feed && last_.out < out_->size() && !syrup(joined.detail) && syrup((*out_)[last_.out].fact.detail) && (!(*out_)[last_.out].fact.manner.empty() || (*out_)[last_.out].fact.detail.size() > std::string_view{"syrup"}.size());
     const bool feeder_put = alone && told_last == Kind::feed && !items.front().is("in") && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("feeder"); });   // fed 1 litre, feeder on
     if (another_food || feeder_put) return false;
+    // a super each, drawn: what it is, no word of how far the one there is drawn
+    const bool unread_before = last_.out >= out_->size() || (*out_)[last_.out].fact.kind == Kind::remark;
+    const bool how_far = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::amount) || i.what == What::value || i.what == What::slash; });
+    if (unread_before && joined.kind == Kind::drawn && joined.value.amount == 1000 && !how_far) return false;
     // 3 cells, left the open one: not three of them
     const auto numbered = [](const std::vector<Item>& k) { return std::any_of(k.begin(), k.end(), holds_number); };
     const bool not_so_many = joined.kind == Kind::cells_left || (joined.kind == Kind::cells_removed && numbered(items));

@@ -115,8 +115,14 @@ std::size_t LineReader::governed_to(const std::vector<std::vector<Item>>& clause
         chunk(joined, item_context());
         return !c.empty() && they(surface(c.front())) && !eventful(joined) && reads(c);
     };
-    if (todo && because.starts_with("need")) {
-        while (end < clauses.size() && !why_it_needs(clauses[end])) ++end;
+    // want a super, gave each one: done
+    const auto done = [&](const std::vector<Item>& c) {
+        static constexpr std::array<std::string_view, 8> past = {"gave", "gave it", "gave them", "gave her", "took", "added", "fed", "pulled"};
+        const auto first = std::find_if(c.begin(), c.end(), [](const Item& i) { return !i.idle() && !i.has(Class::link); });
+        return first != c.end() && std::find(past.begin(), past.end(), surface(*first)) != past.end();
+    };
+    if (todo && (because.starts_with("need") || because.starts_with("want"))) {
+        while (end < clauses.size() && !done(clauses[end]) && !(because.starts_with("need") && why_it_needs(clauses[end]))) ++end;
         return end;
     }
     if (todo || !wishful(because)) return clauses.size();

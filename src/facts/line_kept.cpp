@@ -127,7 +127,8 @@ void LineReader::numbers_beside(const std::vector<Item>& chunked) {
         const std::vector<Item> run(chunked.begin() + static_cast<std::ptrdiff_t>(i), chunked.begin() + static_cast<std::ptrdiff_t>(end));
         const Span where = span(run);
         const std::string_view said = run.empty() ? std::string_view{} : journal_.sources.text(where);
-        if (said.find_first_of("0123456789") != said.npos) beside_.push_back({run, subject_});
+        const bool in_words = std::any_of(run.begin(), run.end(), [](const Item& k) { return k.value.said(); });   // on frame six
+        if (in_words || said.find_first_of("0123456789") != said.npos) beside_.push_back({run, subject_});
         i = std::max(end, i + 1);
     }
 }

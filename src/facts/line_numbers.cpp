@@ -237,7 +237,9 @@ bool LineReader::bare_hives(std::vector<Item>& items) const {
         number.hives = {id};
         any = true;
         if (!preposition) continue;
-        const bool verb = std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i) - 1, [](const Item& k) { return k.has(Class::done) || k.what == What::sign; });
+        const auto here = items.begin() + static_cast<std::ptrdiff_t>(i) - 1;
+        const auto link = std::find_if(std::make_reverse_iterator(here), items.rend(), [](const Item& k) { return k.is("and"); });   // pulled 2 off 3 and super on 4
+        const bool verb = std::any_of(link.base(), here, [](const Item& k) { return k.has(Class::done) || k.what == What::sign; });
         if (before.is("from")) number.role = Item::Role::from;
         else if (before.is("to")) number.role = Item::Role::to;
         else if (before.is("into")) number.role = Item::Role::into;

@@ -114,6 +114,9 @@ std::optional<LineReader::Question> LineReader::question_about(const Candidate& 
     const auto fed_with_others = [&](const RawFact& r) { return r.fact.kind == Kind::feed && r.fact.value.dimension == c.fact.value.dimension && (r.all || r.both || (r.hives.size() > 1 && subject_.hives.size() == 1 && std::find(r.hives.begin(), r.hives.end(), subject_.hives.front()) != r.hives.end())); };
     const bool fed_again = c.fact.kind == Kind::feed && c.fact.value.said() && hives_named_ && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), fed_with_others);
     if (fed_again) return Question{"as well, or instead?", "write what each of the hives was given"};
+    // h5 united with n1: which of the two lives on?
+    const auto nucleus = [&](HiveId h) { return h != no_hive && journal_.hives[static_cast<std::size_t>(h)].nucleus; };
+    if (c.fact.kind == Kind::hive_united && nucleus(c.fact.other) && subject_.hives.size() == 1 && !nucleus(subject_.hives.front())) return Question{"which of the two lives on?", "write `n1 united with h5` where the nucleus went into the hive"};
     if (const auto asked = which_honey(c)) return asked;
     if (const auto asked = which_colony(c.fact)) return asked;
     if (const auto asked = which_box(c.fact, where)) return asked;

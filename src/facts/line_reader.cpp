@@ -380,7 +380,7 @@ std::vector<LineReader::Solution> LineReader::further_ways(Clause& c) {
     const bool led = !super_there && ((subject_.said() && (headed_ || !eventful(c.without))) || c.own.said());   // took supers off h2, took 4 frames from h3; super on h1 to h4
     if (ways.empty() && !led) ways = about_the_named(c.without);
     std::vector<Item> named = c.without;
-    if (!ways.empty() || !bare_hives(named)) return ways;
+    if (!ways.empty() || !bare_hives(named) || told_apart(named)) return ways;
     const Subject found = take_subject(named);
     std::vector<Solution> read = solve(named);
     if (read.empty() && !subject_.said() && !found.said()) read = about_the_named(named);
@@ -446,6 +446,9 @@ void LineReader::clause(std::vector<Item> items) {
     const bool of_the_weather = out_->size() > first_of_line_ && (out_->back().fact.kind == Kind::temperature || out_->back().fact.kind == Kind::weather);
     const auto weather_alone = [](const Item& i) { return i.has(Class::weather) || i.has(Class::link); };
     if (surface(items[0]) == "still" && of_the_weather && std::all_of(items.begin() + 1, items.end(), weather_alone)) items[0].words = {table_word("calm weather", Class::weather)};   // 18C, still
+    std::vector<Item> named = items;   // took the top off 3 and gave 4 a super
+    const bool numbered = items.size() > 4 && bare_hives(named) && std::count_if(named.begin(), named.end(), [](const Item& i) { return i.what == What::hives; }) > 1;
+    if (numbered && each_of_two(named)) return;
     if (one_more_there(items) || no_sentence(items) || count_goes_on(items) || weight_of_the_super_off(items) || due_of_the_treatment(items) || treatment_out_again(items) || so_many_each(items) || worked_out_again(items) || honey_of_another(items) || went_with_the_split(items) || jars_of_another_lot(items) || each_of_two(items)) return;
     const bool on_each = items.size() > 2 && says_each(items.back()) && (items[items.size() - 2].is("on") || items[items.size() - 2].is("in") || items[items.size() - 2].is("at"));
     if (on_each && !subject_.several() && !head_.several() && subject_.said()) return keep_asked(span(items), "each of which hives?", "name the hives");

@@ -29,6 +29,14 @@ bool says_has(std::string_view surface) { return surface == "has" || surface == 
 
 bool is_event_of(const Candidate& c) { return is_event(c.fact.kind); }
 
+/// `(added a box) to 3 and split`: the hive belongs to what was done before it, which is not in the part.
+bool of_the_deed_before(const std::vector<Item>& part) {
+    const auto led = std::find_if(part.begin(), part.end(), [](const Item& k) { return k.what == What::hives && k.role != Item::Role::none; });
+    const auto link = std::find_if(led, part.end(), [](const Item& k) { return k.is("and"); });
+    const auto deed = [](const Item& k) { return k.has(Class::done) && !on_or_off(k); };
+    return link != part.end() && std::none_of(part.begin(), led, deed) && std::any_of(link, part.end(), deed);
+}
+
 }  // namespace
 
 /// `hot`: of a hive, its temper; of no hive, the weather.
@@ -143,6 +151,9 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     const auto grey = [&](const Item& k) { return surface(k) == "grey" || surface(k) == "gray"; };
     if (told.colour && std::any_of(part.begin(), part.end(), grey)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::weather; });
     if (told.have) no_reading([](const Candidate& c) { return grammar::reading_rows[c.row].pattern == "jar? JARS LOT?"; });   // we have 40 jars: none filled now
+    // gave 4 another super: to hive 4, no four of them
+    const auto one_more = [&](const Item& k) { return k.counted && surface(k).find(" another ") != std::string::npos; };
+    if (std::any_of(part.begin(), part.end(), one_more)) found.clear();
     // apple is close: to its bloom
     const auto close = [&](const Item& k) { return surface(k) == "close"; };
     if (told.plant && std::any_of(part.begin(), part.end(), close)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::weather; });
@@ -185,6 +196,8 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     if (!number_unsaid(part)) return;
     const bool one_each = subject_.several();   // put supers on h3 and h4
     if (!one_each) no_reading([](const Candidate& c) { return c.fact.kind == Kind::super_on || c.fact.kind == Kind::brood_box_on; });
+    for (Candidate& c : found)   // wet supers back on h1 and h3
+        if (one_each && (c.fact.kind == Kind::super_on || c.fact.kind == Kind::brood_box_on) && c.fact.count < 1) c.fact.assumed |= assumed_each;
     for (Candidate& c : found)   // supers off: all of them
         if (c.fact.kind == Kind::super_off && c.fact.count < 1 && (c.fact.box.by == BoxChoice::By::sole || c.fact.box.by == BoxChoice::By::unsaid)) c.fact.box_kind = {}, c.fact.box = {BoxChoice::By::all, Role::super, 0, {}};
 }
@@ -293,6 +306,7 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
             // left 2 one open cell: the 2 is a hive's
             if (j < n && j > from && bare_number(items[j - 1]) && j - from > 1 && (items[j].counted || bare_number(items[j]))) continue;
             const std::vector<Item> part = part_of(items, from, j);
+            if (of_the_deed_before(part)) continue;
             // 2 frames of brood from h5 +super: a sign begins what it is said of
             if (j - from > 2 && std::any_of(part.begin() + 1, part.end() - 1, [](const Item& k) { return k.what == What::sign; })) continue;
             if (std::all_of(part.begin(), part.end(), [](const Item& k) { return k.idle(); })) {

@@ -388,6 +388,7 @@ std::vector<std::string> assumptions(const Journal& journal, const Fact& fact) {
     if (fact.assumed & assumed_box_kind) out.push_back((fact.kind == Kind::brood_box_on ? s.brood_kind : s.super_kind) + " (box kind not said)");
     if (fact.assumed & assumed_comb) out.push_back("drawn comb (not said)");
     if (fact.assumed & assumed_placing) out.push_back(s.new_supers == Placing::under ? "under (place not said)" : "on top (place not said)");
+    if ((fact.assumed & assumed_each) && fact.count < 1) out.push_back("one each (number not said)");
     if (fact.assumed & assumed_order) out.push_back(fact.kind == Kind::super_off ? "in the order written, from the top" : "in the order written, from the brood up");
     if (fact.assumed & assumed_full) out.push_back("how full (not said of what)");
     if (fact.assumed & assumed_unit) out.push_back(fact.kind == Kind::temperature ? (fact.value.unit == Unit::fahrenheit ? "Fahrenheit (not said)" : "Celsius (not said)") : (s.gallon == Unit::imperial_gallon ? "imperial gallons (as set up)" : "US gallons (as set up)"));

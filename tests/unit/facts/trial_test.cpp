@@ -1310,3 +1310,14 @@ TEST_CASE("Strips apiece and their day, a range of frames, wasps of the yard", "
         {R"(poplar flow heavy)", R"(flow heavy tulip poplar)"},
     });
 }
+
+TEST_CASE("Numbers in words, one for each; what a want is followed by", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(h1 and h2 both strong, brood on five and six)", R"(h1 strong | h2 strong | h1 5 frames of brood | h2 6 frames of brood)"},
+        {R"(h1 and h2 a super each, drawn)", R"(?h1 "a super each" | ?h2 "a super each" | ?h1 "drawn" | ?h2 "drawn" | !not-understood | !not-understood)"},
+        {R"(h1 and h2 both want a super, gave each one of drawn comb on top)", R"(h1 todo "both want a super" | h2 todo "both want a super" | ?h1 "gave each one of drawn comb on top" | ?h2 "gave each one of drawn comb on top" | !not-understood)"},
+        {R"(h3 united with n1 over newspaper)", R"(?h3 "united with n1 over newspaper" | !not-understood)"},
+        {R"(h3 virgin running about on frame six)", R"(h3 virgin seen | h3 "on frame six" | !only-kept)"},
+        {R"(h3, split, 3 frames of brood and one of stores into n1)", R"(?h3 "split" | ?h3 "3 frames of brood" | ?h3 "one of stores into n1" | !not-understood | !not-understood | !not-understood)"},
+    });
+}
