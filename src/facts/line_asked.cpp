@@ -60,7 +60,8 @@ bool tells_of_a_deed(const std::vector<Item>& items) {
     const auto life = [](const Item& i) { return std::any_of(lives.begin(), lives.end(), [&](std::string_view t) { return i.is(t); }); };
     if (std::any_of(items.begin(), items.end(), life)) return true;
     for (std::size_t i = 1; i < items.size(); ++i) {   // gave it to h3
-        const bool there = items[i].what == What::hives && (items[i - 1].is("to") || items[i - 1].is("into") || items[i - 1].is("from"));
+        const bool put_on = items[i - 1].is("on") && std::any_of(items.begin(), items.end(), [](const Item& k) { return k.is("added"); });   // put it on h4
+        const bool there = items[i].what == What::hives && (put_on || items[i - 1].is("to") || items[i - 1].is("into") || items[i - 1].is("from"));
         if (there && std::any_of(items.begin(), items.end(), deed)) return true;
     }
     if (std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("cells removed") && !i.is("taken off"); })) return true;   // knocked the lot

@@ -399,9 +399,9 @@ bool counted_in_turn(const Fact& f) {
 /// Puts the number said by `item` into a copy of what was told of another hive; false when it does not fit there.
 bool put_number(Fact& f, const Item& item) {
     if (item.is("none")) {
-        if (f.kind != Kind::queen_cells && f.kind != Kind::cups && f.kind != Kind::mites) return false;
+        if (f.kind != Kind::queen_cells && f.kind != Kind::cups && f.kind != Kind::mites && f.kind != Kind::stings) return false;
         f.count = 0;
-        if (f.kind != Kind::mites) f.detail = f.manner = {};
+        if (f.kind != Kind::mites && f.kind != Kind::stings) f.detail = f.manner = {};
         return true;
     }
     if (item.what == What::slash) {

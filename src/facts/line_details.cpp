@@ -186,6 +186,7 @@ bool LineReader::so_many_each(const std::vector<Item>& items) {
     const bool of_boxes = told.fact.kind == Kind::super_on && subject_.several();
     if (!(of_boxes || told.fact.kind == Kind::treatment_on) || told.fact.count >= 0) return false;
     if (said > 1 || !of_boxes) told.fact.count = said;
+    if (noun && !of_boxes) told.fact.manner = items[1].is("strip") ? std::string_view{} : items[1].is("pad") ? "pad" : "tray";
     reach(told, span(items).end);
     return true;
 }

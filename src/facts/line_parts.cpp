@@ -131,6 +131,21 @@ std::size_t LineReader::parts_of_a_whole(const std::vector<std::vector<Item>>& c
     return end - at;
 }
 
+/// `supers: full, half, empty`: which has which is asked. How many clauses they take, 0 where it is no such list.
+std::size_t LineReader::shares_in_turn(const std::vector<std::vector<Item>>& clauses, std::size_t at) {
+    const auto share = [](const Item& i) { return i.has(Class::amount) || (i.what == What::value && i.value.dimension == Dimension::share); };
+    const auto alone = [&](const std::vector<Item>& c) { return std::any_of(c.begin(), c.end(), share) && std::all_of(c.begin(), c.end(), [&](const Item& i) { return share(i) || i.idle() || i.has(Class::link) || i.has(Class::about); }); };
+    const auto supers = [&](const Item& i) { return is_super(i) && !i.counted && surface(i).ends_with('s'); };
+    const std::vector<Item>& first = clauses[at];
+    if (std::none_of(first.begin(), first.end(), supers) || first.empty() || !share(first.back()) || eventful(first)) return 0;
+    std::size_t end = at + 1;
+    std::vector<Item> all = first;
+    for (; end < clauses.size() && alone(clauses[end]); ++end) all.insert(all.end(), clauses[end].begin(), clauses[end].end());
+    if (end == at + 1) return 0;
+    keep_asked(span(all), "which super has which?", "name them, for example `top full, bottom half full`");
+    return end - at;
+}
+
 /// The one way in which the part is read by itself, if there is one.
 std::optional<LineReader::Solution> LineReader::only_way(const std::vector<Item>& part) {
     Clause p;

@@ -71,6 +71,9 @@ std::optional<LineReader::Question> LineReader::which_box(const Fact& fact, Span
     // 3 queen cups, no eggs
     const bool of_cups = kind == Kind::eggs && fact.detail == "none" && last_.set && before && before->fact.kind == Kind::cups && before->fact.count > 0 && before->fact.detail.empty() && said.find("larva") == std::string::npos;
     if (of_cups) return Question{"in the cups, or in the hive?", "write `3 dry cups` or `no eggs in the hive`"};
+    // both supers off h1 and the top one off h2, all capped
+    const bool two_off_last = out_->size() > first_of_line_ + 1 && before->fact.kind == Kind::super_off && (before - 1)->fact.kind == Kind::super_off && before->hives != (before - 1)->hives;
+    if (takes_box_from_before(kind) && !hives_named_ && !headed_ && last_.set && two_off_last) return Question{"of which hive's boxes?", "write a line for each hive"};
     // 2 queen cups, both empty
     const bool both = before && fact.box.by == BoxChoice::By::all && takes_box_from_before(kind) && !names_super(where) && !before->fact.value.said() && before->fact.count > 1 &&
                       before->fact.box.by == BoxChoice::By::unsaid && before->fact.kind != Kind::super_on && before->fact.kind != Kind::super_off && before->fact.kind != Kind::super_count;

@@ -230,6 +230,10 @@ void LineReader::sentence(std::vector<Item> items) {
             withdraw(clauses[c], before_clause_);
             continue;
         }
+        if (const std::size_t shares = shares_in_turn(clauses, c)) {
+            c += shares - 1;
+            continue;
+        }
         std::string because;
         bool todo = false;
         if (!governed(clauses, c, because, todo)) {

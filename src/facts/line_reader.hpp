@@ -114,6 +114,7 @@ private:
     bool impossible_share(const std::vector<Item>& items);
     bool two_meanings(const std::vector<Item>& items);
     bool unit_missing(const std::vector<Item>& items);
+    std::size_t shares_in_turn(const std::vector<std::vector<Item>>& clauses, std::size_t at);
     std::size_t parts_of_a_whole(const std::vector<std::vector<Item>>& clauses, std::size_t at);
     bool plain_talk(const std::vector<Item>& items) const;
     void unread(const std::vector<Item>& items);
@@ -152,6 +153,11 @@ private:
     Told told_before(const std::vector<Item>& items) const;
     bool names_hive(const std::vector<Item>& items) const;
     bool number_unsaid(const std::vector<Item>& part) const;
+    void fit_combs(std::vector<Candidate>& found, const std::vector<Item>& part, const Told& told) const;
+    void fit_cells(std::vector<Candidate>& found, const std::vector<Item>& part, const Told& told) const;
+    void fit_boxes(std::vector<Candidate>& found, const std::vector<Item>& part, const Told& told) const;
+    void fit_the_rest(std::vector<Candidate>& found, const std::vector<Item>& part, const Told& told) const;
+    void fit_plurals(std::vector<Candidate>& found, const std::vector<Item>& part) const;
     void only_fitting(std::vector<Candidate>& found, const std::vector<Item>& part, const Told& told) const;
     void fitting_after(std::vector<Candidate>& found, const std::vector<Item>& part, const std::vector<Item>& before, bool linked, Told told) const;
     std::vector<Candidate> read_part(const std::vector<Item>& items, std::size_t i, std::size_t j, const std::vector<Item>& part, bool linked, const Told& told);
