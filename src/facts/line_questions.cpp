@@ -76,7 +76,7 @@ std::optional<LineReader::Question> LineReader::which_box(const Fact& fact, Span
     if (takes_box_from_before(kind) && !hives_named_ && !headed_ && last_.set && two_off_last) return Question{"of which hive's boxes?", "write a line for each hive"};
     // 2 queen cups, both empty
     const bool both = before && fact.box.by == BoxChoice::By::all && takes_box_from_before(kind) && !names_super(where) && !before->fact.value.said() && before->fact.count > 1 &&
-                      before->fact.box.by == BoxChoice::By::unsaid && before->fact.kind != Kind::super_on && before->fact.kind != Kind::super_off && before->fact.kind != Kind::super_count;
+                      before->fact.box.by == BoxChoice::By::unsaid && before->fact.kind != Kind::super_on && before->fact.kind != Kind::super_count;
     if (both) return Question{"both of what?", "name the supers, for example `both supers full`"};
     return {};
 }

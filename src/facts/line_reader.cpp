@@ -467,6 +467,9 @@ void LineReader::clause(std::vector<Item> items) {
     if (on_each && subject_.several() && items[items.size() - 2].is("in")) items.resize(items.size() - 2);   // 3 frames of brood in each
     before_clause_ = out_->size();
     if (others_begin(items)) return;
+    // h4 heavy, h2 light. All thymol out: of these, or of all there are?
+    const bool later = out_->size() == first_of_sentence_ && first_of_sentence_ > first_of_line_;
+    if (headed_ && later && eventful(items) && items.size() > 1 && surface(items[0]) == "all" && heads_with_hives(items) && !(subject_.several() && subject_.hives == head_.hives)) return keep_asked(span(items), "all of which hives?", "write a line that begins with `all:`");
     sale_goes_on(items);
     stock_goes_on(items);
     each_of_the_head(items);

@@ -219,6 +219,9 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     if (of_the_dead) return raw.hives = subject_.hives, keep_as_words(where, std::move(raw), false);
     if (cleared) return raw.hives = subject_.hives, keep_as_words(where, std::move(raw), false);
     settle_box(raw.fact, c);
+    // took off 2 mediums, both capped: those two
+    const bool both = c.fact.box.by == BoxChoice::By::all && takes_box_from_before(kind) && lower(journal_.sources.text(where)).find("both") != std::string::npos;
+    if (both && out_->size() > first_of_sentence_ && out_->back().fact.kind == Kind::super_off && out_->back().fact.count == 2 && out_->back().fact.box.by != BoxChoice::By::unsaid) raw.fact.box = box_ = out_->back().fact.box;
     const bool one_hive = subject_.hives.size() == 1 && !subject_.several() && !head_.several();
     if (one_hive && takes_box_from_before(kind) && c.fact.box.by == BoxChoice::By::sole && lower(journal_.sources.text(where)).find("supers") != std::string::npos) raw.fact.box = box_ = {BoxChoice::By::all, Role::super, 0, {}};   // supers half full
     honey_from_before(raw.fact, c);

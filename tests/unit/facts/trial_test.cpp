@@ -1187,7 +1187,7 @@ TEST_CASE("What stands beside a deed is no deed; denials, unions and frames apar
         {R"(h6: reversed, 6 frames brood)", R"(h6 reversed brood boxes | h6 6 frames of brood)"},
         {R"(h6 excluder on under, alc wash 2/300)", R"(h6 excluder on | h6 wash 2/300)"},
         {R"(h1 h2: formic acid pads in, out by 15-8)", R"(h1 formic acid in for 73 days | h2 formic acid in for 73 days)"},
-        {R"(h1: pulled 2 meds, both full, 95% capped)", R"(h1 -2 mediums | h1 all supers full | h1 all supers 95% capped)"},
+        {R"(h1: pulled 2 meds, both full, 95% capped)", R"(h1 -2 mediums | ?h1 "both full" | ?h1 "95% capped" | !not-understood | !not-understood)"},
         {R"(h3 +super, strips out)", R"(h3 +super | h3 strips out)"},
         {R"(h3 pollen patty on, fed 2 L 1:1)", R"(h3 fed pollen patty | h3 fed 2 L thin syrup)"},
         {R"(h3 thymol on, strips out)", R"(h3 thymol in | h3 strips out)"},
@@ -1333,5 +1333,15 @@ TEST_CASE("Which boxes, frames or supers; cups that were knocked down; trays", "
         {R"(h3 top 2 capped)", R"(?h3 "top 2 capped" | !not-understood)"},
         {R"(h3 took top off, 13 kg, put it on h4)", R"(h3 -top super 13 kg | ?h4 "put it on h4" | !not-understood)"},
         {R"(h3 2 stings, h4 none)", R"(h3 2 stings | h4 0 stings)"},
+    });
+}
+
+TEST_CASE("Both of those that came off; all of which hives", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(h3 took off 2 supers, both capped, the lower maybe 90%.)", R"(h3 top 2 supers fully capped | h3 -2 supers | ?h3 "the lower maybe 90%" | !not-understood)"},
+        {R"(h5 took off 2 mediums, both capped)", R"(h5 -2 mediums | ?h5 "both capped" | !not-understood)"},
+        {R"(h2 h4 fed 4 L thick syrup each. h4 hefted heavy, h2 still light. All thymol out.)", R"(h2 fed 4 L thick syrup | h4 fed 4 L thick syrup | h4 plenty of stores | h2 stores light | ?h2 "All thymol out" | !not-understood)"},
+        {R"(h2 h4 calm. All fed 2 L.)", R"(h2 temper calm | h4 temper calm | h2 fed 2 L syrup | h4 fed 2 L syrup)"},
+        {R"(h3 calm. All fed 2 L.)", R"(h3 temper calm | ?h3 "All fed 2 L" | !not-understood)"},
     });
 }
