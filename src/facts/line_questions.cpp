@@ -74,6 +74,10 @@ std::optional<LineReader::Question> LineReader::which_box(const Fact& fact, Span
     // both supers off h1 and the top one off h2, all capped
     const bool two_off_last = out_->size() > first_of_line_ + 1 && before->fact.kind == Kind::super_off && (before - 1)->fact.kind == Kind::super_off && before->hives != (before - 1)->hives;
     if (takes_box_from_before(kind) && !hives_named_ && !headed_ && last_.set && two_off_last) return Question{"of which hive's boxes?", "write a line for each hive"};
+    // took off 2 mediums, the lower one 90%
+    const bool of_two = said.find("lower") != said.npos || said.find("upper") != said.npos || said.find(" one") != said.npos;
+    const bool two_off = std::any_of(sentence, out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::super_off && r.fact.count > 1; });
+    if (takes_box_from_before(kind) && of_two && two_off) return Question{"of those that came off, or still on?", "say `the bottom super still on is 40% capped`, or write it before they come off"};
     // 2 queen cups, both empty
     const bool both = before && fact.box.by == BoxChoice::By::all && takes_box_from_before(kind) && !names_super(where) && !before->fact.value.said() && before->fact.count > 1 &&
                       before->fact.box.by == BoxChoice::By::unsaid && before->fact.kind != Kind::super_on && before->fact.kind != Kind::super_count;

@@ -1342,6 +1342,7 @@ TEST_CASE("Both of those that came off; all of which hives", "[facts]") {
         {R"(h5 took off 2 mediums, both capped)", R"(h5 -2 mediums | ?h5 "both capped" | !not-understood)"},
         {R"(h2 h4 fed 4 L thick syrup each. h4 hefted heavy, h2 still light. All thymol out.)", R"(h2 fed 4 L thick syrup | h4 fed 4 L thick syrup | h4 plenty of stores | h2 stores light | ?h2 "All thymol out" | !not-understood)"},
         {R"(h2 h4 calm. All fed 2 L.)", R"(h2 temper calm | h4 temper calm | h2 fed 2 L syrup | h4 fed 2 L syrup)"},
+        {R"(h3 2 supers off, bottom one 40% capped)", R"(h3 -2 supers | ?h3 "bottom one 40% capped" | !not-understood)"},
         {R"(h3 calm. All fed 2 L.)", R"(h3 temper calm | ?h3 "All fed 2 L" | !not-understood)"},
     });
 }
