@@ -202,7 +202,10 @@ void LineReader::fit_the_rest(std::vector<Candidate>& found, const std::vector<I
     const auto divided = std::find_if(part.begin(), part.end(), [](const Item& k) { return k.is("split") || k.is("nuc made"); });
     const bool frames_first = divided != part.end() && std::none_of(part.begin(), divided, [](const Item& k) { return k.has(Class::done); }) && std::any_of(part.begin(), divided, [](const Item& k) { return k.counted || counted_in_frames(k); });
     if (frames_first) no_reading([](const Candidate& c) { return divides(c.fact.kind) && (c.fact.value.said() || c.fact.second.said() || c.fact.count > 0); });
-    if (told.harvest) no_reading([](const Candidate& c) { return grammar::reading_rows[c.row].pattern == "PLANT"; });   // top off, 27 kg, manuka: the honey
+    // nothing blooming but a little sumac
+    const auto a_little = [&](const Item& k) { return k.is("started") && surface(k).starts_with("a "); };
+    if (std::any_of(part.begin(), part.end(), a_little)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::bloom; });
+    if (told.harvest || told.extracted) no_reading([](const Candidate& c) { return grammar::reading_rows[c.row].pattern == "PLANT"; });   // top off, 27 kg, manuka: the honey
 }
 
 /// `supers on`, `wets back on`: one at each of several hives; `supers off`: all of them.

@@ -156,7 +156,7 @@ bool LineReader::same_again(const std::vector<Item>& items) {
     // ditto: the one hive of the line above
     const std::string surface = lower(journal_.sources.text(where));
     const bool above = items.size() == 1 && (surface == "ditto" || surface == "as above" || surface == "same again") && !visit_->empty() && visit_->back().hives.size() == 1 &&
-                       visit_->back().fact.noted == context_->noted && visit_->back().fact.span.file == file_ && subject_.hives.size() == 1 && visit_->back().hives != subject_.hives;
+                       visit_->back().fact.noted == context_->noted && visit_->back().fact.span.file == file_ && out_->size() == first_of_line_ && subject_.hives.size() == 1 && visit_->back().hives != subject_.hives;
     // h4 6 frames of bees. h8: same
     const bool in_line = !named && !above && items.size() == 1 && (surface == "same" || surface == "the same" || surface == "ditto" || surface == "likewise") && out_->size() > first_of_line_ && out_->back().hives.size() == 1 &&
                          subject_.hives.size() == 1 && out_->back().hives != subject_.hives;
