@@ -466,9 +466,6 @@ void LineReader::clause(std::vector<Item> items) {
     if (leaves_out(items)) return keep_asked(span(items), "which hives are left out of what?", "begin the line with them, for example `all but h3: calm`");
     if (on_each && subject_.several() && items[items.size() - 2].is("in")) items.resize(items.size() - 2);   // 3 frames of brood in each
     before_clause_ = out_->size();
-    // super on, no excluder: told, and no detail of the super
-    const bool no_excluder = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("no excluder"); }) && std::all_of(items.begin(), items.end(), [](const Item& i) { return i.is("no excluder") || i.idle(); });
-    if (no_excluder && out_->size() > first_of_line_ && out_->back().fact.kind == Kind::super_on) return keep_words(items, Kind::remark, Reading::Outcome::remark, "");
     if (others_begin(items)) return;
     // h4 heavy, h2 light. All thymol out: of these, or of all there are?
     const bool later = out_->size() == first_of_sentence_ && first_of_sentence_ > first_of_line_;

@@ -161,7 +161,7 @@ const std::vector<Line> done = {
         {R"(h3 super on, because the flow is on)", R"(h3 +super | flow on)"},
         {R"(h3 super on today)", R"(h3 +super)"},
         {R"(h3 supered)", R"(h3 +super)"},
-        {R"(h3 gave them a super, no excluder)", R"(h3 +super | h3 "no excluder")"},
+        {R"(h3 gave them a super, no excluder)", R"(h3 +super)"},
         {R"(h3 put the super on at last)", R"(h3 +super)"},
         {R"(h3 lime yields. Another super on)", R"(h3 "lime yields" | h3 +super)"},
         {R"(h3 flow on, super on)", R"(flow on | h3 +super)"},

@@ -459,7 +459,7 @@ TEST_CASE("weights of hives and boxes, deeds said once, dates with a year", "[fa
         {R"(h1 wet super back on, under the odd one.)", R"(h1 +super wet | ?h1 "under the odd one" | !not-understood)"},
         {R"(h1 h2 h3: sugar roll, 2, 5 and 1 mites per 300.)", R"(h1 sugar roll 2/300 | h2 sugar roll 5/300 | h3 sugar roll 1/300)"},
         {R"(h1 Got stung twice on the thumb.)", R"(h1 2 stings)"},
-        {R"(h3 +super foundation, no excluder on this one.)", R"(h3 +super foundation | h3 "no excluder on this one")"},
+        {R"(h3 +super foundation, no excluder on this one.)", R"(h3 +super foundation)"},
         {R"(h1 strips out, 8 weeks in)", R"(h1 strips out | ?h1 "8 weeks in" | !not-understood)"},
         {R"(queen laying in h2, h4 virgin seen)", R"(h2 queen laying | h4 virgin seen)"},
         {R"(h3 top off, 27 kg, manuka)", R"(h3 -top super 27 kg | h3 "manuka")"},
@@ -1354,6 +1354,5 @@ TEST_CASE("A doubted clause about another hive goes over to it; the same again o
         {R"(h5, super on, drawn, same again. Two play cups)", R"(h5 +super drawn | ?h5 "same again" | h5 2 queen cups | !same-as-what)"},
         {R"(Extracted 38 kg lot A, moisture 18.2%, rape so needs jarring sharpish.)", R"(extracted 38 kg lot A | moisture 18.2% lot A | "rape" | todo "needs jarring sharpish")"},
         {R"(nothing blooming but a little sumac)", R"("nothing blooming" | "a little sumac")"},
-        {R"(h3 super on, no excluder)", R"(h3 +super | h3 "no excluder")"},
     });
 }
