@@ -97,9 +97,19 @@ bool seen_of_colony(Kind kind) {
     return (kind >= Kind::bees && kind <= Kind::strength) || kind == Kind::temper || kind == Kind::stores || kind == Kind::queen || kind == Kind::queen_marked || kind == Kind::queen_clipped;
 }
 
+bool is_hives(const Item& i) { return i.what == What::hives; }
+
+bool any_hive(const std::vector<Item>& items) { return std::any_of(items.begin(), items.end(), is_hives); }
+
+bool is_frames(const Item& i) { return i.is("frame") || i.is("frames of brood") || i.is("frames of stores"); }
+
+bool is_split(const Item& i) { return i.is("split") || i.is("nuc made"); }
+
+bool is_syrup(std::string_view food) { return food.empty() || food.ends_with("syrup"); }
+
 bool told_apart(const std::vector<Item>& items) {
     const auto hive = [](const Item& i) { return i.what == What::hives && i.role == Item::Role::none; };
-    const auto says = [](const Item& i) { return !i.idle() && !i.has(Class::link) && !i.has(Class::preposition) && i.what != What::hives && i.what != What::stop && !on_or_off(i); };
+    const auto says = [](const Item& i) { return !i.idle() && !i.has(Class::link) && !i.has(Class::preposition) && !is_hives(i) && i.what != What::stop && !on_or_off(i); };
     const auto first = std::find_if(items.begin(), items.end(), hive), second = first == items.end() ? first : std::find_if(first + 1, items.end(), hive);
     const bool linked = std::any_of(first, second, [](const Item& i) { return i.is("and"); });
     return second != items.end() && linked && std::any_of(first, second, says) && (std::any_of(items.begin(), first, says) || std::any_of(second, items.end(), says));

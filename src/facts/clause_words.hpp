@@ -13,6 +13,15 @@ bool stop(const Item& i, std::string_view text);
 bool of_frames(const Fact& fact);
 /// What is seen of the bees, their brood and queen.
 bool seen_of_colony(Kind kind);
+/// A hive or several named in the line.
+bool is_hives(const Item& i);
+bool any_hive(const std::vector<Item>& items);
+/// Frames, of brood or of stores.
+bool is_frames(const Item& i);
+/// A split, or a nuc made.
+bool is_split(const Item& i);
+/// Syrup, or a food that was not named.
+bool is_syrup(std::string_view food);
 /// Two hives, something told between them, and more before the one or after the other: no word of what is of both.
 bool told_apart(const std::vector<Item>& items);
 /// Ends a sentence: a full stop, a semicolon, an exclamation mark.

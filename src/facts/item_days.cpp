@@ -22,9 +22,10 @@ int weekday_of(std::string_view word) {
 
 /// The two numbers of `8-15`; noughts for anything else.
 std::pair<unsigned, unsigned> dashed(const Token& t) {
+    if (t.type != Token::Type::number) return {};
     const std::size_t dash = t.text.find('-');
+    if (dash == t.text.npos) return {};
     const auto digits = [](std::string_view s) { return !s.empty() && s.size() < 3 && s.find_first_not_of("0123456789") == s.npos; };
-    if (t.type != Token::Type::number || dash == t.text.npos) return {};
     const std::string first = t.text.substr(0, dash), second = t.text.substr(dash + 1);
     if (!digits(first) || !digits(second)) return {};
     return {static_cast<unsigned>(std::stoi(first)), static_cast<unsigned>(std::stoi(second))};
@@ -74,6 +75,10 @@ bool Itemiser::day() {
     if (word(0, "due")) due_words = next = 1 + (word(1, "out") ? 1u : 0u) + (word(2, "by") || word(2, "on") ? 1u : 0u);
     const bool due = due_words > 0 || (next == 1 && (word(0, "by") || word(0, "until") || word(0, "till")));
     const auto near = [&](unsigned day_number, unsigned month_of_year) { return due ? soonest(day_number, month_of_year, context_.noted) : latest(day_number, month_of_year, context_.noted); };
+    const auto in_order = [&](unsigned first, unsigned second) {
+        const bool dm = context_.settings->date_order == DateOrder::day_month;
+        return near(dm ? first : second, dm ? second : first);
+    };
     const bool after_preposition = next > 0;
     // super on 2 weeks ago: the on is of the super
     if (after_preposition && due_words == 0 && token(next) && token(next)->type == Token::Type::quantity) return false;
@@ -101,14 +106,10 @@ bool Itemiser::day() {
     if (t->type == Token::Type::date) found = day_from_iso(t->text), length = 1;
     else if (small(next) && month_word(next + 1)) found = near(small(next), month_word(next + 1)), length = 2;
     else if (month_word(next) && small(next + 1) && (t->text != "may" || after_preposition)) found = near(small(next + 1), month_word(next)), length = 2;
-    else if (const auto [n, m] = dashed(*t); due && n > 0 && context_.settings->date_order != DateOrder::unset) {   // by 8-15
-        const bool dm = context_.settings->date_order == DateOrder::day_month;
-        found = near(dm ? n : m, dm ? m : n), length = 1;
-    } else if (after_preposition && t->type == Token::Type::ordinal) found = latest_of_month(static_cast<unsigned>(t->n), noted), length = 1;
-    else if (t->type == Token::Type::slash && !t->value.said() && (after_preposition || (symbol(next + 1, "/") && year_number(next + 2))) && context_.settings->date_order != DateOrder::unset) {
-        const bool dm = context_.settings->date_order == DateOrder::day_month;
-        found = near(static_cast<unsigned>(dm ? t->n : t->m), static_cast<unsigned>(dm ? t->m : t->n)), length = 1;
-    } else if (due) return false;
+    else if (const auto [n, m] = dashed(*t); due && n > 0 && context_.settings->date_order != DateOrder::unset) found = in_order(n, m), length = 1;   // by 8-15
+    else if (after_preposition && t->type == Token::Type::ordinal) found = latest_of_month(static_cast<unsigned>(t->n), noted), length = 1;
+    else if (t->type == Token::Type::slash && !t->value.said() && (after_preposition || (symbol(next + 1, "/") && year_number(next + 2))) && context_.settings->date_order != DateOrder::unset) found = in_order(static_cast<unsigned>(t->n), static_cast<unsigned>(t->m)), length = 1;
+    else if (due) return false;
     else if ((next == 0 || since) && word(next, "yesterday")) found = noted - date::days{1}, length = 1;
     else if (t->type == Token::Type::word && weekday_of(t->text) >= 0) {
         const auto back = (date::weekday{noted} - date::weekday{static_cast<unsigned>(weekday_of(t->text))}).count();

@@ -131,19 +131,22 @@ void LineReader::unread(const std::vector<Item>& items) {
     const bool number = !negated && std::any_of(items.begin(), items.end(), with_digits);   // none is passed over in silence
     const bool placed = out_->size() > first_of_line_ && (out_->back().fact.kind == Kind::super_on || out_->back().fact.kind == Kind::drawn) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::placing); });   // super on, under the odd one
     const bool how_full = boxes_unread_ && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::amount) && !i.is("started"); });   // maybe a third full
-    const bool one_there = std::any_of(items.begin(), items.end(), [&](const Item& i) { return says_another(i); }) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });   // and another on h5
-    const bool left_on = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::count); }) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("still on"); });   // honey off, one left on
+    const auto any = [&](auto says) { return std::any_of(items.begin(), items.end(), says); };
+    const auto is = [](std::string_view term) { return [term](const Item& i) { return i.is(term); }; };
+    const bool hive = any_hive(items), counted = any([](const Item& i) { return i.has(Class::count); });
+    const bool one_there = hive && any([&](const Item& i) { return says_another(i); });   // and another on h5
+    const bool left_on = counted && any(is("still on"));   // honey off, one left on
     // no eggs and super on: is that denied as well?
-    const auto link = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("and"); });
+    const auto link = std::find_if(items.begin(), items.end(), is("and"));
     const auto denied = [](const Item& i) { return i.has(Class::negation); };
-    const bool after_denial = link != items.end() && std::any_of(items.begin(), link, denied) && std::none_of(items.begin(), link, [](const Item& i) { return i.has(Class::done) || i.what == What::sign; }) && std::none_of(link, items.end(), denied) && (tells_of_a_deed({link, items.end()}) || only_way({link + 1, items.end()}));
+    const bool after_denial = link != items.end() && std::any_of(items.begin(), link, denied) && !eventful({items.begin(), link}) && std::none_of(link, items.end(), denied) && (tells_of_a_deed({link, items.end()}) || only_way({link + 1, items.end()}));
     // united with h5 and h4 no eggs: the denial is not of what stands before the hive
     const auto no = std::find_if(items.begin(), items.end(), denied);
-    const auto hive_before = std::find_if(items.begin(), no, [](const Item& i) { return i.what == What::hives; });
+    const auto hive_before = std::find_if(items.begin(), no, is_hives);
     const bool deed_before = no != items.end() && surface(*no) == "no" && hive_before != no && std::any_of(items.begin(), hive_before, [](const Item& i) { return i.has(Class::done) && !on_or_off(i); });
-    const bool each_there = std::any_of(items.begin(), items.end(), [&](const Item& i) { return says_each(i); }) && std::any_of(items.begin(), items.end(), [&](const Item& i) { return i.what == What::hives || (items.size() == 2 && i.has(Class::count)); });   // Gate and Red one each
-    const bool count_there = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::count) || i.value.said(); }) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("into"); }) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });   // one of stores into n1
-    const bool but_there = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("all but"); }) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });   // heavy except h5 light
+    const bool each_there = (hive || (items.size() == 2 && counted)) && any([&](const Item& i) { return says_each(i); });   // Gate and Red one each
+    const bool count_there = hive && any(is("into")) && (counted || any([](const Item& i) { return i.value.said(); }));   // one of stores into n1
+    const bool but_there = hive && any(is("all but"));   // heavy except h5 light
     const bool left_out = !items.empty() && (items[0].is("all but") || (items.size() > 1 && items[0].is("but") && items[1].has(Class::negation))) && out_->size() == first_of_line_ && subject_.several();
     elsewhere_ = elsewhere_ || left_out;   // h1-h5 but not the weak one, fed 2 L
     const bool flagged = number || left_out || after_denial || deed_before || each_there || count_there || but_there || placed || left_on || one_there || how_full || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||

@@ -195,7 +195,6 @@ bool LineReader::one_value_each(const Items& items) {
 
 /// `washed h1, h2 and h3 and got 9, 4 and 12 mites out of 300`: as many values as hives in the list before them. True when the sentence is read.
 bool LineReader::one_value_for_each_listed(const Items& items) {
-    const auto is_hives = [](const Item& i) { return i.what == What::hives; };
     const auto list = std::find_if(items.begin(), items.end(), is_hives);
     const bool method = std::any_of(items.begin(), list, [](const Item& i) { return i.has(Class::method); });
     if (headed_ || !method || list == items.end() || std::count_if(items.begin(), items.end(), is_hives) != 1 || list->hives.size() < 2 || !list->unknown_hives.empty()) return false;

@@ -14,13 +14,6 @@ namespace waxtab {
 using grammar::Class;
 using What = Item::What;
 
-namespace {
-
-/// What a treatment that stays in is counted in.
-bool is_strip(const Item& i) { return i.is("strip") || i.is("pad") || i.is("tray"); }
-
-}  // namespace
-
 /// `strips in on 15/8, out by 29/8`: how long they stay is counted from the day they went in; a date without its year is
 /// the first after that day.
 Measure LineReader::stay_of(const Fact& treatment, Day due) const {
@@ -225,7 +218,7 @@ bool LineReader::honey_of_another(const std::vector<Item>& items) {
         else if (i.what == What::hives && i.unknown_hives.empty() && !hive) hive = &i;
         else if (!i.idle() && !i.has(Class::link) && !i.is("from") && !i.is("net") && !i.is("honey")) return false;
     }
-    const bool others = mass && hive && std::none_of(items.begin(), items.end(), [&](const Item& i) { return &i < mass && &i == hive; }) && out_->back().fact.hives != hive->hives && !out_->back().fact.hives.empty();
+    const bool others = mass && hive && mass < hive && out_->back().fact.hives != hive->hives && !out_->back().fact.hives.empty();
     if (!others) return false;
     RawFact raw = out_->back();
     raw.fact.value = mass->value;
@@ -342,8 +335,7 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     const bool renamed = last_.out < out_->size() && !(*out_)[last_.out].fact.detail.empty() && joined.kind == (*out_)[last_.out].fact.kind && joined.detail.empty() && joined.kind == Kind::treatment;
     if (renamed) return false;
     // fed 4 L 2:1, pollen patty on each: the syrup is one feed, the patty another
-    const auto syrup = [](std::string_view food) { return food.empty() || food.ends_with("syrup"); };
-    const bool another_food = joined.kind == Kind::feed && last_.out < out_->size() && !syrup(joined.detail) && syrup((*out_)[last_.out].fact.detail) && (!(*out_)[last_.out].fact.manner.empty() || (*out_)[last_.out].fact.detail.size() > std::string_view{"syrup"}.size());
+    const bool another_food = joined.kind == Kind::feed && last_.out < out_->size() && !is_syrup(joined.detail) && is_syrup((*out_)[last_.out].fact.detail) && (!(*out_)[last_.out].fact.manner.empty() || (*out_)[last_.out].fact.detail.size() > std::string_view{"syrup"}.size());
     const bool feeder_put = alone && told_last == Kind::feed && !items.front().is("in") && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("feeder"); });   // fed 1 litre, feeder on
     if (another_food || feeder_put) return false;
     // a super each, drawn: what it is, no word of how far the one there is drawn

@@ -130,8 +130,7 @@ void LineReader::fit_cells(std::vector<Candidate>& found, const std::vector<Item
     const bool of_pollen = colour == part.end() || colour + 1 == part.end() || (colour + 1)->is("pollen");
     if (!of_pollen) no_reading([](const Candidate& c) { return c.fact.kind == Kind::pollen; });
     const bool of_cells = told.cells && std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.after_cells; });
-    const auto bears_cells = [&](const Candidate& c) { return c.after_cells && (told.cells || (told.cups_last && c.fact.kind == Kind::cells_removed)); };
-    no_reading([&](const Candidate& c) { return of_cells ? !c.after_cells : c.after_cells && !bears_cells(c); });
+    no_reading([&](const Candidate& c) { return c.after_cells != of_cells; });
     no_reading([&](const Candidate& c) { return c.after_cups && !told.cups_last; });
     if (told.cups_last) no_reading([](const Candidate& c) { return c.after_cells && (c.fact.kind == Kind::queen_cells || c.fact.kind == Kind::cells_removed); });   // 3 charged cups, knocked them down: no cells
     if (!told.brood) no_reading([](const Candidate& c) { return c.after_brood; });
@@ -196,10 +195,9 @@ void LineReader::fit_the_rest(std::vector<Candidate>& found, const std::vector<I
     const auto close = [&](const Item& k) { return surface(k) == "close"; };
     if (told.plant && std::any_of(part.begin(), part.end(), close)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::weather; });
     // pollen patty on, fed 2 L 1:1: no patty is mixed so
-    const auto syrup = [](std::string_view food) { return food.empty() || food.ends_with("syrup"); };
-    no_reading([&](const Candidate& c) { return c.fact.kind == Kind::feed && !syrup(c.fact.detail) && !c.fact.manner.empty(); });
+    no_reading([](const Candidate& c) { return c.fact.kind == Kind::feed && !is_syrup(c.fact.detail) && !c.fact.manner.empty(); });
     // 7 frames of brood and split into h11: what was seen before
-    const auto divided = std::find_if(part.begin(), part.end(), [](const Item& k) { return k.is("split") || k.is("nuc made"); });
+    const auto divided = std::find_if(part.begin(), part.end(), is_split);
     const bool frames_first = divided != part.end() && std::none_of(part.begin(), divided, [](const Item& k) { return k.has(Class::done); }) && std::any_of(part.begin(), divided, [](const Item& k) { return k.counted || counted_in_frames(k); });
     if (frames_first) no_reading([](const Candidate& c) { return divides(c.fact.kind) && (c.fact.value.said() || c.fact.second.said() || c.fact.count > 0); });
     // nothing blooming but a little sumac

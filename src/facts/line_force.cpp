@@ -79,10 +79,8 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
         const bool to_see = said == "if" && &i > items.data() && (&i - 1)->is("seen");   // to see if they draw it quicker: why it was done
         if (to_see) return because = said, todo = false, true;
         // the 4 pints I put for h5 should be 6: a correction
-        const auto number = [](const Item& k) { return holds_number(k); };
-        const Item* const end = items.data() + items.size();
-        const bool corrects = said == "should" && &i + 2 < end && surface(*(&i + 1)) == "be" && number(*(&i + 2)) && std::any_of(items.data(), &i, number);
-        if (corrects || (said == "should be" && &i + 1 < end && number(*(&i + 1)) && std::any_of(items.data(), &i, number))) return false;
+        const bool corrects = said == "should" && &i + 2 < items.data() + items.size() && surface(*(&i + 1)) == "be" && holds_number(*(&i + 2)) && std::any_of(items.data(), &i, holds_number);
+        if (corrects) return false;
         if (i.has(Class::plan) || i.has(Class::condition)) {
             because = said;
             const bool negated = std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::negation); });

@@ -1,7 +1,9 @@
 #include "facts/line_reader.hpp"
 
 #include <algorithm>
-#include <array>
+#include <initializer_list>
+#include <optional>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -27,10 +29,6 @@ bool weather(const std::vector<Item>& items) {
     return std::all_of(items.begin(), items.end(), [](const Item& i) { return i.idle() || i.has(Class::weather); });
 }
 
-bool any_hive(const std::vector<Item>& items) {
-    return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives; });
-}
-
 bool is_one(const Item& i) { return i.what == What::value && i.value.unit == Unit::piece && i.value.amount == 1000; }
 
 /// `half full already`: begins with how full, and puts nothing.
@@ -39,16 +37,23 @@ bool first_says_how_full(const std::vector<Item>& items) {
     return first != items.end() && !eventful(items) && (first->has(Class::amount) || (first->what == What::value && first->value.dimension == Dimension::share));
 }
 
-bool any_frames(const std::vector<Item>& items) {
-    return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("frame") || i.is("frames of brood") || i.is("frames of stores"); });
+/// A list of hives, written as `said`, in two: without its last hive, and that hive. Nothing where none of the links stands
+/// before it.
+std::optional<std::pair<Item, Item>> without_the_last(const Item& list, const std::string& said, std::initializer_list<std::string_view> links) {
+    std::size_t at = std::string::npos, length = 0;
+    for (std::string_view link : links)
+        if (const std::size_t found = said.rfind(link); found != said.npos && (at == said.npos || found > at)) at = found, length = link.size();
+    if (at == said.npos) return {};
+    std::pair<Item, Item> parts{list, list};
+    parts.first.hives.pop_back(), parts.first.end = list.begin + static_cast<std::uint32_t>(at);
+    parts.second.hives = {list.hives.back()}, parts.second.begin = list.begin + static_cast<std::uint32_t>(at + length);
+    return parts;
 }
-
-bool is_hives(const Item& i) { return i.what == What::hives; }
 
 /// A hive and what is told of it, in these words.
 bool names_its_hive(const std::vector<Item>& part) {
     const auto more = [](const Item& i) { return !i.idle() && !i.has(Class::link) && !i.has(Class::preposition) && !is_hives(i) && i.what != What::stop; };
-    return std::any_of(part.begin(), part.end(), is_hives) && std::any_of(part.begin(), part.end(), more);
+    return any_hive(part) && std::any_of(part.begin(), part.end(), more);
 }
 
 /// Of a hive and the mites counted there, and of nothing else.
@@ -214,7 +219,7 @@ bool LineReader::parts_at_links(const Clause& c) {
         const bool colon = stop(all[k], ":");
         // a frame of eggs and brood from h2: all of it
         const auto from = std::find_if(all.begin() + static_cast<std::ptrdiff_t>(k), all.end(), [](const Item& i) { return i.is("from"); });
-        if (from != all.end() && any_hive({from, all.end()}) && !eventful({all.begin() + static_cast<std::ptrdiff_t>(k), from}) && any_frames({all.begin(), all.begin() + static_cast<std::ptrdiff_t>(k)})) continue;
+        if (from != all.end() && any_hive({from, all.end()}) && !eventful({all.begin() + static_cast<std::ptrdiff_t>(k), from}) && std::any_of(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(k), is_frames)) continue;
         if (!all[k].is("and") && !all[k].is("with") && surface(all[k]) != "so" && !colon) continue;
         if (colon && !plain_talk({all.begin(), all.begin() + static_cast<std::ptrdiff_t>(k)})) continue;
         if (all[k].is("with") && all[k + 1].has(Class::plant)) continue;   // half full with rape
@@ -378,17 +383,15 @@ void LineReader::another_hive_begins(std::vector<std::vector<Item>>& clauses) co
         for (std::size_t i = 1; i + 2 < clauses[c].size(); ++i) {
             const Item& list = clauses[c][i];
             if (list.what != What::hives || list.hives.size() < 2 || !list.unknown_hives.empty()) continue;
-            const std::string verb = surface(clauses[c][i + 1]), said = surface(list);
+            const std::string verb = surface(clauses[c][i + 1]);
             const bool singular = verb == "has" || verb == "is" || verb == "was" || verb == "had" || verb == "got" || verb == "looks" || verb == "needs";
-            const std::size_t link = std::min(said.rfind(" and "), said.rfind(" & "));
-            if (!singular || link == said.npos || !eventful({clauses[c].begin(), clauses[c].begin() + static_cast<std::ptrdiff_t>(i)})) continue;
+            auto parts = singular ? without_the_last(list, surface(list), {" and ", " & "}) : std::nullopt;
+            if (!parts || !eventful({clauses[c].begin(), clauses[c].begin() + static_cast<std::ptrdiff_t>(i)})) continue;
             std::vector<Item> next(clauses[c].begin() + static_cast<std::ptrdiff_t>(i), clauses[c].end());
-            next.front().hives = {list.hives.back()};
+            next.front() = std::move(parts->second);
             next.front().role = Item::Role::none;
-            next.front().begin = list.begin + static_cast<std::uint32_t>(said.find(' ', link + 1)) + 1;
             clauses[c].resize(i + 1);
-            clauses[c][i].hives.pop_back();
-            clauses[c][i].end = list.begin + static_cast<std::uint32_t>(link);
+            clauses[c][i] = std::move(parts->first);
             clauses.insert(clauses.begin() + static_cast<std::ptrdiff_t>(c) + 1, std::move(next));
             break;
         }
@@ -397,20 +400,15 @@ void LineReader::another_hive_begins(std::vector<std::vector<Item>>& clauses) co
 /// `super on h3, h4 fed 2 L`: no list, where what stands before the hives and what comes after them are two things and each
 /// is read by itself.
 void LineReader::lists_that_are_none(std::vector<std::vector<Item>>& clauses) {
-    static constexpr std::array<std::string_view, 4> links = {", ", " and ", " & ", " + "};
     for (std::size_t c = 0; c < clauses.size(); ++c)
         for (std::size_t i = 1; i + 1 < clauses[c].size(); ++i) {
             const std::vector<Item> items = clauses[c];
             const Item& list = items[i];
             if (list.what != What::hives || list.hives.size() < 2 || !list.unknown_hives.empty()) continue;
-            const std::string said = surface(list);
-            std::size_t at = std::string::npos, length = 0;
-            for (std::string_view link : links)
-                if (const std::size_t found = said.rfind(link); found != said.npos && (at == said.npos || found > at)) at = found, length = link.size();
-            if (at == said.npos || said.find('-', at) != said.npos) continue;
+            const auto parts = without_the_last(list, surface(list), {", ", " and ", " & ", " + "});
+            if (!parts || surface(parts->second).find('-') != std::string::npos) continue;   // the last is a range
             std::vector<Item> left(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i) + 1), right(items.begin() + static_cast<std::ptrdiff_t>(i), items.end());
-            left.back().hives.pop_back(), left.back().end = list.begin + static_cast<std::uint32_t>(at);
-            right.front().hives = {list.hives.back()}, right.front().begin = list.begin + static_cast<std::uint32_t>(at + length);
+            left.back() = parts->first, right.front() = parts->second;
             const auto next = std::find_if(right.begin() + 1, right.end(), [](const Item& k) { return !k.idle(); });
             const bool of_all = next != right.end() && (next->is("all") || next->is("both") || says_each(*next));
             const std::optional<Solution> whole = only_way(items);
@@ -452,9 +450,10 @@ std::size_t LineReader::other_hive_at(const std::vector<Item>& items) const {
 bool LineReader::each_of_two(const std::vector<Item>& items) {
     std::size_t k = other_hive_at(items);
     for (std::size_t link = 1; k == 0 && link + 1 < items.size(); ++link) {   // h3 calm and gave h4 another super
+        if (!items[link].is("and")) continue;
         const std::vector<Item> first = part_of(items, 0, link), second = part_of(items, link + 1, items.size());
         const bool of_the_head = headed_ && subject_.said() && !any_hive(first);
-        if (items[link].is("and") && (of_the_head || names_its_hive(first)) && names_its_hive(second) && only_way(first) && only_way(second)) k = link;
+        if ((of_the_head || names_its_hive(first)) && names_its_hive(second) && only_way(first) && only_way(second)) k = link;
     }
     if (k == 0) return false;
     const std::vector<Item> left(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(k)), right(items.begin() + static_cast<std::ptrdiff_t>(k) + 1, items.end());
@@ -467,6 +466,13 @@ bool LineReader::each_of_two(const std::vector<Item>& items) {
     if (!goes_on_of_box) box_ = {};
     clause(with_the_verb_of(left, right));
     return true;
+}
+
+/// `took the top off 3 and gave 4 a super`: two hives by their bare numbers.
+bool LineReader::each_of_two_numbers(const std::vector<Item>& items) {
+    if (items.size() < 5 || std::none_of(items.begin(), items.end(), bare_number)) return false;
+    std::vector<Item> named = items;
+    return bare_hives(named) && std::count_if(named.begin(), named.end(), is_hives) > 1 && each_of_two(named);
 }
 
 /// `fed h1 2 L and h2 3 L of 2:1`: a clause for each, that the ratio may go to both.

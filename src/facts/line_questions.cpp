@@ -25,10 +25,10 @@ bool LineReader::jars_of_two_lots() const {
 std::optional<LineReader::Question> LineReader::which_colony(const Fact& fact) const {
     const bool given = fact.kind == Kind::feed || fact.kind == Kind::feeder_on || fact.kind == Kind::brood_box_on;
     if (!(seen_of_colony(fact.kind) || given) || hives_named_ || subject_.hives.size() != 1) return {};
-    const auto first = out_->rend() - static_cast<std::ptrdiff_t>(first_of_line_), sentence = out_->rend() - static_cast<std::ptrdiff_t>(std::max(first_of_line_, std::min(first_of_sentence_, out_->size())));
-    auto at = std::find_if(out_->rbegin(), sentence, [](const RawFact& r) { return r.fact.kind == Kind::swarm_hived || r.fact.kind == Kind::hive_united; });
-    if (at == sentence) at = std::find_if(sentence, first, [](const RawFact& r) { return r.fact.kind == Kind::hive_united; });   // united h1 with h2. Fed them 2 L
-    if (at == first) return {};
+    const RawFact* sentence = out_->data() + first_of_sentence_;
+    // united h1 with h2. Fed them 2 L: of a union earlier in the line, too
+    const auto at = std::find_if(out_->rbegin(), out_->rend() - static_cast<std::ptrdiff_t>(first_of_line_), [&](const RawFact& r) { return r.fact.kind == Kind::hive_united || (r.fact.kind == Kind::swarm_hived && &r >= sentence); });
+    if (at == out_->rend() - static_cast<std::ptrdiff_t>(first_of_line_)) return {};
     if (at->fact.kind == Kind::hive_united) return at->hives == subject_.hives ? std::optional<Question>({"of the colony as it was, or as it is now?", "write a line for the hive it is in now"}) : std::nullopt;
     if (at->hives == subject_.hives) return {};
     return Question{"of the swarm, or of the hive it left?", "write a line for each hive"};
@@ -107,10 +107,9 @@ std::optional<LineReader::Question> LineReader::which_half(const Fact& fact) con
     const auto clause = out_->begin() + static_cast<std::ptrdiff_t>(std::min(before_clause_, out_->size()));
     const bool split_now = std::any_of(clause, out_->end(), split);
     // made a nuc into n1. 3 frames of brood and a queen cell
-    const bool split_in_line = std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->begin() + static_cast<std::ptrdiff_t>(std::max(first_of_line_, std::min(first_of_sentence_, out_->size()))), split);
-    if (split_in_line && !hives_named_ && (of_frames(fact) || (fact.kind == Kind::queen_cells && fact.count != 0))) return Question{"at which hive?", "write a line for the hive they are in"};
-    const bool cells = fact.kind == Kind::queen_cells && fact.count != 0 && (split_now || ((divided_ || split_before) && !hives_named_));
-    if (cells || (divided_ && of_frames(fact))) return Question{"at which hive?", "write a line for the hive they are in"};
+    const bool earlier = !hives_named_ && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->begin() + static_cast<std::ptrdiff_t>(first_of_sentence_), split);
+    const bool cells = fact.kind == Kind::queen_cells && fact.count != 0 && (earlier || split_now || ((divided_ || split_before) && !hives_named_));
+    if (cells || ((divided_ || earlier) && of_frames(fact))) return Question{"at which hive?", "write a line for the hive they are in"};
     return {};
 }
 

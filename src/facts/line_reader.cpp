@@ -450,10 +450,7 @@ void LineReader::clause(std::vector<Item> items) {
     const bool of_the_weather = out_->size() > first_of_line_ && (out_->back().fact.kind == Kind::temperature || out_->back().fact.kind == Kind::weather);
     const auto weather_alone = [](const Item& i) { return i.has(Class::weather) || i.has(Class::link); };
     if (surface(items[0]) == "still" && of_the_weather && std::all_of(items.begin() + 1, items.end(), weather_alone)) items[0].words = {table_word("calm weather", Class::weather)};   // 18C, still
-    std::vector<Item> named = items;   // took the top off 3 and gave 4 a super
-    const bool numbered = items.size() > 4 && bare_hives(named) && std::count_if(named.begin(), named.end(), [](const Item& i) { return i.what == What::hives; }) > 1;
-    if (numbered && each_of_two(named)) return;
-    if (one_more_there(items) || no_sentence(items) || count_goes_on(items) || weight_of_the_super_off(items) || due_of_the_treatment(items) || treatment_out_again(items) || so_many_each(items) || worked_out_again(items) || honey_of_another(items) || went_with_the_split(items) || jars_of_another_lot(items) || each_of_two(items)) return;
+    if (each_of_two_numbers(items) || one_more_there(items) || no_sentence(items) || count_goes_on(items) || weight_of_the_super_off(items) || due_of_the_treatment(items) || treatment_out_again(items) || so_many_each(items) || worked_out_again(items) || honey_of_another(items) || went_with_the_split(items) || jars_of_another_lot(items) || each_of_two(items)) return;
     const bool on_each = items.size() > 2 && says_each(items.back()) && (items[items.size() - 2].is("on") || items[items.size() - 2].is("in") || items[items.size() - 2].is("at"));
     if (on_each && !subject_.several() && !head_.several() && subject_.said()) return keep_asked(span(items), "each of which hives?", "name the hives");
     if (in_any(items)) return;
@@ -487,7 +484,10 @@ void LineReader::clause(std::vector<Item> items) {
     numbers_beside(c.items);
     weighed_ = masses_in(c.written);
     both_of_them(c.items);
-    if (unknown_other(c.items)) return divided_ = divided_ || std::any_of(c.items.begin(), c.items.end(), [](const Item& i) { return i.is("split") || i.is("nuc made"); }), keep_words(c.written, Kind::remark, Reading::Outcome::remark, "");
+    if (unknown_other(c.items)) {
+        divided_ = divided_ || std::any_of(c.items.begin(), c.items.end(), is_split);
+        return keep_words(c.written, Kind::remark, Reading::Outcome::remark, "");
+    }
     std::vector<Solution> ways = plain_ways(c);
     hives_named_ = c.own.said();
     if (impossible_share(c.written)) return keep_words(c.written, Kind::remark, Reading::Outcome::remark, "");
@@ -555,11 +555,10 @@ void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
     // heavy except h5 light, fed 2 L: which of them?
     const bool amid = hive_said != c.written.begin() && hive_said != c.written.end() && hive_said + 1 != c.written.end() && hive_said->role == Item::Role::none && ((hive_said - 1)->is("all but") || !(hive_said - 1)->has(Class::preposition)) && !there;
     elsewhere_ = elsewhere_ || (amid && c.before.said() && hive_said->hives != c.before.hives);
-    const auto frames = [](const Item& i) { return i.is("frame") || i.is("frames of brood") || i.is("frames of stores"); };
     const auto gone = [](const Item& i) { return i.is("taken off") || i.is("moved") || i.is("added"); };
     const auto any = [&](auto says) { return std::any_of(c.written.begin(), c.written.end(), says); };
     // took 4 frames of brood, 2 frames of honey
-    divided_ = divided_ || (any(frames) && any(gone)) || any([](const Item& i) { return i.is("nuc made") || i.is("split") || i.text == "nuc'd"; });
+    divided_ = divided_ || (any(is_frames) && any(gone)) || any([](const Item& i) { return is_split(i) || i.text == "nuc'd"; });
     subject_ = c.doubt.empty() ? before : c.before;
 }
 

@@ -198,6 +198,7 @@ private:
     void method_for_all(std::vector<std::vector<Item>>& clauses) const;
     std::size_t other_hive_at(const std::vector<Item>& items) const;
     bool each_of_two(const std::vector<Item>& items);
+    bool each_of_two_numbers(const std::vector<Item>& items);
     void feeds_apart(std::vector<std::vector<Item>>& clauses) const;
     void lists_that_are_none(std::vector<std::vector<Item>>& clauses);
     void another_hive_begins(std::vector<std::vector<Item>>& clauses) const;

@@ -213,6 +213,7 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     // shook out, boxes home to the shed: what stood there goes with it
     const auto gone = [](const RawFact& r) { return r.fact.kind == Kind::hive_ended || r.fact.kind == Kind::hive_dead || r.fact.kind == Kind::hive_united; };
     const bool cleared = kind == Kind::super_off && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), gone) && lower(journal_.sources.text(where)).find("super") == std::string::npos;
+    const auto says = [&](const char* word) { return lower(journal_.sources.text(where)).find(word) != std::string::npos; };
     const auto died = [&](const RawFact& r) { return (r.fact.kind == Kind::hive_dead || r.fact.kind == Kind::hive_ended) && r.hives == subject_.hives; };
     const bool of_the_dead = seen_of_colony(kind) && kind != Kind::stores && !hives_named_ && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), died);
     if (of_the_dead && raw.fact.value.said()) return keep_asked(where, "alive, or found dead?", "put what was found of a dead colony in quotes");
@@ -220,10 +221,10 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     if (cleared) return raw.hives = subject_.hives, keep_as_words(where, std::move(raw), false);
     settle_box(raw.fact, c);
     // took off 2 mediums, both capped: those two
-    const bool both = c.fact.box.by == BoxChoice::By::all && takes_box_from_before(kind) && lower(journal_.sources.text(where)).find("both") != std::string::npos;
+    const bool both = c.fact.box.by == BoxChoice::By::all && takes_box_from_before(kind) && says("both");
     if (both && out_->size() > first_of_sentence_ && out_->back().fact.kind == Kind::super_off && out_->back().fact.count == 2 && out_->back().fact.box.by != BoxChoice::By::unsaid) raw.fact.box = box_ = out_->back().fact.box;
     const bool one_hive = subject_.hives.size() == 1 && !subject_.several() && !head_.several();
-    if (one_hive && takes_box_from_before(kind) && c.fact.box.by == BoxChoice::By::sole && lower(journal_.sources.text(where)).find("supers") != std::string::npos) raw.fact.box = box_ = {BoxChoice::By::all, Role::super, 0, {}};   // supers half full
+    if (one_hive && takes_box_from_before(kind) && c.fact.box.by == BoxChoice::By::sole && says("supers")) raw.fact.box = box_ = {BoxChoice::By::all, Role::super, 0, {}};   // supers half full
     honey_from_before(raw.fact, c);
     // filled 60 x 500 g, 24 x 1 kg, lot A
     if (kind == Kind::jars && !raw.fact.lot.empty())
@@ -231,7 +232,8 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     settle_hives(raw, c);
     if (kind == Kind::swarm_hived && !headed_ && raw.hives.size() == 1) subject_ = {}, subject_.hives = raw.hives;   // what follows is of the swarm
     const auto of_another = [&](const RawFact& r) { return !r.hives.empty() && r.hives != subject_.hives; };
-    const bool of_the_yard = !subject_.said() || (kind == Kind::pest && c.fact.detail == "wasps" && !hives_named_ && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), of_another)) || (!headed_ && !hives_named_ && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), of_another));
+    const bool wasps = kind == Kind::pest && c.fact.detail == "wasps";
+    const bool of_the_yard = !subject_.said() || ((wasps || !headed_) && !hives_named_ && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), of_another));
     if ((kind == Kind::pollen || kind == Kind::pest) && of_the_yard) return keep_as_words(where, std::move(raw), false);   // of the yard
     if (of_frames(c.fact) && !hives_named_) frames_of_the_nuc(raw);
     if (needs_hive(c) && !c.hive_named && !subject_.said() && raw.hives.empty()) ask_hive(where);

@@ -19,8 +19,7 @@ bool drops_before_hives(const Item& i) {
 
 /// `oxalic acid trickled on h3`: given at once, so that nothing of it stays in or on.
 bool given_at_once(const Items& items) {
-    const auto any = [&](std::string_view term) { return std::any_of(items.begin(), items.end(), [&](const Item& i) { return i.is(term); }); };
-    return any("oxalic acid") && !any("strip") && !any("pad") && !any("tray");
+    return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("oxalic acid"); }) && std::none_of(items.begin(), items.end(), is_strip);
 }
 
 /// The clause tells what was seen, so that `on h3` says where and not that something was put on.
@@ -75,6 +74,8 @@ bool counted_in_frames(const Item& i) {
 }
 
 bool is_super(const Item& item) { return item.what == What::term && (item.is("super") || item.is("box")); }
+
+bool is_strip(const Item& item) { return item.is("strip") || item.is("pad") || item.is("tray"); }
 
 void by_the_way(Items& items) {
     const auto small = [](const Item& i) { return i.what == What::term && (i.is("on") || i.is("off") || i.is("in") || i.is("out") || i.is("at") || i.is("to") || i.is("over") || i.is("across")); };
@@ -152,7 +153,7 @@ void pairs(Items& items) {
         if (items[i].is("to") && items[next].is("shed")) join("to shed");
         else if (items[i].is("from") && items[next].is("shed")) join("from shed");
         else if (items[i].is("over") && items[i].has(Class::placing) && next == i + 2 && one_more(items[i + 1]) && items[next].is("excluder") && !items[next].counted) {
-            rename(items[i], "under", Class::placing);   // super on over an excluder: both put on
+            rename(items[i], "under", Class::placing);   // super on above an excluder: both put on
             rename(items[i + 1], "and", Class::link);
         }
         else if (items[i].is("over") && items[i].has(Class::placing) && items[next].is("excluder") && !items[next].counted) {

@@ -19,6 +19,8 @@ bool goes_on_or_in(const Item& item);
 bool counted_in_frames(const Item& item);
 /// A super, also said as a box.
 bool is_super(const Item& item);
+/// What a treatment that stays in is counted in.
+bool is_strip(const Item& item);
 /// `on` in `put a super on`, `in` in `12 mites in 3 days`: said by the way.
 void by_the_way(std::vector<Item>& items);
 /// Prepositions before hives and yards become their role.

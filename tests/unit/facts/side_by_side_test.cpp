@@ -34,15 +34,18 @@ std::set<std::string> facts(const Journal& journal) {
     return found;
 }
 
+/// What a line says alone; read once.
+const std::set<std::string>& alone(const std::string& line) {
+    static std::map<std::string, std::set<std::string>> read;
+    const auto [at, first] = read.try_emplace(line);
+    if (first) at->second = facts(test::journal_of(line));
+    return at->second;
+}
+
 /// What the clause says of each of the hives.
 std::set<std::string> alone(std::string_view clause, const std::vector<std::string>& hives) {
-    static std::map<std::string, std::set<std::string>> read;
     std::set<std::string> all;
-    for (const std::string& hive : hives) {
-        const std::string line = fmt::format("{} {}", hive, clause);
-        if (!read.count(line)) read[line] = facts(test::journal_of(line));
-        all.insert(read[line].begin(), read[line].end());
-    }
+    for (const std::string& hive : hives) all.merge(std::set<std::string>(alone(fmt::format("{} {}", hive, clause))));
     return all;
 }
 
@@ -85,12 +88,7 @@ constexpr std::array<std::string_view, 20> sentences = {"took the top super off 
 /// The sentence with the hive in its place.
 std::string about(std::string_view sentence, std::string_view hive) { return fmt::format(fmt::runtime(sentence), fmt::arg("h", hive)); }
 
-std::set<std::string> of_sentence(std::string_view sentence, const std::string& hive) {
-    static std::map<std::string, std::set<std::string>> read;
-    const std::string line = about(sentence, hive);
-    if (!read.count(line)) read[line] = facts(test::journal_of(line));
-    return read[line];
-}
+std::set<std::string> of_sentence(std::string_view sentence, std::string_view hive) { return alone(about(sentence, hive)); }
 
 }  // namespace
 
@@ -104,7 +102,7 @@ TEST_CASE("sentences about two hives say what they say alone, or are asked about
                 INFO(line);
                 const Journal journal = test::journal_of(line);
                 std::set<std::string> meant = of_sentence(x, "h3");
-                meant.merge(std::set<std::string>(of_sentence(y, "h4")));
+                meant.merge(of_sentence(y, "h4"));
                 const std::set<std::string> found = facts(journal);
                 CHECK(std::includes(meant.begin(), meant.end(), found.begin(), found.end()));
                 CHECK((asked(journal) || found == meant));
@@ -117,8 +115,8 @@ TEST_CASE("a sentence about a list of hives is told of each", "[facts][figures]"
         INFO(line);
         const Journal journal = test::journal_of(line);
         std::set<std::string> meant = of_sentence(x, "h3");
-        meant.merge(std::set<std::string>(of_sentence(x, "h4")));
-        meant.merge(std::set<std::string>(of_sentence(x, "h6")));
+        meant.merge(of_sentence(x, "h4"));
+        meant.merge(of_sentence(x, "h6"));
         const std::set<std::string> found = facts(journal);
         CHECK((found == meant || (asked(journal) && std::includes(meant.begin(), meant.end(), found.begin(), found.end()))));
     }
