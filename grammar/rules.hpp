@@ -35,9 +35,11 @@ struct u_millilitre: unit_word<TAO_PEGTL_ISTRING("millilitres"), TAO_PEGTL_ISTRI
 struct u_us_gallon : unit_word<TAO_PEGTL_ISTRING("us gallons"), TAO_PEGTL_ISTRING("us gallon"), TAO_PEGTL_ISTRING("us gal")> {};
 struct u_imp_gallon: unit_word<TAO_PEGTL_ISTRING("imp gallons"), TAO_PEGTL_ISTRING("imp gallon"), TAO_PEGTL_ISTRING("imp gal"), TAO_PEGTL_ISTRING("imperial gallons"), TAO_PEGTL_ISTRING("imperial gallon")> {};
 struct u_gallon    : unit_word<TAO_PEGTL_ISTRING("gallons"), TAO_PEGTL_ISTRING("gallon"), TAO_PEGTL_ISTRING("gals"), TAO_PEGTL_ISTRING("gal")> {};
-struct u_quart     : unit_word<TAO_PEGTL_ISTRING("us qt"), TAO_PEGTL_ISTRING("quarts"), TAO_PEGTL_ISTRING("quart"), TAO_PEGTL_ISTRING("qts"), TAO_PEGTL_ISTRING("qt")> {};
-struct u_us_pint   : unit_word<TAO_PEGTL_ISTRING("us pt")> {};
-struct u_imp_pint  : unit_word<TAO_PEGTL_ISTRING("imp pt")> {};
+struct u_us_quart  : unit_word<TAO_PEGTL_ISTRING("us quarts"), TAO_PEGTL_ISTRING("us quart"), TAO_PEGTL_ISTRING("us qt")> {};
+struct u_imp_quart : unit_word<TAO_PEGTL_ISTRING("imperial quarts"), TAO_PEGTL_ISTRING("imperial quart"), TAO_PEGTL_ISTRING("imp quarts"), TAO_PEGTL_ISTRING("imp quart"), TAO_PEGTL_ISTRING("imp qt")> {};
+struct u_quart     : unit_word<TAO_PEGTL_ISTRING("quarts"), TAO_PEGTL_ISTRING("quart"), TAO_PEGTL_ISTRING("qts"), TAO_PEGTL_ISTRING("qt")> {};
+struct u_us_pint   : unit_word<TAO_PEGTL_ISTRING("us pints"), TAO_PEGTL_ISTRING("us pint"), TAO_PEGTL_ISTRING("us pt")> {};
+struct u_imp_pint  : unit_word<TAO_PEGTL_ISTRING("imperial pints"), TAO_PEGTL_ISTRING("imperial pint"), TAO_PEGTL_ISTRING("imp pints"), TAO_PEGTL_ISTRING("imp pint"), TAO_PEGTL_ISTRING("imp pt")> {};
 struct u_pint      : unit_word<TAO_PEGTL_ISTRING("pints"), TAO_PEGTL_ISTRING("pint"), TAO_PEGTL_ISTRING("pts"), TAO_PEGTL_ISTRING("pt")> {};
 struct degree      : p::sor<TAO_PEGTL_ISTRING("degrees"), TAO_PEGTL_ISTRING("degree"), TAO_PEGTL_ISTRING("degs"), TAO_PEGTL_ISTRING("deg")> {};
 struct celsius     : p::sor<TAO_PEGTL_ISTRING("celsius"), p::one<'C', 'c'>> {};
@@ -49,7 +51,7 @@ struct u_day       : unit_word<TAO_PEGTL_ISTRING("days"), TAO_PEGTL_ISTRING("day
 struct u_week      : unit_word<TAO_PEGTL_ISTRING("weeks"), TAO_PEGTL_ISTRING("week"), TAO_PEGTL_ISTRING("wks"), TAO_PEGTL_ISTRING("wk")> {};
 struct u_hour      : unit_word<TAO_PEGTL_ISTRING("hours"), TAO_PEGTL_ISTRING("hour"), TAO_PEGTL_ISTRING("hrs"), TAO_PEGTL_ISTRING("hr"), TAO_PEGTL_ISTRING("h")> {};
 struct unit        : p::sor<u_percent, u_kilogram, u_gram, u_pound, u_ounce, u_tonne, u_millilitre, u_litre,
-                            u_us_gallon, u_imp_gallon, u_gallon, u_quart, u_us_pint, u_imp_pint, u_pint,
+                            u_us_gallon, u_imp_gallon, u_gallon, u_us_quart, u_imp_quart, u_quart, u_us_pint, u_imp_pint, u_pint,
                             u_celsius, u_fahrenheit, u_degree, u_day, u_week, u_hour> {};
 
 // 75-80%, 4-5, 90+%, 30+

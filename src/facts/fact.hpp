@@ -63,6 +63,7 @@ enum Assumption : std::uint16_t {
     assumed_order = 32,     ///< shares of several supers read from the brood up, weights of several from the top
     assumed_comb = 64,      ///< comb of a new super unsaid, taken as drawn
     assumed_each = 128,     ///< a count said of several hives taken as each
+    assumed_fob = 256,      ///< FOB taken as frames of bees
 };
 
 /// One thing the keeper wrote down, typed. Which fields a kind uses is said in kinds.hpp.

@@ -220,7 +220,7 @@ bool Itemiser::value() {
         }
         case Token::Type::gallons: {
             Item& item = push(What::value, 1);
-            item.value = t.value;
+            item.value = context_.settings->gallon_meant() == Unit::imperial_gallon ? in_imperial(t.value) : t.value;
             item.unit_assumed = true;
             return true;
         }

@@ -53,10 +53,21 @@ std::string on_words(const Fact& f, std::string_view noun) {
     return std::move(w).text();
 }
 
+/// `US gallons (as set up)`: which gallon a volume is taken as, and why.
+std::string gallon_words(const Settings& s) {
+    return std::string(s.gallon_meant() == Unit::imperial_gallon ? "imperial" : "US") + (s.gallon == Unit::none ? " gallons (not said)" : " gallons (as set up)");
+}
+
+/// The sign of a volume whose gallon was not said.
+std::string_view short_sign(Unit unit) {
+    if (unit == Unit::us_pint || unit == Unit::imperial_pint) return " pt";
+    return unit == Unit::us_quart || unit == Unit::imperial_quart ? " qt" : " gal";
+}
+
 std::string feed_words(const Fact& f) {
     Words w;
     w("fed");
-    if (f.value.said()) w((f.assumed & assumed_unit) ? number_text(f.value) + (f.value.unit == Unit::us_pint || f.value.unit == Unit::imperial_pint ? " pt" : " gal") : text_of(f.value));
+    if (f.value.said()) w((f.assumed & assumed_unit) ? number_text(f.value) + std::string(short_sign(f.value.unit)) : text_of(f.value));
     if (f.detail == "syrup 3:2") w("syrup")("3:2");
     else w(f.detail);
     return std::move(w(f.manner)(free_words("from", f.text))).text();
@@ -388,10 +399,11 @@ std::vector<std::string> assumptions(const Journal& journal, const Fact& fact) {
     if (fact.assumed & assumed_box_kind) out.push_back((fact.kind == Kind::brood_box_on ? s.brood_kind : s.super_kind) + " (box kind not said)");
     if (fact.assumed & assumed_comb) out.push_back("drawn comb (not said)");
     if (fact.assumed & assumed_placing) out.push_back(s.new_supers == Placing::under ? "under (place not said)" : "on top (place not said)");
+    if (fact.assumed & assumed_fob) out.push_back("frames of bees (FOB: a few write it for brood)");
     if ((fact.assumed & assumed_each) && fact.count < 1) out.push_back("one each (number not said)");
     if (fact.assumed & assumed_order) out.push_back(fact.kind == Kind::super_off ? "in the order written, from the top" : "in the order written, from the brood up");
     if (fact.assumed & assumed_full) out.push_back("how full (not said of what)");
-    if (fact.assumed & assumed_unit) out.push_back(fact.kind == Kind::temperature ? (fact.value.unit == Unit::fahrenheit ? "Fahrenheit (not said)" : "Celsius (not said)") : (s.gallon == Unit::imperial_gallon ? "imperial gallons (as set up)" : "US gallons (as set up)"));
+    if (fact.assumed & assumed_unit) out.push_back(fact.kind == Kind::temperature ? (fact.value.unit == Unit::fahrenheit ? "Fahrenheit (not said)" : "Celsius (not said)") : gallon_words(s));
     return out;
 }
 

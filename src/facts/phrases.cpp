@@ -72,7 +72,7 @@ std::string share_words(const Measure& m) {
     if (m.dimension == Dimension::count) return count_text(m) + (m.unit == Unit::frame || m.unit == Unit::piece ? " frames" : "");
     const bool at_least = m.low == m.amount && m.high > m.amount && m.unit != Unit::fraction;
     if (m.unit == Unit::fraction) {
-        static constexpr std::pair<int, std::string_view> words[] = {{0, "empty"}, {100, "started"}, {250, "a quarter"}, {333, "a third"}, {500, "half"},
+        static constexpr std::pair<int, std::string_view> words[] = {{0, "empty"}, {70, "nearly empty"}, {100, "started"}, {250, "a quarter"}, {333, "a third"}, {500, "half"},
             {667, "two thirds"}, {750, "mostly"}, {900, "nearly"}, {1000, "fully"}};
         for (const auto& [amount, word] : words)
             if (m.amount == amount && (amount != 750 || (m.low == 600 && m.high == 900))) return std::string(m.about ? "about " : "") + std::string(word);

@@ -33,6 +33,9 @@ struct Settings {
     Unit temperature = Unit::celsius;
     bool temperature_said = false;
     Unit gallon = Unit::none;              ///< us_gallon or imperial_gallon once said
+    /// Which gallon, quart and pint one not said is: as set up; else imperial where masses are in kg, US where in lb (common practice,
+    /// no source: metric countries that still say gallons mean imperial ones).
+    Unit gallon_meant() const { return gallon != Unit::none ? gallon : mass == MassUnit::kilogram ? Unit::imperial_gallon : Unit::us_gallon; }
     DateOrder date_order = DateOrder::unset;
     int year = 0;                          ///< for headings without one; 0 when not said
     std::string super_kind = "medium";

@@ -158,7 +158,8 @@ template <> struct action<g::u_litre> : sets_unit<Unit::litre> {};
 template <> struct action<g::u_millilitre> : sets_unit<Unit::millilitre> {};
 template <> struct action<g::u_us_gallon> : sets_unit<Unit::us_gallon> {};
 template <> struct action<g::u_imp_gallon> : sets_unit<Unit::imperial_gallon> {};
-template <> struct action<g::u_quart> : sets_unit<Unit::us_quart> {};
+template <> struct action<g::u_us_quart> : sets_unit<Unit::us_quart> {};
+template <> struct action<g::u_imp_quart> : sets_unit<Unit::imperial_quart> {};
 template <> struct action<g::u_us_pint> : sets_unit<Unit::us_pint> {};
 template <> struct action<g::u_imp_pint> : sets_unit<Unit::imperial_pint> {};
 template <> struct action<g::u_celsius> : sets_unit<Unit::celsius> {};
@@ -166,6 +167,9 @@ template <> struct action<g::u_fahrenheit> : sets_unit<Unit::fahrenheit> {};
 template <> struct action<g::u_day> : sets_unit<Unit::day> {};
 template <> struct action<g::u_gallon> {
     static void apply0(Builder& b) { b.unit = Unit::us_gallon, b.gallon_unsaid = true; }
+};
+template <> struct action<g::u_quart> {
+    static void apply0(Builder& b) { b.unit = Unit::us_quart, b.gallon_unsaid = true; }
 };
 template <> struct action<g::u_pint> {
     static void apply0(Builder& b) { b.unit = Unit::us_pint, b.gallon_unsaid = true; }

@@ -30,6 +30,7 @@ constexpr UnitRow unit_rows[] = {
     {Unit::us_gallon, Dimension::volume, 3'785'411'784, "US gal"},
     {Unit::imperial_gallon, Dimension::volume, 4'546'090'000, "imp gal"},
     {Unit::us_quart, Dimension::volume, 946'352'946, "US qt"},
+    {Unit::imperial_quart, Dimension::volume, 1'136'522'500, "imp qt"},
     {Unit::us_pint, Dimension::volume, 473'176'473, "US pt"},
     {Unit::imperial_pint, Dimension::volume, 568'261'250, "imp pt"},
     {Unit::percent, Dimension::share, 10, "%"},
@@ -169,6 +170,21 @@ Measure percent(double value) {
     return {Dimension::share, Unit::percent, amount, amount, amount, 0, false};
 }
 
+Measure in_imperial(Measure m) {
+    const Unit us = m.unit;
+    if (us == Unit::us_gallon) m.unit = Unit::imperial_gallon;
+    else if (us == Unit::us_quart) m.unit = Unit::imperial_quart;
+    else if (us == Unit::us_pint) m.unit = Unit::imperial_pint;
+    else return m;
+    const auto from = static_cast<std::uint64_t>(unit_size(us)), to = static_cast<std::uint64_t>(unit_size(m.unit));
+    const auto scaled = [&](std::int64_t amount) {
+        const auto a = static_cast<std::uint64_t>(amount);   // not negative; whole units apart, that nothing runs over
+        return amount == INT64_MAX ? amount : static_cast<std::int64_t>(a / from * to + (a % from * to + from / 2) / from);
+    };
+    m.amount = scaled(m.amount), m.low = scaled(m.low), m.high = scaled(m.high);
+    return m;
+}
+
 std::string number_text(const Measure& m) { return number_of(m.amount, m.unit); }
 
 std::string text_of(const Measure& m) {
@@ -176,7 +192,8 @@ std::string text_of(const Measure& m) {
         return fmt::format("{} of {}", shortest((m.amount * m.of + 50) / 100, 10, 1), m.of);
     const Unit unit = m.unit == Unit::fraction || m.unit == Unit::of_frames ? Unit::percent : m.unit;
     const bool about = m.about && m.dimension != Dimension::share && m.amount - m.low == m.amount / 10 && m.high - m.amount == m.amount / 10;   // as far as `about` goes
-    std::string text = about ? "about " + number_of(m.amount, unit)
+    const bool least = m.dimension != Dimension::share && m.low == m.amount && m.high == INT64_MAX;
+    std::string text = least ? "at least " + number_of(m.amount, unit) : about ? "about " + number_of(m.amount, unit)
                        : m.low < m.amount && m.amount < m.high
                            ? number_of(m.low, unit) + '-' + number_of(m.high, unit)
                            : number_of(m.amount, unit);

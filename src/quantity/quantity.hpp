@@ -34,7 +34,7 @@ enum class Dimension : std::uint8_t {
 enum class Unit : std::uint8_t {
     none,
     kilogram, gram, pound, ounce, tonne,
-    litre, millilitre, us_gallon, imperial_gallon, us_quart, us_pint, imperial_pint,
+    litre, millilitre, us_gallon, imperial_gallon, us_quart, imperial_quart, us_pint, imperial_pint,
     percent, fraction, of_frames,  ///< a share as %, as a word or fraction, or as n of m frames
     piece, frame, seam, side,
     celsius, fahrenheit,
@@ -88,6 +88,9 @@ std::optional<Measure> measure(std::string_view number, Unit unit);
 /// A share of n parts in m, `n <= m`, rounded to the permille.
 Measure share_of(std::int64_t thousandths_n, int m, Unit unit);
 Measure percent(double value);
+
+/// The same number of imperial gallons, quarts or pints where US ones stood; any other measure as it is. Sizes: see `unit_size`.
+Measure in_imperial(Measure measure);
 
 /// The number of a measure in its own unit, shortest exact decimal: `24`, `17.8`.
 std::string number_text(const Measure& measure);

@@ -6,7 +6,7 @@
 
 TEST_CASE("hives called by bare numbers", "[facts]") {
     waxtab::test::check_lines({
-        {R"(1 3 4 light on stores, fed 2 quarts 1:1 each)", R"(hive 1 stores light | hive 3 stores light | hive 4 stores light | hive 1 fed 2 US qt thin syrup | hive 3 fed 2 US qt thin syrup | hive 4 fed 2 US qt thin syrup)"},
+        {R"(1 3 4 light on stores, fed 2 quarts 1:1 each)", R"(hive 1 stores light | hive 3 stores light | hive 4 stores light | hive 1 fed 2 qt thin syrup | hive 3 fed 2 qt thin syrup | hive 4 fed 2 qt thin syrup)"},
         {R"(hives 1-5 but not 3 and 4, fed 2 L)", R"(hive 1 fed 2 L syrup | hive 2 fed 2 L syrup | hive 5 fed 2 L syrup)"},
         {R"(pulled 2 supers off 3 and super on 4)", R"(hive 3 -2 supers | hive 4 +super)"},
         {R"(added a brood box to 3 and split 4 into h12)", R"(hive 3 +brood box | hive 4 split into h12)"},
