@@ -17,31 +17,79 @@ namespace {
 
 using Items = std::vector<Item>;
 
+/// `half`, `two thirds`: a share in words, not all and not nothing.
+bool part_in_words(const Item& i) {
+    const grammar::Word* w = i.what == What::term ? i.word(Class::amount) : nullptr;
+    return w && w->number > 0 && w->number < 1000 && !i.is("started") && !i.is("nearly") && !i.is("mostly");
+}
+
+/// The share with what was said of it: `just under`, `just over`, `less than`, `at least`.
+Measure bounded(Measure m, std::string_view how) {
+    const std::int64_t said = m.amount;
+    m.about = false, m.of = 0, m.unit = Unit::percent;
+    if (how == "just under") m.low = std::max<std::int64_t>(0, said - 100), m.high = said;
+    else if (how == "just over") m.low = said, m.high = std::min<std::int64_t>(1000, said + 100);
+    else if (how == "less than") m.low = 0, m.high = said;
+    else return m.low = said, m.high = 1000, m;
+    m.amount = (m.low + m.high) / 2;
+    return m;
+}
+
+/// Binds the word about to the number after it, or before it. `more than h4` says nothing of what stands before it, and one
+/// that is not bound leaves its clause unread, but for a plain `about`.
 void bind_about(Items& items, std::size_t i) {
-    const bool compares = items[i].is("more than");   // `more than h4` says nothing of what stands before it
-    const bool least = items[i].is("at least") || compares;
+    const bool of_water = std::any_of(items.begin(), items.end(), [](const Item& k) { return k.is("moisture"); });
+    const std::string how(items[i].word(Class::about)->term);
+    const bool plain = how == "about", least = how == "at least" || how == "more than";
+    bool filled = false;   // how full, where the share was in words and nothing else follows
     const auto apply = [&](Item& item) {
+        const bool in_words = part_in_words(item);
+        if (!plain && !of_water && (in_words || (item.what == What::value && item.value.dimension == Dimension::share))) {
+            Measure share = item.value;
+            if (in_words) share = {Dimension::share, Unit::percent, (item.word(Class::amount)->number + 5) / 10 * 10, 0, 0, 0, false};
+            item.what = What::value, item.words.clear();
+            item.value = bounded(share, how);
+            filled = in_words;
+            return true;
+        }
+        if (how == "less than" || (of_water && !plain && item.what == What::value && item.value.dimension == Dimension::share)) return false;
         item.about = !least;
-        if (item.what != What::value) return;
+        if (item.what != What::value) return true;
         if (least) item.value.high = item.value.dimension == Dimension::share ? 1000 : INT64_MAX;
         else widen(item.value);
+        return true;
     };
     const auto takes = [](const Item& item) {
         return item.what == What::value || item.what == What::slash || item.has(Class::amount) || item.has(Class::count);
     };
-    if (i + 1 < items.size() && takes(items[i + 1])) apply(items[i + 1]);
-    else if (i > 0 && takes(items[i - 1]) && !compares) apply(items[i - 1]);
-    else { items[i].loose = !compares; return; }
+    bool bound = false;
+    // a quarter or so full: of the number before it
+    const bool before = plain && i > 0 && (part_in_words(items[i - 1]) || items[i - 1].what == What::value) && i + 1 < items.size() && items[i + 1].has(Class::amount);
+    if (!before && i + 1 < items.size() && takes(items[i + 1])) bound = apply(items[i + 1]);
+    else if (i > 0 && takes(items[i - 1]) && (plain || how == "at least")) bound = apply(items[i - 1]);
+    else items[i].loose = plain || how == "at least";
+    if (!bound) return;
+    if (before && part_in_words(items[i - 1]) && items[i + 1].is("full")) items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 1);
     items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+    if (!filled || (i + 1 < items.size() && items[i + 1].what == What::term && !items[i + 1].has(Class::link) && !items[i + 1].has(Class::preposition))) return;
+    Item full = items[i];
+    full.what = What::term, full.words = {table_word("full", Class::amount)}, full.begin = full.end;
+    items.insert(items.begin() + static_cast<std::ptrdiff_t>(i) + 1, full);
 }
 
-/// `over 80% full`: at least.
+/// `over 80% full`: at least; `under half capped`: less; `nearly half full`: just under. Not in `nearly full`, one word.
 void over_so_much(Items& items) {
     for (std::size_t i = 0; i + 1 < items.size(); ++i) {
-        const bool over = items[i].is("over") && items[i].end - items[i].begin == 4;
-        const bool so_much = items[i + 1].what == What::value && (items[i + 1].value.dimension == Dimension::share || items[i + 1].value.dimension == Dimension::mass);
+        const std::size_t written = items[i].end - items[i].begin;
+        const bool over = items[i].is("over") && written == 4, under = items[i].is("under") && written == 5;
+        const Item& next = items[i + 1];
+        const bool share = part_in_words(next) || (next.what == What::value && next.value.dimension == Dimension::share);
+        const bool so_much = share || (next.what == What::value && next.value.dimension == Dimension::mass);
         if (over && so_much) items[i].words = {table_word("at least", Class::about)};
-        const bool drop = over && items[i + 1].value.dimension == Dimension::duration && std::any_of(items.begin(), items.end(), [](const Item& k) { return k.is("mite") || k.has(Class::method); });
+        if (under && share) items[i].words = {table_word("less than", Class::about)};
+        const bool nearly = items[i].is("nearly") && items[i].words.size() == 1 && (written == 6 || written == 10);   // nearly, almost, just about
+        if (nearly && (share || next.what == What::value || next.has(Class::count))) items[i].words = {table_word("just under", Class::about)};
+        const bool drop = over && next.value.dimension == Dimension::duration && std::any_of(items.begin(), items.end(), [](const Item& k) { return k.is("mite") || k.has(Class::method); });
         if (drop) items[i].words = {table_word("in", Class::done)};   // drop 45 over 3 days
     }
 }
@@ -57,6 +105,29 @@ void spread_over_boxes(Items& items) {
         if (!items[box].is("box") && !items[box].is("brood box") && items[box].box_kind.empty()) continue;
         items[i - 1].end = items[box].end;
         items.erase(items.begin() + static_cast<std::ptrdiff_t>(i), items.begin() + static_cast<std::ptrdiff_t>(box) + 1);
+    }
+}
+
+/// `2 big queen cells`, `a huge queen`: no word of how strong the colony is.
+void big_things(Items& items) {
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        const std::size_t written = items[i].end - items[i].begin;
+        std::size_t next = i + 1;
+        while (next + 1 < items.size() && items[next].has(Class::colour)) ++next;
+        const bool of_thing = (items[next].has(Class::thing) && !items[next].is("bees")) || items[next].is("queen seen");
+        if (items[i].is("strong") && (written == std::string_view("big").size() || written == std::string_view("huge").size()) && of_thing) items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+    }
+}
+
+/// `the queen in h6 is old`, `marked the queen in h6`: where she is; only `new queen in h6`, `caged queen in h6` is one brought.
+void queen_in_a_hive(Items& items) {
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        if (!items[i].is("requeened") || items[i + 1].what != What::hives) continue;
+        const std::size_t written = items[i].end - items[i].begin;
+        const bool brought = i > 0 && (items[i - 1].is("caged") || items[i - 1].is("mated"));
+        if (written == std::string_view("queen in").size() && !brought) items[i].words = {table_word("queen", Class::thing)};
+        const bool alone = i == 0 && i + 2 == items.size();
+        if (written == std::string_view("new queen in").size() && !alone) items[i].words = {table_word("new queen", Class::thing)};
     }
 }
 
@@ -288,7 +359,7 @@ void samples(Items& items) {
     }
     for (std::size_t i = 0; i + 2 < items.size(); ++i) {
         if (!items[i].is("mite") || !items[i].counted) continue;
-        if (!out_of(items[i + 1]) || !sample_size(items[i + 2])) continue;
+        if (!out_of(items[i + 1]) || !sample_size(items[i + 2]) || items[i].count_value.amount % 1000 != 0) continue;
         Item& sample = items[i + 2];
         sample.what = What::slash;
         sample.n = items[i].count;
@@ -347,13 +418,21 @@ void one_frame(Items& items) {
     }
 }
 
+/// `h1 on 6 frames of brood`: it has them.
+void stands_on(Items& items) {
+    const auto has = [](const Item& i) { return i.counted && (i.is("frames of brood") || i.is("frames of bees") || i.is("frames of stores") || i.is("seam")); };
+    const auto deed = [](const Item& i) { return i.what == What::sign || (i.has(Class::done) && !i.is("on")); };
+    for (std::size_t i = 0; i + 1 < items.size(); ++i)
+        if (items[i].is("on") && items[i].end - items[i].begin == 2 && has(items[i + 1]) && !(i > 0 && items[i - 1].is("bees")) && std::none_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i), deed)) pass_over(items[i]);
+}
+
 /// `on 5 frames`: spread over them, nothing put on.
 void spread_over_frames(Items& items) {
     for (std::size_t i = 1; i + 1 < items.size(); ++i) {
         const bool on = items[i].what == What::term && (items[i].is("on") || items[i].is("over")) && items[i].end - items[i].begin < 5;
         const bool all = on && items[i + 1].is("all") && i + 2 < items.size() && items[i + 2].counted && items[i + 2].is("frame");   // bees on all 16 frames
         if (all) items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 1);
-        while (on && i + 2 < items.size() && items[i + 1].idle() && items[i + 1].what == What::term) items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 1);   // brood on only 3 frames
+        while (on && i + 2 < items.size() && items[i + 1].idle() && items[i + 1].what == What::term && !items[i + 2].is("excluder")) items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 1);   // brood on only 3 frames
         const Item& next = items[i + 1];
         const bool of_frames = next.what == What::value && next.value.unit == Unit::of_frames;   // brood on 9 of 11 frames
         const bool at_a_hive = i + 3 < items.size() && (items[i + 2].is("in") || items[i + 2].is("at")) && items[i + 3].what == What::hives;   // brood on 7 in h3
@@ -471,6 +550,7 @@ void chunk(std::vector<Item>& items, const ItemContext& context) {
     noughts(items);
     all_drawn(items);
     gone_to_a_yard(items);
+    big_things(items);
     number_words(items);
     courses(items);
     frames_out_of(items);
@@ -495,7 +575,9 @@ void chunk(std::vector<Item>& items, const ItemContext& context) {
     one_frame(items);
     with_what(items);
     on_which_frame(items);
+    stands_on(items);
     spread_over_frames(items);
+    queen_in_a_hive(items);
     roles(items);
     pairs(items);
     by_the_way(items);

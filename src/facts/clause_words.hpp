@@ -24,6 +24,8 @@ bool is_split(const Item& i);
 bool is_syrup(std::string_view food);
 /// Two hives, something told between them, and more before the one or after the other: no word of what is of both.
 bool told_apart(const std::vector<Item>& items);
+/// Two hives with something told between them and no link: `super on h1 calm h2`.
+bool run_together(const std::vector<Item>& items);
 /// Ends a sentence: a full stop, a semicolon, an exclamation mark.
 bool sentence_end(const Item& i);
 /// A sign or a done-word stands among them.

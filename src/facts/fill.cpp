@@ -48,6 +48,12 @@ bool reads_one_super(Kind kind) {
 
 }  // namespace
 
+/// The number of whole things in `m`; marks the reading where it is not whole.
+int Filler::whole_number(const Measure& m) {
+    c.in_part = c.in_part || m.amount % 1000 != 0;
+    return static_cast<int>(m.amount / 1000);
+}
+
 void Filler::count_of(const Item& item, const std::string& into) {
     if (!item.counted) return;
     if (c.fact.kind == Kind::pest) {
@@ -59,6 +65,7 @@ void Filler::count_of(const Item& item, const std::string& into) {
     } else {
         // 3 frames of brood and 1 of stores into the nuc: 4 frames
         const bool divided = divides(c.fact.kind);
+        whole_number(item.count_value);
         c.fact.count = item.count + (divided && c.fact.count > 0 ? c.fact.count : 0);
         if (!divided || !(item.is("frames of brood") || item.is("frames of stores"))) return;
         Measure& frames = item.is("frames of brood") ? c.fact.value : c.fact.second;
@@ -84,7 +91,7 @@ void Filler::amount(const Item& item) {
 void Filler::frames(const Item& item) {
     Fact& f = c.fact;
     if (f.kind == Kind::super_on || f.kind == Kind::brood_box_on) f.frames = static_cast<std::int16_t>(item.count);
-    else if (f.kind == Kind::frames_moved || divides(f.kind)) f.count = item.count;
+    else if (f.kind == Kind::frames_moved || divides(f.kind)) f.count = item.count, whole_number(item.count_value);
     else f.value = item.count_value, f.value.unit = Unit::frame;
 }
 
@@ -140,7 +147,7 @@ void Filler::fill(int slot, const Item& item, const std::string& count_into) {
         case N: case SCORE:
             if (f.kind == Kind::pest) { f.value = item.value; break; }
             if (f.kind == Kind::brood || f.kind == Kind::stores || f.kind == Kind::temper || f.kind == Kind::bees || f.kind == Kind::eggs || f.kind == Kind::larvae || f.kind == Kind::sealed_brood) f.value = item.value;
-            else f.count = static_cast<int>(item.value.amount / 1000);
+            else f.count = whole_number(item.value);
             if (f.value.said() && f.kind != Kind::temper) f.value.unit = Unit::frame;
             break;
         case FRAMES: frames(item); break;
@@ -259,7 +266,7 @@ void finish(Candidate& c, const std::vector<Item>& items) {
     // thirds off: the third super of each
     for (const Item& i : items)
         if (f.kind == Kind::super_off && i.is("nths")) f.box = {BoxChoice::By::number, Role::super, static_cast<std::uint8_t>(i.word(Class::thing)->number), {}};
-    if (f.kind == Kind::queen && f.detail == "laying" && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("new queen"); })) f.text = "new";
+    if (f.kind == Kind::queen && f.detail == "laying" && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("new queen") || i.is("has new queen"); })) f.text = "new";
     if (f.kind == Kind::queen && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("unmarked"); })) f.text = "unmarked";
     if (c.after_cells && f.kind == Kind::cells_left && !f.detail.empty()) f.count = f.count < 0 && f.value.said() ? static_cast<int>(f.value.amount / 1000) : f.count;
     if ((f.kind == Kind::cells_removed || f.kind == Kind::cells_left || f.kind == Kind::queen_cells) && f.detail.empty())

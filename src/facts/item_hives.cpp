@@ -269,7 +269,7 @@ bool Itemiser::hive() {
         if (!stem.empty() && number(i) && context_.lexicon->hive(stem + token(i)->text) == no_hive) return false;
         if ((!generic && stem.empty()) || !number(i)) return false;
         const Token* after = token(i + 1);
-        if (plural && after && after->type == Token::Type::number) return true;   // hives 2 4 5
+        if (plural && after && (after->type == Token::Type::number || after->type == Token::Type::quantity || after->type == Token::Type::gallons)) return true;   // hives 2 4 5; hives 3 and 4 2 L
         if ((plural || !stem.empty()) && after && after->type == Token::Type::word) {
             const Meaning meaning = context_.lexicon->find(words_, at_ + i + 1);
             return std::none_of(meaning.words.begin(), meaning.words.end(), [](const grammar::Word* w) { return w->klass == Class::thing; });

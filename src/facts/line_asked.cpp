@@ -239,14 +239,16 @@ bool LineReader::each_or_together(const Solution& solution, const std::vector<It
     const bool weighed = f.kind == Kind::super_off && f.value.said();
     const bool swapped = f.kind == Kind::boxes_swapped && std::none_of(items.begin(), items.end(), [](const Item& i) { return i.is("top") || i.is("bottom"); });
     const bool stung = f.kind == Kind::stings && solution.candidates.size() == 1 && f.count > 0;
-    if (!several || !(counted || weighed || swapped || stung)) return false;
+    // two supers on h2 and h3: one on each may be meant
+    const bool put = (f.kind == Kind::super_on || f.kind == Kind::brood_box_on) && f.count > 1 && f.count == static_cast<int>(subject_.hives.size());
+    if (!several || !(counted || weighed || swapped || stung || put)) return false;
     for (const Item& i : items) {
         if (i.what == What::sign || says_each(i)) return false;
     }
     keep_words(items, Kind::remark, Reading::Outcome::ambiguous, "");
     out_->back().fact.detail = "flagged";
     const std::string said(journal_.sources.text(span(items)));
-    journal_.diagnostics.push_back({"each-or-together", Severity::error, span(items), fmt::format("'{}': {}", said, swapped ? "within each of the hives, or between them?" : stung ? "at each of the hives, or together?" : "from each of the hives, or together?"), "which one?",
+    journal_.diagnostics.push_back({"each-or-together", Severity::error, span(items), fmt::format("'{}': {}", said, swapped ? "within each of the hives, or between them?" : stung ? "at each of the hives, or together?" : put ? "on each of the hives, or one on each?" : "from each of the hives, or together?"), "which one?",
                                     swapped ? "write `moved top super from h3 to h4`, or a line for each hive" : "add `each`, or write a line for each hive", {}});
     return true;
 }

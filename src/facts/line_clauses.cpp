@@ -4,6 +4,7 @@
 #include <array>
 #include <utility>
 
+#include "facts/chunk.hpp"
 #include "facts/clause_words.hpp"
 #include "facts/slots.hpp"
 #include "facts/small_words.hpp"
@@ -238,12 +239,12 @@ void LineReader::needs_after_facts(Clauses& clauses) {
             break_clause(clauses, c, at, at);
             continue;
         }
-        static constexpr std::array<std::string_view, 9> words = {"will", "need", "needs", "need to", "might", "may", "going to", "should", "must"};
+        static constexpr std::array<std::string_view, 16> words = {"will", "need", "needs", "need to", "might", "may", "going to", "should", "must", "want", "want to", "plan to", "planning to", "hope to", "hoping to", "hoping"};
         if (std::find(words.begin(), words.end(), surface(*plan)) == words.end()) continue;
         const bool weighed = std::any_of(items.begin(), plan, is_mass) && std::any_of(items.begin(), plan, [](const Item& i) { return i.is("weighed"); });   // weighs 50 kg and should be 60
-        const bool need = weighed || std::any_of(plan, items.end(), [&](const Item& i) { return surface(i).starts_with("need"); });
+        const bool need = weighed || std::any_of(plan, items.end(), [&](const Item& i) { return surface(i).starts_with("need") || surface(i).starts_with("want") || surface(i).starts_with("plan") || surface(i).starts_with("hop"); });
         Items before(items.begin(), plan);
-        while (before.size() > 1 && before.back().has(Class::link)) before.pop_back();
+        while (before.size() > 1 && (before.back().has(Class::link) || surface(before.back()) == "i" || surface(before.back()) == "we")) before.pop_back();
         const bool done = std::any_of(before.begin(), before.end(), deed);
         const bool any_done = std::any_of(before.begin(), before.end(), [&](const Item& i) {
             const bool in_sample = i.is("in") && &i + 1 < before.data() + before.size() && bare_number(*(&i + 1));   // 11 in 300
@@ -492,10 +493,13 @@ bool LineReader::count_goes_on(const Items& items) {
     const bool there = std::any_of(joined.begin(), joined.end(), off_there);
     for (Item& i : joined)   // and h2 had two
         if (i.what == What::term && i.has(Class::count) && (i.word(Class::count)->number > 1 || there)) i.what = What::value, i.value = measure(std::to_string(i.word(Class::count)->number), Unit::piece).value(), i.text = std::to_string(i.word(Class::count)->number), i.words.clear();
+    bool about = false;
     for (const Item& i : joined) {
         if (i.what == What::hives && i.role == Item::Role::none && !hive) hive = &i;   // h2 4; 14 h5
         else if ((i.what == What::value || i.what == What::slash || i.is("none")) && i.text != "nth" && !number) number = &i;
         else if ((i.is("on") || i.is("in") || i.is("at") || off_there(i)) && number && !hive) continue;   // 9/300 on h3
+        else if (i.is("on") && hive && !number && of_frames(out_->back().fact)) continue;   // h1 on 6 frames of brood, h2 on 4
+        else if (!number && (i.is("about") || i.is("just under") || i.is("just over") || i.is("nearly"))) about = true;   // h2 nearly seven
         else if (i.what == What::sign && i.text == "+" && told == Kind::super_on) continue;   // h1 +2 supers, h2 +1
         else if (i.has(Class::link) && !number && !hive) continue;   // and h6 was 1 in 300
         else if (!i.idle() || i.loose) return false;
@@ -503,7 +507,8 @@ bool LineReader::count_goes_on(const Items& items) {
     if (!hive || !number || !hive->unknown_hives.empty() || hive->hives.empty() || out_->size() != before_clause_ + 1 || before_clause_ < first_of_line_ || out_->back().hives.empty()) return false;
     if (out_->back().hives == hive->hives || !counted_in_turn(out_->back().fact)) return false;
     RawFact raw = out_->back();
-    if (!put_number(raw.fact, *number)) return false;
+    if (!put_number(raw.fact, *number) || (about && (!raw.fact.value.said() || raw.fact.kind == Kind::mites))) return false;
+    if (about) widen(raw.fact.value);
     goes_on_at(std::move(raw), hive->hives, span(items));
     return true;
 }

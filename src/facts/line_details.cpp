@@ -286,6 +286,11 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     if (of_the_hive) return false;   // super off, hive 40 kg
     // put a super on h4, another on h5: no detail of the one on h4
     const Kind told_last = last_.out < out_->size() ? (*out_)[last_.out].fact.kind : Kind::remark;
+    // wet super back on, off Mon: when it came off, or will
+    const auto off_or_out = [](const Item& i) { return i.is("off") || i.is("out"); };
+    if (std::any_of(items.begin(), items.end(), off_or_out) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::day; }) && std::all_of(items.begin(), items.end(), [&](const Item& i) { return off_or_out(i) || i.what == What::day || i.idle() || i.is("on"); }) &&
+        told_last != Kind::treatment_on)
+        return false;
     const bool of_lives = told_last >= Kind::hive_moved && told_last <= Kind::swarmed;   // split, h12: the new one
     const auto elsewhere = [&](const Item& i) {
         const auto told = [&](HiveId h) { return last_.out < out_->size() && std::find((*out_)[last_.out].hives.begin(), (*out_)[last_.out].hives.end(), h) != (*out_)[last_.out].hives.end(); };
@@ -363,6 +368,9 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     const bool told_other = joined.kind == Kind::bloom && last_.out < out_->size() && joined.detail != (*out_)[last_.out].fact.detail;
     if (told_other) return false;
     if (alone && last_.out < out_->size() && joined.kind == (*out_)[last_.out].fact.kind && joined.text != (*out_)[last_.out].fact.text) return false;
+    // made a nuc, 2 frames of brood, 1 of stores, the old queen: no amount told before may be lost
+    const Fact* told = last_.out < out_->size() && joined.kind == (*out_)[last_.out].fact.kind && joined.kind != Kind::remark ? &(*out_)[last_.out].fact : nullptr;
+    if (told && ((told->value.said() && !joined.value.said()) || (told->second.said() && !joined.second.said()))) return false;
     const int so_many = (joined.kind == Kind::super_on || joined.kind == Kind::treatment_on) && last_.out < out_->size() ? (*out_)[last_.out].fact.count : -1;
     if (so_many > 0 && joined.count < 0 && (so_many > 1 || joined.kind == Kind::treatment_on)) ways.front().candidates.front().fact.count = so_many;   // supers on, 2 each, wet
     out_->resize(last_.out);

@@ -66,6 +66,7 @@ LineReader::Told LineReader::told_before(const std::vector<Item>& items) const {
     Told told;
     told.box = box_.by != BoxChoice::By::unsaid;
     told.brood = !told.box && (brood_said_ || any(speaks_of_brood));
+    told.wet_box = std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::super_off && r.fact.comb == Comb::wet; });
     told.food = any([](const Item& i) { return i.has(Class::food); }) || (food_said_ && any([](const Item& i) { return i.is("added"); }));
     told.box_last = out_->size() > first_of_line_ && out_->back().fact.box.by != BoxChoice::By::unsaid;
     told.box_in_sentence = told.box_last && last_.set && last_.out < out_->size();
@@ -133,6 +134,13 @@ void LineReader::fit_cells(std::vector<Candidate>& found, const std::vector<Item
     no_reading([&](const Candidate& c) { return c.after_cells != of_cells; });
     no_reading([&](const Candidate& c) { return c.after_cups && !told.cups_last; });
     if (told.cups_last) no_reading([](const Candidate& c) { return c.after_cells && (c.fact.kind == Kind::queen_cells || c.fact.kind == Kind::cells_removed); });   // 3 charged cups, knocked them down: no cells
+    // left one open cell, marked with a pin: the frame it is on
+    const auto of_the_queen = [&](const Item& k) { return k.is("queen") || k.is("new queen") || k.is("virgin") || k.has(Class::colour) || surface(k).ends_with("her"); };
+    if (told.cells_last && std::none_of(part.begin(), part.end(), of_the_queen)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::queen_marked; });
+    // treated h3 with amitraz strips: they went in, no product of that name
+    const auto strips_in = [](const Candidate& c) { return c.fact.kind == Kind::treatment_on && !c.fact.detail.empty(); };
+    if (std::any_of(found.begin(), found.end(), strips_in)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::treatment && !c.fact.text.empty(); });
+    if (told.wet_box) no_reading([](const Candidate& c) { return c.fact.kind == Kind::weather && c.fact.text == "dry weather"; });   // took the wet super off, dry now
     if (!told.brood) no_reading([](const Candidate& c) { return c.after_brood; });
     // 5 queen cups but none of them had an egg, 5 cups, no eggs in them: of the cups
     if (told.of_the_cells) no_reading([](const Candidate& c) { return c.fact.kind == Kind::eggs || c.fact.kind == Kind::larvae || c.fact.kind == Kind::brood; });

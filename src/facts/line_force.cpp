@@ -55,8 +55,27 @@ bool when_done(const std::vector<Item>& items, const Item& when) {
 bool LineReader::tells_when(const std::vector<Item>& items, const Item& i, std::string_view surface) const {
     const bool month = surface == "may" && &i != items.data() && journal_.sources.text({file_, i.begin, i.end}).front() == 'M';
     const bool of_weather = i.is("when") && &i + 1 < items.data() + items.size() && (&i + 1)->what == What::value && std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::weather); });
+    // three days later, eggs seen: when it was
+    const bool after_days = surface == "later" && &i != items.data() && (((&i - 1)->what == What::value && (&i - 1)->value.dimension == Dimension::duration) || lower(text().substr(0, i.begin)).ends_with("a week ") || lower(text().substr(0, i.begin)).ends_with("a month "));
+    if (after_days) return true;
+    // misty till ten: how long it was so
+    const auto weather = [](const Item& k) { return k.has(Class::weather) || (k.what == What::value && k.value.dimension == Dimension::temperature); };
+    const bool so_long = (surface == "till" || surface == "until") && &i != items.data() && std::any_of(items.data(), &i, weather) && std::none_of(items.begin(), items.end(), [](const Item& k) { return is_hives(k) || k.what == What::day; });
+    if (so_long) return true;
     const bool name = &i != items.data() && ((&i - 1)->is("into") || (&i - 1)->is("calling it"));   // split into Hope
     return month || name || of_weather || (i.is("when") && surface != "until" && when_done(items, i));
+}
+
+/// `feed all taken`, `swap done`, `close to swarming`, `fit to burst`: the word of an order, at `at`, that is none here.
+bool LineReader::names_no_order(const std::vector<Item>& items, std::size_t at) const {
+    static constexpr std::array<std::string_view, 14> over = {"done", "gone", "taken", "finished", "eaten", "complete", "completed", "used up", "taken down", "went well", "visit", "done well", "taken up", "is done"};
+    static constexpr std::array<std::string_view, 6> like = {"fit to", "fit and", "clean as", "build up", "close to", "mark my"};
+    std::size_t end = at + 1;
+    while (end < items.size() && end < at + 3 && items[end].what != What::stop) ++end;
+    if (end == at + 1 || surface(items[at]).starts_with("check") || items[at].is("look")) return false;
+    const std::string said = lower(text().substr(items[at].begin, items[end - 1].end - items[at].begin));
+    if (std::any_of(like.begin(), like.end(), [&](std::string_view l) { return said.starts_with(l); })) return true;
+    return std::any_of(over.begin(), over.end(), [&](std::string_view o) { return said.ends_with(' ' + std::string(o)); });
 }
 
 /// The plan, condition or bare imperative that governs a clause, if any.
@@ -72,6 +91,8 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
         if (met) return false;
         const bool of_weather = (said == "later" || said == "soon") && std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::weather); });   // thundery later
         if (of_weather) continue;
+        const bool suffices = said == "will" && &i + 1 < items.data() + items.size() && surface(*(&i + 1)) == "do" && (&i + 2 == items.data() + items.size() || surface(*(&i + 2)).starts_with("for"));   // a bit high but will do
+        if (suffices) continue;
         if (tells_when(items, i, said) || (said == "remember" && !first_word)) continue;
         if ((said == "in a week" || said == "in a fortnight" || said == "in two weeks") && (std::any_of(items.begin(), items.end(), [](const Item& k) { return k.is("gained") || k.is("lost weight"); }) || (!eventful(items) && std::none_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::order); })))) continue;   // the first dry day in a fortnight
         const bool then_done = said == "once" && !first_word && &i + 2 == items.data() + items.size() && items.back().has(Class::done);   // came to 34 kg once extracted
@@ -84,13 +105,14 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
         if (i.has(Class::plan) || i.has(Class::condition)) {
             because = said;
             const bool negated = std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::negation); });
-            const bool timed = i.is("when");
+            const bool timed = i.is("when") || (said == "needed" && std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::doubt); }));   // not sure they needed it
             todo = !timed && !wishful(said) && !(negated && (said.starts_with("need") || said == "will" || said.starts_with("want")));
             return true;
         }
         const bool weather = i.has(Class::weather) && std::all_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::weather) || k.has(Class::link) || k.idle(); });   // close and thundery
         const bool state = said == "clean" && items.size() == 1;   // 2 wet supers off, clean
         const bool weighed = said == "weigh" && &i + 1 < items.data() + items.size() && ((&i + 1)->what == What::value || (&i + 1)->has(Class::about));   // h5 to h8: weigh 38 and 41 kg
+        if (first_word && i.has(Class::order) && names_no_order(items, static_cast<std::size_t>(&i - items.data()))) return false;   // feed all taken
         if (first_word && i.has(Class::order) && !said.ends_with('s') && !weather && !state && !weighed) {
             because = said;
             todo = true;

@@ -86,6 +86,13 @@ bool any_method(const std::vector<Item>& items) {
     return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::method) || i.is("weighed"); });
 }
 
+/// A hive something is told of, among items that do not begin with it: h4 in `h3 super off and h4 united with h5`.
+bool told_of(const Item& i) {
+    const Item* before = &i - 1;
+    while (before->has(Class::filler)) --before;
+    return is_hives(i) && !(before->is("with") || before->is("into") || before->is("to") || before->is("from") || before->is("calling it"));
+}
+
 }  // namespace
 
 /// `h5 1/2 3/4`: several bare shares are the supers from the brood up.
@@ -405,16 +412,38 @@ void LineReader::lists_that_are_none(std::vector<std::vector<Item>>& clauses) {
             const std::vector<Item> items = clauses[c];
             const Item& list = items[i];
             if (list.what != What::hives || list.hives.size() < 2 || !list.unknown_hives.empty()) continue;
-            const auto parts = without_the_last(list, surface(list), {", ", " and ", " & ", " + "});
+            const std::string said = surface(list);
+            const bool spaced = std::count(said.begin(), said.end(), ' ') == static_cast<std::ptrdiff_t>(list.hives.size()) - 1 && said.find_first_of(",&+") == said.npos;   // h1 h2, of one word each
+            const auto parts = spaced ? without_the_last(list, said, {" "}) : without_the_last(list, said, {", ", " and ", " & ", " + "});
             if (!parts || surface(parts->second).find('-') != std::string::npos) continue;   // the last is a range
             std::vector<Item> left(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i) + 1), right(items.begin() + static_cast<std::ptrdiff_t>(i), items.end());
             left.back() = parts->first, right.front() = parts->second;
             const auto next = std::find_if(right.begin() + 1, right.end(), [](const Item& k) { return !k.idle(); });
             const bool of_all = next != right.end() && (next->is("all") || next->is("both") || says_each(*next));
+            // extracted 20 kg from h1 and h2 moisture 17.5%; strips out of h1 and h2 drop on h2 35 in 2 days
+            const bool of_honey = std::any_of(right.begin(), right.end(), [](const Item& k) { return k.is("moisture") || k.what == What::lot; });
+            if (of_honey || std::any_of(right.begin() + 1, right.end(), told_of)) continue;
             const std::optional<Solution> whole = only_way(items);
             if (of_all || (whole && whole->candidates.size() == 1) || !only_way(left) || !only_way(right)) continue;
             clauses[c] = std::move(left);
             clauses.insert(clauses.begin() + static_cast<std::ptrdiff_t>(c) + 1, std::move(right));
+            break;
+        }
+}
+
+/// `h1 calm h2 strong`, with nothing between: each begins with its hive, where both are read by themselves. Not of `into h2`.
+void LineReader::run_on_hives(std::vector<std::vector<Item>>& clauses) {
+    const auto leads = [](const Item& i) { return i.has(Class::preposition) || i.has(Class::link) || i.has(Class::placing) || i.what == What::sign || i.is("all but") || i.is("but") || i.is("same as"); };
+    for (std::size_t c = 0; c < clauses.size(); ++c)
+        for (std::size_t i = 1; i + 1 < clauses[c].size(); ++i) {
+            const std::vector<Item>& items = clauses[c];
+            if (items[i].what != What::hives || items[i].role != Item::Role::none) continue;
+            const std::vector<Item> left = part_of(items, 0, i), right = part_of(items, i, items.size());
+            const bool begun = any_hive(left) ? is_hives(left.front()) : headed_ && subject_.said() && c == 0;
+            if (items[i - 1].has(Class::done) && !on_or_off(items[i - 1]) && !items[i - 1].is("swarmed")) continue;   // h3 calm and fed h4 2 L
+            const bool put = on_or_off(items[i - 1]);   // h1 super on h2 fed 2 L
+            if (!begun || (!put && leads(items[i - 1])) || !(put ? reads_as_one(left) : reads(left)) || !only_way(right)) continue;
+            break_clause(clauses, c, i, i);
             break;
         }
 }
@@ -424,12 +453,6 @@ void LineReader::lists_that_are_none(std::vector<std::vector<Item>>& clauses) {
 std::size_t LineReader::other_hive_at(const std::vector<Item>& items) const {
     const auto one_hive = [](const Item& i) { return i.what == What::hives && i.role == Item::Role::none; };
     const auto says_more = [&](const Item& i) { return !i.idle() && !i.has(Class::link) && !is_hives(i) && i.what != What::stop; };
-    // h3 super off and h4 united with h5: what is told of h4
-    const auto told_of = [&](const Item& i) {
-        const Item* before = &i;
-        while (before > items.data() && (before == &i || before->has(Class::filler))) --before;
-        return is_hives(i) && !(before->is("with") || before->is("into") || before->is("to") || before->is("from") || before->is("calling it"));
-    };
     for (std::size_t k = 1; k + 2 < items.size(); ++k) {
         const auto link = items.begin() + static_cast<std::ptrdiff_t>(k);
         if (!link->is("and") || std::count_if(link, items.end(), told_of) != 1 || std::none_of(items.begin(), link, says_more) || std::none_of(link, items.end(), says_more)) continue;

@@ -178,7 +178,11 @@ bool LineReader::heads_the_line(const std::vector<Item>& items) {
 /// `26 kg (no, 25)`: the number before it is taken back.
 bool LineReader::denies_the_number(const std::vector<std::vector<Item>>& clauses, std::size_t at) const {
     static constexpr std::array<std::string_view, 5> denials = {"no", "nope", "correction", "sorry", "wrong"};
-    const auto says_no = [&](const std::vector<Item>& c) { return c.size() == 1 && std::find(denials.begin(), denials.end(), surface(c.front())) != denials.end(); };
+    static constexpr std::array<std::string_view, 8> hesitant = {"hmm", "er", "um", "oh", "ah", "actually", "wait", "erm"};
+    const auto hesitates = [&](const Item& i) { return std::find(hesitant.begin(), hesitant.end(), surface(i)) != hesitant.end(); };
+    const auto says_no = [&](const std::vector<Item>& c) {   // hmm no, that was the first one
+        return !c.empty() && std::all_of(c.begin(), c.end() - 1, hesitates) && std::find(denials.begin(), denials.end(), surface(c.back())) != denials.end();
+    };
     const auto number = [](const Item& i) { return i.what == What::value || i.what == What::slash || i.has(Class::count) || i.has(Class::colour) || i.what == What::hives; };
     const auto that_is = [&](const Item& i) { const std::string said = surface(i); return said == "that" || said == "is" || said == "was" || said == "that's" || said == "that is" || said == "that was"; };
     const auto numbers_alone = [&](const std::vector<Item>& c) { return std::any_of(c.begin(), c.end(), number) && std::all_of(c.begin(), c.end(), [&](const Item& i) { return number(i) || i.idle() || that_is(i); }); };
@@ -186,8 +190,34 @@ bool LineReader::denies_the_number(const std::vector<std::vector<Item>>& clauses
     return says_no(clauses[at]) && at + 1 < clauses.size() && out_->size() > first_of_line_ && (told || numbers_alone(clauses[at + 1]));
 }
 
+/// `some of the 10 frames capped`, `left the best of 4 cells`, `not much brood`: words that say something here.
+void LineReader::some_of_so_many(std::vector<Item>& items) const {
+    static constexpr std::array<std::string_view, 12> some = {"some", "a few", "few", "several", "the best", "the better", "the bigger", "the biggest", "the nicest", "the odd", "only some", "only a few"};
+    static constexpr std::array<std::string_view, 5> much = {"much", "lot of", "a lot of", "lot", "a lot"};
+    for (std::size_t i = 1; i < items.size(); ++i)   // not much brood: some
+        if (items[i].has(Class::filler) && surface(items[i - 1]) == "not" && std::find(much.begin(), much.end(), surface(items[i])) != much.end()) items[i].what = What::unknown, items[i].words.clear();
+    for (std::size_t i = 0; i + 2 < items.size(); ++i) {
+        if (!items[i].has(Class::filler) || !items[i + 1].is("of") || std::find(some.begin(), some.end(), surface(items[i])) == some.end()) continue;
+        std::size_t next = i + 2;
+        while (next + 1 < items.size() && items[next].idle()) ++next;
+        if (bare_number(items[next]) || items[next].has(Class::count) || items[next].counted || items[next].what == What::value) items[i].what = What::unknown, items[i].words.clear();
+    }
+}
+
+/// `fed h3 and h4 with 2 L`: no word between the hives and what they got.
+void LineReader::fed_with(std::vector<Item>& items) {
+    const auto fed = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("fed"); });
+    for (std::size_t i = static_cast<std::size_t>(fed - items.begin()) + 1; i + 1 < items.size(); ++i) {
+        const Item& next = items[i + 1];
+        const bool food = next.has(Class::food) || next.what == What::ratio || (next.what == What::value && (next.value.dimension == Dimension::volume || next.value.dimension == Dimension::mass));
+        if (items[i].is("with") && food) items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+    }
+}
+
 void LineReader::sentence(std::vector<Item> items) {
     if (corrects(items)) return;
+    some_of_so_many(items);
+    fed_with(items);
     last_ = {};
     first_of_sentence_ = out_->size();
     divided_ = lot_unread_ = boxes_unread_ = elsewhere_ = false, nuc_frames_ = no_hive;
@@ -205,6 +235,7 @@ void LineReader::sentence(std::vector<Item> items) {
     plus_goes_on(clauses);
     one_weight_each(clauses);
     another_hive_begins(clauses);
+    run_on_hives(clauses);
     lists_that_are_none(clauses);
     one_there_too(clauses);
     plans_after_deeds(clauses);
@@ -437,6 +468,44 @@ bool LineReader::in_any(std::vector<Item>& items) {
     return false;
 }
 
+/// `h1 calm super on h2`: another hive than the line is about, after something told.
+bool LineReader::in_the_midst(const Clause& c) const {
+    if (!headed_ || !c.own.said() || !c.before.said() || c.own.hives == c.before.hives) return false;
+    const auto told = std::find_if(c.items.begin(), c.items.end(), [](const Item& i) { return !i.idle() && !i.has(Class::link) && !i.has(Class::preposition); });
+    return told != c.items.end() && !is_hives(*told);
+}
+
+/// The rest of the line begins with `one each`.
+bool LineReader::one_each_follows(const std::vector<Item>& items) const {
+    static constexpr std::array<std::string_view, 4> each = {"one each", "1 each", "one apiece", "one on each"};
+    const std::string rest = rest_of_line(items);
+    return std::any_of(each.begin(), each.end(), [&](std::string_view e) { return rest.starts_with(e); });
+}
+
+/// What stands in the line after the items and the punctuation that follows them, in small letters.
+std::string LineReader::rest_of_line(const std::vector<Item>& items) const {
+    std::string_view rest = text().substr(items.back().end);
+    rest = rest.substr(0, rest.find('\n'));
+    rest.remove_prefix(std::min(rest.size(), rest.find_first_not_of(" ,;.-")));
+    return lower(rest);
+}
+
+/// `was 6 frames of brood, now 8`: told of an earlier day, with what holds now after it.
+bool LineReader::was_before(const std::vector<Item>& items) const {
+    const auto was = [&](const Item& i) { return surface(i) == "was" || surface(i) == "were" || surface(i) == "had been"; };
+    if (std::none_of(items.begin(), items.end(), was)) return false;
+    const std::string rest = rest_of_line(items);
+    return rest.starts_with("now ") || rest.starts_with("but now ");
+}
+
+/// `h1 calm h2`, and no word between.
+bool LineReader::ends_with_another(const Clause& c) const {
+    if (out_->size() != first_of_sentence_ || c.items.size() < 2 || c.own.hives.size() != 1 || !is_hives(c.items.back()) || c.items.back().role != Item::Role::none) return false;
+    const Item& before = c.items[c.items.size() - 2];
+    const bool among = std::find(c.before.hives.begin(), c.before.hives.end(), c.own.hives.front()) != c.before.hives.end();
+    return !among && !before.has(Class::link) && !before.has(Class::preposition) && before.what == What::term && !before.is("into") && !before.is("calling it");
+}
+
 void LineReader::clause(std::vector<Item> items) {
     if (!items.empty() && minus_or_dash(items)) return;
     while (!items.empty() && items.front().what == What::stop) items.erase(items.begin());
@@ -495,6 +564,15 @@ void LineReader::clause(std::vector<Item> items) {
     const bool begins_shed = shed != c.items.begin() + static_cast<std::ptrdiff_t>(std::min<std::size_t>(2, c.items.size()));
     if (begins_shed) shed_.clear();
     if (ways.empty()) ways = further_ways(c);
+    // clearer board on, supers off Friday: the coming one
+    const auto off = [](const Solution& s) { return std::any_of(s.candidates.begin(), s.candidates.end(), [](const Candidate& k) { return k.fact.kind == Kind::super_off; }); };
+    const bool board_on = std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [&](const RawFact& r) { return c.happened && r.fact.kind == Kind::escape_on && (r.fact.happened == Day{} || r.fact.happened > *c.happened); });
+    if (board_on && std::any_of(ways.begin(), ways.end(), off)) return keep_asked(span(c.written), "did they come off then, or will they?", "write the date they came off, or `take the supers off on Friday`");
+    if (!ways.empty() && was_before(c.written)) return keep_asked(span(c.written), "as it was, or as it is now?", "write only what is there now");
+    const auto several = [](const Solution& s) { return s.candidates.size() > 1; };
+    const auto of_both = [](const Solution& s) { return std::any_of(s.candidates.begin(), s.candidates.end(), [](const Candidate& k) { return k.fact.other != no_hive; }); };   // h7 daughter of h2
+    if (in_the_midst(c) && (std::any_of(ways.begin(), ways.end(), several) || (!ways.empty() && ends_with_another(c) && !of_both(ways.front())))) return subject_ = c.before, keep_asked(span(c.written), "which of these hives is each told of?", "begin each with its hive, with a comma between");
+    if (std::any_of(ways.begin(), ways.end(), several) && run_together(c.items)) return subject_ = c.before, keep_asked(span(c.written), "which of these hives is each told of?", "begin each with its hive, with a comma between");
     if (!ways.empty() && told_apart(c.items)) ways.clear(), subject_ = c.before;
     if (begins_shed) shed_ = {*shed};
     if (ways.empty() && same_again(c.written)) return;
@@ -533,6 +611,9 @@ void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
     const bool may_join = last_.set && !of_another && c.doubt.empty() && last_.out < out_->size() && (ways.empty() || goes_on(out_->back().fact.kind) || still_on(out_->back().fact));
     if (may_join && join_last(c.written, one)) return;
     if (one && found_as_said_before(c.written, ways)) return;
+    if (one && one_each_follows(c.written))   // gave the two wet supers to h2 and h3, one each
+        for (Candidate& k : ways.front().candidates)
+            if (k.fact.kind == Kind::super_on && subject_.several() && k.fact.count == static_cast<int>(subject_.hives.size())) k.fact.count = -1;
     if (one && each_or_together(ways.front(), c.written)) return;
     if (ways.size() > 1) return two_ways(c.written, ways);
     const bool named = one && (c.own.said() || subject_.hives != c.before.hives);
@@ -552,8 +633,9 @@ void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
     const bool there = hive_said != c.written.begin() && hive_said != c.written.end() && ((hive_said - 1)->is("at") || (hive_said - 1)->is("on") || (hive_said - 1)->is("in"));   // fought robbers at n1
     if (there && c.own.said() && c.own.unknown.empty()) subject_ = c.own;
     unread(c.written);
+    const bool its = hive_said != c.written.end() && surface(*hive_said).ends_with("'s");   // left h2's on, not capped
     // heavy except h5 light, fed 2 L: which of them?
-    const bool amid = hive_said != c.written.begin() && hive_said != c.written.end() && hive_said + 1 != c.written.end() && hive_said->role == Item::Role::none && ((hive_said - 1)->is("all but") || !(hive_said - 1)->has(Class::preposition)) && !there;
+    const bool amid = hive_said != c.written.begin() && hive_said != c.written.end() && (its || (hive_said + 1 != c.written.end() && hive_said->role == Item::Role::none)) && ((hive_said - 1)->is("all but") || !(hive_said - 1)->has(Class::preposition)) && !there;
     elsewhere_ = elsewhere_ || (amid && c.before.said() && hive_said->hives != c.before.hives);
     const auto gone = [](const Item& i) { return i.is("taken off") || i.is("moved") || i.is("added"); };
     const auto any = [&](auto says) { return std::any_of(c.written.begin(), c.written.end(), says); };

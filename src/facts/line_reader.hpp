@@ -133,6 +133,7 @@ private:
         bool box_in_sentence = false;  ///< and it stands in this sentence
         bool harvest = false;          ///< the last fact is of honey taken, or how full its box is
         bool boxes = false;            ///< the line told of boxes
+        bool wet_box = false;          ///< a wet super came off in the line
         bool cells_last = false;       ///< the last fact is of cells or cups
         bool cups_last = false;        ///< the last fact is of cups
         bool of_the_cells = false;     ///< and the clause is of them
@@ -200,6 +201,17 @@ private:
     bool each_of_two(const std::vector<Item>& items);
     bool each_of_two_numbers(const std::vector<Item>& items);
     void feeds_apart(std::vector<std::vector<Item>>& clauses) const;
+    std::string line_before(Span here) const;
+    bool doubted_before(Span here) const;
+    void some_of_so_many(std::vector<Item>& items) const;
+    bool was_before(const std::vector<Item>& items) const;
+    bool names_no_order(const std::vector<Item>& items, std::size_t at) const;
+    bool one_each_follows(const std::vector<Item>& items) const;
+    std::string rest_of_line(const std::vector<Item>& items) const;
+    static void fed_with(std::vector<Item>& items);
+    bool in_the_midst(const Clause& c) const;
+    bool ends_with_another(const Clause& c) const;
+    void run_on_hives(std::vector<std::vector<Item>>& clauses);
     void lists_that_are_none(std::vector<std::vector<Item>>& clauses);
     void another_hive_begins(std::vector<std::vector<Item>>& clauses) const;
     void plans_after_deeds(std::vector<std::vector<Item>>& clauses) const;

@@ -80,6 +80,11 @@ bool LineReader::torn_apart(const Solution& s, bool negated, bool added) const {
     // super on each three quarters full: those that are on
     const auto how_far = [](const Candidate& c) { return takes_box_from_before(c.fact.kind) && c.fact.value.said() && c.fact.value.amount > 0; };
     if (!added && s.candidates.front().fact.kind == Kind::super_on && std::any_of(s.candidates.begin() + 1, s.candidates.end(), how_far)) return true;
+    // 70% empty, a quarter or so full: two words of how full, of one box
+    for (std::size_t k = 1; k < s.candidates.size(); ++k) {
+        const Fact &before = s.candidates[k - 1].fact, &fact = s.candidates[k].fact;
+        if (before.kind == Kind::full && fact.kind == Kind::full && before.value.dimension == Dimension::share && fact.value.dimension == Dimension::share && (fact.box.by == BoxChoice::By::unsaid || fact.box == before.box)) return true;
+    }
     // super half full with rape: no word of its bloom
     const auto plant_alone = [](const Candidate& c) { return grammar::reading_rows[c.row].pattern == "PLANT"; };
     if (std::any_of(s.candidates.begin(), s.candidates.end(), plant_alone) && std::any_of(s.candidates.begin(), s.candidates.end(), of_hive)) return true;
@@ -108,6 +113,9 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
             while (from < j && (items[from].has(Class::link) || stop(items[from], ":"))) linked = linked || items[from].is("and"), ++from;
             // left 2 one open cell: the 2 is a hive's
             if (j < n && j > from && bare_number(items[j - 1]) && j - from > 1 && (items[j].counted || bare_number(items[j]))) continue;
+            // nearly half capped: no share of its own
+            const bool how_much = j < n && j > from && items[j - 1].what == What::term && (items[j - 1].is("nearly") || items[j - 1].is("fully")) && (items[j].has(Class::amount) || (items[j].what == What::value && items[j].value.dimension == Dimension::share));
+            if (how_much) continue;
             const std::vector<Item> part = part_of(items, from, j);
             if (of_the_deed_before(part)) continue;
             // 2 frames of brood from h5 +super: a sign begins what it is said of

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <initializer_list>
 #include <utility>
 
 #include <fmt/format.h>
@@ -33,7 +34,17 @@ bool LineReader::of_brood_boxes(const Fact& fact, Span where) const {
     if (out_->size() <= first_of_line_ || fact.box.by == BoxChoice::By::unsaid || fact.box.role != Role::super) return false;
     const Kind before = out_->back().fact.kind;
     const bool brood = before == Kind::brood_reversed || before == Kind::brood_box_on || before == Kind::brood_box_off;
-    return brood && lower(journal_.sources.text(where)).find("super") == std::string::npos;
+    if (lower(journal_.sources.text(where)).find("super") != std::string::npos) return false;
+    // both brood boxes busy, bottom one half empty
+    const std::string said = line_before(where);
+    const auto last = [&](std::initializer_list<std::string_view> words) {
+        std::size_t at = 0;
+        for (const std::string_view word : words)
+            if (const std::size_t found = said.rfind(word); found != said.npos) at = std::max(at, found + 1);
+        return at;
+    };
+    const bool of_the_brood = takes_box_from_before(fact.kind) && last({"brood boxes", "brood chambers", "brood bodies", "hive bodies", "deeps", "double brood"}) > last({"super", "medium", "shallow"});
+    return brood || of_the_brood;
 }
 
 /// Keeps words of which it cannot be told what they are about, and asks.
@@ -126,12 +137,32 @@ void LineReader::settle_box(Fact& fact, const Candidate& c) {
     if (fact.kind == Kind::super_count && fact.count == 1) box_ = {BoxChoice::By::sole, Role::super, 0, {}};
 }
 
+/// The line as far as `here`, in small letters.
+std::string LineReader::line_before(Span here) const {
+    const std::string_view all = text();
+    const std::size_t begun = here.begin == 0 ? 0 : all.rfind('\n', here.begin - 1) + 1;
+    return lower(all.substr(begun, here.begin - begun));
+}
+
+/// Something was doubted or denied in the line before `here`: `swarm in the hedge, probably theirs, hived as s1`.
+bool LineReader::doubted_before(Span here) const {
+    static constexpr std::array<std::string_view, 14> doubts = {"not", "no", "nobody", "probably", "maybe", "perhaps", "possibly", "likely", "think", "guess", "might", "could", "unsure", "somebody"};
+    const std::string said = line_before(here);
+    const auto letter = [&](std::size_t at) { return at < said.size() && std::isalpha(static_cast<unsigned char>(said[at])); };
+    const auto whole = [&](std::string_view word) {
+        for (std::size_t at = said.find(word); at != said.npos; at = said.find(word, at + 1))
+            if (!(at > 0 && letter(at - 1)) && !letter(at + word.size())) return true;
+        return false;
+    };
+    return said.find("n't") != said.npos || said.find('?') != said.npos || std::any_of(doubts.begin(), doubts.end(), whole);
+}
+
 /// The hives of a fact: those it names itself, else those the line is about.
 void LineReader::settle_hives(RawFact& raw, const Candidate& c) const {
     const bool one = subject_.hives.size() == 1;
     if (c.hive_named && raw.fact.hive != no_hive) {
         raw.hives = {raw.fact.hive};
-        const bool left_one = raw.fact.kind == Kind::swarm_hived && raw.fact.other == no_hive && one;
+        const bool left_one = raw.fact.kind == Kind::swarm_hived && raw.fact.other == no_hive && one && !doubted_before(raw.fact.span);
         if (left_one && subject_.hives.front() != raw.fact.hive) raw.fact.other = subject_.hives.front();
     } else if (c.hive_named) {
         raw.hives = {raw.fact.other};
@@ -197,6 +228,7 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     if (kind == Kind::remark) raw.fact.text = std::string(journal_.sources.text(where));
     raw.swap = c.swap;
     raw.fact.span = where;
+    if (kind == Kind::bees && lower(journal_.sources.text(where)).find("fob") != std::string::npos) raw.fact.assumed |= assumed_fob;
     if (happened && kind == Kind::weight_change) raw.fact.text = iso(*happened);
     else if (happened) raw.fact.happened = *happened;
     if (kind == Kind::treatment_on && happened && raw.fact.second.said()) {

@@ -237,6 +237,7 @@ std::vector<Candidate> Matcher::read(const std::vector<Item>& items, std::string
     if (known == shapes_.end()) known = shapes_.emplace(shape, match(items)).first;
     for (const Found& found : known->second) {
         Candidate c = build(found, items, file_text, context);
+        if (c.in_part) continue;
         // Only honey comes from several hives at once; else one of them would be lost.
         const bool several = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::hives && i.role != Item::Role::none && i.hives.size() > 1; });
         if (several && c.fact.kind != Kind::extracted) continue;

@@ -31,6 +31,8 @@ struct Candidate {
     bool after_jars = false;
     /// Holds only where the clause names a feed: `1 gal + pollen patty 1/2 lb`.
     bool beside_food = false;
+    /// A number that is not whole went where only whole things are counted: no reading.
+    bool in_part = false;
     std::size_t row = 0;
 };
 

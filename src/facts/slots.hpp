@@ -42,6 +42,7 @@ struct Filler {
     void fill(int slot, const Item& item, const std::string& count_into);
 
 private:
+    int whole_number(const Measure& m);
     void share(const Item& item);
     void amount(const Item& item);
     void frames(const Item& item);

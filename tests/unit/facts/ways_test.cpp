@@ -321,7 +321,7 @@ TEST_CASE("colony, queen, food, treatments, mites", "[facts][lines]") {
         {R"(h3 fed)", R"(h3 fed)"},
         {R"(h3 fed 1:1)", R"(h3 fed thin syrup)"},
         {R"(h3 fed 1 gal 2:1)", R"(h3 fed 1 gal thick syrup)"},
-        {R"(h3 fed 2 quarts syrup)", R"(h3 fed 2 US qt syrup)"},
+        {R"(h3 fed 2 quarts syrup)", R"(h3 fed 2 qt syrup)"},
         {R"(h3 fed 2 L thin syrup)", R"(h3 fed 2 L thin syrup)"},
         {R"(h3 fondant on)", R"(h3 fed fondant)"},
         {R"(h3 1 kg fondant)", R"(h3 fed 1 kg fondant)"},
