@@ -71,7 +71,8 @@ void bind_about(Items& items, std::size_t i) {
     if (!bound) return;
     if (before && part_in_words(items[i - 1]) && items[i + 1].is("full")) items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 1);
     items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
-    if (!filled || (i + 1 < items.size() && items[i + 1].what == What::term && !items[i + 1].has(Class::link) && !items[i + 1].has(Class::preposition))) return;
+    const auto says_of_what = [](const Item& k) { return k.what == What::term && (k.has(Class::state) || k.has(Class::combing) || k.has(Class::amount)); };
+    if (!filled || (i + 1 < items.size() && says_of_what(items[i + 1]))) return;
     Item full = items[i];
     full.what = What::term, full.words = {table_word("full", Class::amount)}, full.begin = full.end;
     items.insert(items.begin() + static_cast<std::ptrdiff_t>(i) + 1, full);

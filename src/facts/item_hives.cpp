@@ -158,12 +158,16 @@ HiveId Itemiser::one_hive(std::size_t ahead, std::size_t& length, std::string& n
     return no_hive;
 }
 
-/// `marked blue`, `white queen`, where a hive is called Blue or White: the colour is meant.
-bool Itemiser::colour_of_queen(std::size_t ahead, std::size_t length) const {
+/// One word, the name of a colour.
+bool Itemiser::names_colour(std::size_t ahead, std::size_t length) const {
     if (length != 1) return false;
     const Meaning meaning = context_.lexicon->find(words_, at_ + ahead);
-    const bool colour = std::any_of(meaning.words.begin(), meaning.words.end(), [](const grammar::Word* w) { return w->klass == Class::colour; });
-    if (!colour) return false;
+    return std::any_of(meaning.words.begin(), meaning.words.end(), [](const grammar::Word* w) { return w->klass == Class::colour; });
+}
+
+/// `marked blue`, `white queen`, where a hive is called Blue or White: the colour is meant.
+bool Itemiser::colour_of_queen(std::size_t ahead, std::size_t length) const {
+    if (!names_colour(ahead, length)) return false;
     const bool before = ahead == 0 && !items_.empty() && (items_.back().is("marked") || items_.back().is("queen") || items_.back().is("requeened"));
     static constexpr std::array<std::string_view, 10> after = {"sky", "skies", "queen", "dot", "spot", "disc", "marked", "q", "paint", "pollen"};
     return before || std::any_of(after.begin(), after.end(), [&](std::string_view w) { return word(ahead + 1, w); });
@@ -234,7 +238,9 @@ bool Itemiser::hive() {
     std::size_t length = 0;
     std::string name;
     HiveId id = one_hive(0, length, name);
-    if (length == 0 || colour_of_queen(0, length)) return false;
+    const bool marked = std::any_of(items_.begin(), items_.end(), [](const Item& i) { return i.is("marked") || i.is("requeened"); });
+    const bool her_colour = marked && items_.back().what == What::hives && names_colour(0, length);   // marked the queen in h3 blue
+    if (length == 0 || her_colour || colour_of_queen(0, length)) return false;
     const bool generic = symbol(0, "#") || word(0, "hive") || word(0, "hives") || word(0, "colony") || word(0, "colonies");
     Item item;
     item.what = What::hives;
@@ -297,7 +303,7 @@ bool Itemiser::hive() {
             if (named != no_hive) ++skip;
         }
         HiveId other = one_hive(skip, more, said);
-        if (more > 0 && colour_of_queen(skip, more)) break;
+        if (more > 0 && (colour_of_queen(skip, more) || (skip == next && marked && names_colour(skip, more)))) break;
         // thymol on h1 h2, h3 calm: the comma begins another clause, but not in `thymol on h1 h2, h3`
         const Token* after = token(skip + more);
         const bool goes_on = after && after->type != Token::Type::symbol && !(after->type == Token::Type::word && (after->text == "and" || after->text == "to"));

@@ -72,6 +72,7 @@ private:
     HiveId words_and_number(std::size_t next, std::size_t ahead, std::size_t& length, std::string& name) const;
     HiveId one_hive(std::size_t ahead, std::size_t& length, std::string& name) const;
     bool hyphenated(std::size_t index) const;
+    bool names_colour(std::size_t ahead, std::size_t length) const;
     bool colour_of_queen(std::size_t ahead, std::size_t length) const;
     /// `super no. 2`, `super #2`: the number is the super's and names no hive.
     bool after_super() const { return !items_.empty() && (items_.back().is("super") || items_.back().is("box")); }

@@ -265,6 +265,12 @@ void LineReader::names_end(Clauses& clauses) {
         if (to == items.end() || std::none_of(to, items.end(), [](const Item& i) { return i.what == What::unknown; })) continue;
         for (auto k = static_cast<std::size_t>(to - items.begin()) + 2; k + 1 < items.size(); ++k) {
             const bool unknown = std::any_of(items.begin() + static_cast<std::ptrdiff_t>(k), items.end(), [](const Item& i) { return i.what == What::unknown; });
+            // sold 12 jars to the baker and gave 2 to the vicar
+            const bool goes_out = items[k].is("and") && (names(items[k + 1]) || items[k + 1].is("own use") || surface(items[k + 1]) == "kept") && only_way(part_of(items, 0, k));
+            if (goes_out) {
+                break_clause(clauses, c, k, k + 1);
+                break;
+            }
             if (!items[k].is("and") || unknown || !only_way(part_of(items, k + 1, items.size())) || !only_way(part_of(items, 0, k))) continue;
             break_clause(clauses, c, k, k + 1);
             break;

@@ -140,6 +140,13 @@ void LineReader::fit_cells(std::vector<Candidate>& found, const std::vector<Item
     // treated h3 with amitraz strips: they went in, no product of that name
     const auto strips_in = [](const Candidate& c) { return c.fact.kind == Kind::treatment_on && !c.fact.detail.empty(); };
     if (std::any_of(found.begin(), found.end(), strips_in)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::treatment && !c.fact.text.empty(); });
+    // treated h3 with oxalic acid gave h4 a super: more than the name of what it was treated with
+    const auto substance = std::find_if(part.begin(), part.end(), [](const Item& k) { return k.has(Class::substance); });
+    const auto tells_more = [](const Item& k) { return !k.idle() && !is_strip(k) && k.what != What::day && !k.has(Class::preposition); };
+    if (substance != part.end() && std::any_of(substance + 1, part.end(), tells_more)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::treatment && c.fact.detail.empty() && !c.fact.text.empty(); });
+    // brood box full of honey: not of bees
+    const auto of_honey = [&](const Item& k) { const std::string said = surface(k); return k.is("full") && (said.find("honey") != said.npos || said.find("nectar") != said.npos); };
+    if (std::any_of(part.begin(), part.end(), of_honey)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::crowding; });
     if (told.wet_box) no_reading([](const Candidate& c) { return c.fact.kind == Kind::weather && c.fact.text == "dry weather"; });   // took the wet super off, dry now
     if (!told.brood) no_reading([](const Candidate& c) { return c.after_brood; });
     // 5 queen cups but none of them had an egg, 5 cups, no eggs in them: of the cups

@@ -50,10 +50,28 @@ std::optional<std::pair<Item, Item>> without_the_last(const Item& list, const st
     return parts;
 }
 
+/// Item `k` is a hive that something is told of: h4 in `h3 super off and h4 united with h5`, not h5.
+bool told_of(const std::vector<Item>& items, std::size_t k) {
+    if (!is_hives(items[k])) return false;
+    while (k > 0 && items[k - 1].has(Class::filler)) --k;
+    if (k == 0) return true;
+    const Item& before = items[k - 1];
+    return !(before.is("with") || before.is("into") || before.is("to") || before.is("from") || before.is("calling it"));
+}
+
+/// How many of the items from `first` on are hives that something is told of.
+std::size_t told_of_after(const std::vector<Item>& items, std::size_t first) {
+    std::size_t n = 0;
+    for (std::size_t k = first; k < items.size(); ++k) n += told_of(items, k);
+    return n;
+}
+
 /// A hive and what is told of it, in these words.
 bool names_its_hive(const std::vector<Item>& part) {
     const auto more = [](const Item& i) { return !i.idle() && !i.has(Class::link) && !i.has(Class::preposition) && !is_hives(i) && i.what != What::stop; };
-    return any_hive(part) && std::any_of(part.begin(), part.end(), more);
+    bool own = false;
+    for (std::size_t k = 0; k < part.size(); ++k) own = own || (is_hives(part[k]) && !(k > 0 && (part[k - 1].is("with") || part[k - 1].is("into"))));   // united with h5: no word of h5
+    return own && std::any_of(part.begin(), part.end(), more);
 }
 
 /// Of a hive and the mites counted there, and of nothing else.
@@ -84,13 +102,6 @@ void clause_for_each_hive(std::vector<std::vector<Item>>& clauses) {
 
 bool any_method(const std::vector<Item>& items) {
     return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::method) || i.is("weighed"); });
-}
-
-/// A hive something is told of, among items that do not begin with it: h4 in `h3 super off and h4 united with h5`.
-bool told_of(const Item& i) {
-    const Item* before = &i - 1;
-    while (before->has(Class::filler)) --before;
-    return is_hives(i) && !(before->is("with") || before->is("into") || before->is("to") || before->is("from") || before->is("calling it"));
 }
 
 }  // namespace
@@ -422,13 +433,24 @@ void LineReader::lists_that_are_none(std::vector<std::vector<Item>>& clauses) {
             const bool of_all = next != right.end() && (next->is("all") || next->is("both") || says_each(*next));
             // extracted 20 kg from h1 and h2 moisture 17.5%; strips out of h1 and h2 drop on h2 35 in 2 days
             const bool of_honey = std::any_of(right.begin(), right.end(), [](const Item& k) { return k.is("moisture") || k.what == What::lot; });
-            if (of_honey || std::any_of(right.begin() + 1, right.end(), told_of)) continue;
+            if (of_honey || told_of_after(right, 1) > 0) continue;
             const std::optional<Solution> whole = only_way(items);
             if (of_all || (whole && whole->candidates.size() == 1) || !only_way(left) || !only_way(right)) continue;
             clauses[c] = std::move(left);
             clauses.insert(clauses.begin() + static_cast<std::ptrdiff_t>(c) + 1, std::move(right));
             break;
         }
+}
+
+/// `super on h3 calm h4`: each is followed by its hive, the first by the one at `i`.
+bool LineReader::ends_with_its_hive(const std::vector<Item>& items, std::size_t i) {
+    const auto bare = [](const Item& k) { return k.what == What::hives && k.role == Item::Role::none; };
+    const auto link = [](const Item& k) { return k.is("and") || k.what == What::stop; };
+    const bool object = i > 0 && items[i - 1].has(Class::done) && !on_or_off(items[i - 1]);   // fed h3 2 L eggs in h4
+    if (object || std::any_of(items.begin(), items.end(), link)) return false;
+    if (headed_ || subject_.said() || bare(items.front()) || !told_of(items, i) || !told_of(items, items.size() - 1) || i + 2 >= items.size() || items[i + 1].has(Class::link) || items[i + 1].has(Class::preposition)) return false;
+    const std::vector<Item> left = part_of(items, 0, i + 1), right = part_of(items, i + 1, items.size());
+    return (reads(left) || seen_by_itself(left)) && (reads(right) || seen_by_itself(right));
 }
 
 /// `h1 calm h2 strong`, with nothing between: each begins with its hive, where both are read by themselves. Not of `into h2`.
@@ -438,11 +460,16 @@ void LineReader::run_on_hives(std::vector<std::vector<Item>>& clauses) {
         for (std::size_t i = 1; i + 1 < clauses[c].size(); ++i) {
             const std::vector<Item>& items = clauses[c];
             if (items[i].what != What::hives || items[i].role != Item::Role::none) continue;
+            if (ends_with_its_hive(items, i)) {
+                break_clause(clauses, c, i + 1, i + 1);
+                break;
+            }
             const std::vector<Item> left = part_of(items, 0, i), right = part_of(items, i, items.size());
             const bool begun = any_hive(left) ? is_hives(left.front()) : headed_ && subject_.said() && c == 0;
-            if (items[i - 1].has(Class::done) && !on_or_off(items[i - 1]) && !items[i - 1].is("swarmed")) continue;   // h3 calm and fed h4 2 L
+            const bool of_itself = items[i - 1].is("swarmed") || (items[i - 1].is("treated") && surface(items[i - 1]) != "treated");   // oxalic acid trickled
+            if (items[i - 1].has(Class::done) && !on_or_off(items[i - 1]) && !of_itself) continue;   // h3 calm and fed h4 2 L
             const bool put = on_or_off(items[i - 1]);   // h1 super on h2 fed 2 L
-            if (!begun || (!put && leads(items[i - 1])) || !(put ? reads_as_one(left) : reads(left)) || !only_way(right)) continue;
+            if (!begun || (!put && leads(items[i - 1])) || !(put ? reads_as_one(left) : reads(left) || seen_by_itself(left)) || !only_way(right)) continue;
             break_clause(clauses, c, i, i);
             break;
         }
@@ -455,13 +482,13 @@ std::size_t LineReader::other_hive_at(const std::vector<Item>& items) const {
     const auto says_more = [&](const Item& i) { return !i.idle() && !i.has(Class::link) && !is_hives(i) && i.what != What::stop; };
     for (std::size_t k = 1; k + 2 < items.size(); ++k) {
         const auto link = items.begin() + static_cast<std::ptrdiff_t>(k);
-        if (!link->is("and") || std::count_if(link, items.end(), told_of) != 1 || std::none_of(items.begin(), link, says_more) || std::none_of(link, items.end(), says_more)) continue;
+        if (!link->is("and") || told_of_after(items, k) != 1 || std::none_of(items.begin(), link, says_more) || std::none_of(link, items.end(), says_more)) continue;
         const bool named = std::any_of(items.begin(), link, is_hives);
         const auto begins = std::find_if(link + 1, items.end(), [](const Item& i) { return !i.idle() && !i.is("in") && !i.is("on"); });
         const bool goes_on = (named || (headed_ && subject_.said())) && begins != items.end() && one_hive(*begins) && !is_hives(items[k - 1]);
         const bool at_the_ends = one_hive(items[k - 1]) && one_hive(items.back());
         const bool own_deeds = named && eventful({items.begin(), link}) && (link + 1)->has(Class::done) && !on_or_off(*(link + 1));
-        const bool last_elsewhere = headed_ && subject_.said() && !named && one_hive(items.back()) && told_of(items.back());   // h4 fed 2 L and super on h3
+        const bool last_elsewhere = headed_ && subject_.said() && !named && one_hive(items.back()) && told_of(items, items.size() - 1);   // h4 fed 2 L and super on h3
         const auto content = std::find_if(link + 1, items.end(), says_more);
         const bool more = content != items.end() && !content->has(Class::preposition) && !on_or_off(*content);
         if (goes_on || at_the_ends || own_deeds || (last_elsewhere && more)) return k;

@@ -475,6 +475,17 @@ bool LineReader::in_the_midst(const Clause& c) const {
     return told != c.items.end() && !is_hives(*told);
 }
 
+/// `h1 calm, the nuc weak`: another colony, where the line made no nuc.
+bool LineReader::of_a_nuc(const std::vector<Item>& items) const {
+    const auto line = out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_);
+    const bool made = divided_ || std::any_of(line, out_->end(), [](const RawFact& r) { return divides(r.fact.kind) || r.fact.kind == Kind::swarm_hived || r.fact.kind == Kind::hive_united; });
+    if (made || std::any_of(items.begin(), items.end(), is_split)) return false;
+    const std::string said = ' ' + lower(journal_.sources.text(span(items))) + ' ';
+    if (said.find(" and the nuc ") != said.npos) return true;   // fed h1 2 L and the nuc 1 L
+    if (line == out_->end() || any_hive(items)) return false;
+    return said.starts_with(" nuc ") || said.find(" the nuc ") != said.npos;
+}
+
 /// The rest of the line begins with `one each`.
 bool LineReader::one_each_follows(const std::vector<Item>& items) const {
     static constexpr std::array<std::string_view, 4> each = {"one each", "1 each", "one apiece", "one on each"};
@@ -568,11 +579,13 @@ void LineReader::clause(std::vector<Item> items) {
     const auto off = [](const Solution& s) { return std::any_of(s.candidates.begin(), s.candidates.end(), [](const Candidate& k) { return k.fact.kind == Kind::super_off; }); };
     const bool board_on = std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [&](const RawFact& r) { return c.happened && r.fact.kind == Kind::escape_on && (r.fact.happened == Day{} || r.fact.happened > *c.happened); });
     if (board_on && std::any_of(ways.begin(), ways.end(), off)) return keep_asked(span(c.written), "did they come off then, or will they?", "write the date they came off, or `take the supers off on Friday`");
+    if (!ways.empty() && of_a_nuc(c.written)) return keep_asked(span(c.written), "which nuc?", "name it, for example `n1 3 frames of brood`");
     if (!ways.empty() && was_before(c.written)) return keep_asked(span(c.written), "as it was, or as it is now?", "write only what is there now");
     const auto several = [](const Solution& s) { return s.candidates.size() > 1; };
     const auto of_both = [](const Solution& s) { return std::any_of(s.candidates.begin(), s.candidates.end(), [](const Candidate& k) { return k.fact.other != no_hive; }); };   // h7 daughter of h2
     if (in_the_midst(c) && (std::any_of(ways.begin(), ways.end(), several) || (!ways.empty() && ends_with_another(c) && !of_both(ways.front())))) return subject_ = c.before, keep_asked(span(c.written), "which of these hives is each told of?", "begin each with its hive, with a comma between");
-    if (std::any_of(ways.begin(), ways.end(), several) && run_together(c.items)) return subject_ = c.before, keep_asked(span(c.written), "which of these hives is each told of?", "begin each with its hive, with a comma between");
+    const bool deeds = ways.empty() && std::any_of(c.written.begin(), c.written.end(), [](const Item& i) { return i.has(Class::negation); }) && eventful(c.written);   // no eggs in h3 moved h4 to orchard
+    if ((deeds || std::any_of(ways.begin(), ways.end(), several)) && run_together(c.items)) return subject_ = c.before, keep_asked(span(c.written), "which of these hives is each told of?", "begin each with its hive, with a comma between");
     if (!ways.empty() && told_apart(c.items)) ways.clear(), subject_ = c.before;
     if (begins_shed) shed_ = {*shed};
     if (ways.empty() && same_again(c.written)) return;

@@ -209,8 +209,10 @@ private:
     bool one_each_follows(const std::vector<Item>& items) const;
     std::string rest_of_line(const std::vector<Item>& items) const;
     static void fed_with(std::vector<Item>& items);
+    bool of_a_nuc(const std::vector<Item>& items) const;
     bool in_the_midst(const Clause& c) const;
     bool ends_with_another(const Clause& c) const;
+    bool ends_with_its_hive(const std::vector<Item>& items, std::size_t i);
     void run_on_hives(std::vector<std::vector<Item>>& clauses);
     void lists_that_are_none(std::vector<std::vector<Item>>& clauses);
     void another_hive_begins(std::vector<std::vector<Item>>& clauses) const;

@@ -38,10 +38,14 @@ std::vector<Candidate> LineReader::read_part(const std::vector<Item>& items, std
         found = matcher_.read(with_verb, text(), item_context());
         if (!found.empty()) fitting_after(found, with_verb, part_of(items, 0, i), linked, told);
     };
-    if (found.empty() && linked && i > 0)
+    // pulled the excluder and one medium: no word of how many stand there
+    const bool counts_supers = !found.empty() && std::all_of(found.begin(), found.end(), [](const Candidate& c) { return c.fact.kind == Kind::super_count; });
+    if ((found.empty() || counts_supers) && linked && i > 0)
         for (std::size_t v = i; v-- > 0;) {
             if (!items[v].has(Class::done) && items[v].what != What::sign) continue;
-            with(items[v], true);
+            const std::vector<Candidate> alone = found;
+            if (!counts_supers || !on_or_off(items[v])) with(items[v], true);
+            if (found.empty()) found = alone;
             break;
         }
     if (!found.empty() || j + 1 >= items.size() || !items[j].is("and") || eventful(part)) return found;
@@ -133,6 +137,9 @@ std::vector<LineReader::Solution> LineReader::solve(const std::vector<Item>& ite
     const bool negated = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation); });
     const bool added = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::sign || (i.has(Class::done) && !on_or_off(i)); });
     std::erase_if(best[n].ways, [&](const Solution& s) { return torn_apart(s, negated, added); });
+    // pulled the excluder and one medium: the verb goes on to it
+    const auto counts = [](const Solution& s) { return std::any_of(s.candidates.begin(), s.candidates.end(), [](const Candidate& c) { return c.fact.kind == Kind::super_count; }); };
+    if (added && !std::all_of(best[n].ways.begin(), best[n].ways.end(), counts)) std::erase_if(best[n].ways, counts);
     // what says everything it means goes before what leaves something to assume
     std::vector<Solution>& ways = best[n].ways;
     const auto assumes = [](const Solution& s) { return std::count_if(s.candidates.begin(), s.candidates.end(), [](const Candidate& c) { return (c.fact.assumed & assumed_full) != 0; }); };

@@ -133,7 +133,7 @@ void roles(Items& items) {
         else {
             const bool nothing_put = (items[i].is("in") || items[i].is("on")) && std::none_of(items.begin(), items.end(), goes_on_or_in);
             if ((items[i].is("on") || items[i].is("in")) && given_at_once(items)) rename(items[i], "at", Class::preposition);
-            const bool seen_there = looked_at(items) && !items[i].is("off");   // full super off h1: it came off
+            const bool seen_there = (looked_at(items) || std::any_of(items.begin(), items.end(), [](const Item& k) { return k.is("clipped") || k.is("marked"); })) && !items[i].is("off");   // full super off h1: it came off
             if (drops_before_hives(items[i]) && (items[i].is("at") || has_done(i) || seen_there || nothing_put)) items[i].loose = true;
             continue;
         }

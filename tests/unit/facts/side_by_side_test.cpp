@@ -59,7 +59,7 @@ TEST_CASE("clauses side by side say what they say alone, or are asked about", "[
     const std::vector<Pattern> patterns = {{"h3 {x}, {y}", {"h3"}, {"h3"}}, {"h3 {x} and {y}", {"h3"}, {"h3"}}, {"h3 {x}. {y}.", {"h3"}, {"h3"}},
         {"h3 {x} ({y})", {"h3"}, {"h3"}}, {"h3 {x} so {y}", {"h3"}, {"h3"}}, {"h3 {x}; h4 {y}", {"h3"}, {"h4"}}, {"h3 {x}, h4 {y}", {"h3"}, {"h4"}}, {"h3 {x} and h4 {y}", {"h3"}, {"h4"}},
         {"{x} on h3, {y} on h4", {"h3"}, {"h4"}}, {"{x} in h3 and {y} in h4", {"h3"}, {"h4"}}, {"h3 {x}, {y} in h4", {"h3"}, {"h4"}}, {"h3 and h4 {x}, {y}", {"h3", "h4"}, {"h3", "h4"}},
-        {"h3 and h4 {x}. h6 {y}", {"h3", "h4"}, {"h6"}}, {"h3 {x} and {y} on h4", {"h3"}, {"h4"}}, {"{x} h3, h4 {y}", {"h3"}, {"h4"}}, {"{x} in h3, h4 {y}", {"h3"}, {"h4"}}};
+        {"h3 and h4 {x}. h6 {y}", {"h3", "h4"}, {"h6"}}, {"h3 {x} and {y} on h4", {"h3"}, {"h4"}}, {"{x} h3, h4 {y}", {"h3"}, {"h4"}}, {"h3 {x} h4 {y}", {"h3"}, {"h4"}}, {"{x} in h3 {y} in h4", {"h3"}, {"h4"}}, {"{x} on h3 {y} on h4", {"h3"}, {"h4"}}, {"{x} in h3, h4 {y}", {"h3"}, {"h4"}}};
     for (std::string_view x : clauses) REQUIRE(alone(x, {"h3"}).size() == 1);
     for (const Pattern& p : patterns)
         for (std::string_view x : clauses)
