@@ -237,7 +237,7 @@ inline constexpr Word words[] = {
     {"full one", Class::thing, "full one|the full one|fuller one|the fuller one|full one sat|full one sits|full one is"},
     {"has new queen", Class::state, "had a new queen|has a new queen|had a young queen|has a young queen|there is a new queen|there was a new queen|now has a new queen|now has a young queen"},
     {"failing", Class::state, "failing|running out|past it"},
-    {"drone layer", Class::state, "drone layer|drone laying queen|dlq|drone laying|drone brood in worker cells|drone brood in worker comb|drones in worker cells"},
+    {"drone layer", Class::state, "drone layer|drone laying queen|dlq|drone laying"},
     {"laying workers", Class::state, "laying workers|laying worker|dlw|lw"},
     {"emerged", Class::state, "emerged|hatched|has emerged|hatched out"},
     {"opened cell", Class::thing, "opened cell|opened qc|opened queen cell|hatched cell|emerged cell|emerged queen cell|hatched queen cell|emerged qc|hatched qc"},

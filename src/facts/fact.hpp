@@ -97,6 +97,8 @@ struct Fact {
     std::string box_kind;
     /// Free words: a remark, a plant, a buyer, a batch.
     std::string text;
+    /// `text` is where it was sold, no buyer.
+    bool at_place = false;
     std::string lot;
     /// Several hives or lots where a kind takes them (extracted from, blended from).
     std::vector<HiveId> hives;

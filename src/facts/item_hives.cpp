@@ -288,6 +288,7 @@ bool Itemiser::hive() {
         const Meaning meaning = context_.lexicon->find(words_, at_ + i);
         return meaning.length > 0 && std::none_of(meaning.words.begin(), meaning.words.end(), [](const grammar::Word* w) { return w->klass == Class::preposition || w->klass == Class::link || w->klass == Class::done || w->klass == Class::which || w->klass == Class::filler; });
     };
+    const bool denied = std::any_of(items_.begin(), items_.end(), [](const Item& i) { return i.has(grammar::Class::negation); });   // no cells in hives 1, 2 or 6: in none
     for (;;) {
         std::size_t skip = next;
         const bool first_comma = listed && !commas && symbol(skip, ",");
@@ -295,7 +296,7 @@ bool Itemiser::hive() {
         const bool ranged = symbol(skip, "-") || word(skip, "to") || word(skip, "thru") || word(skip, "through");
         listed = listed || (!ranged && !symbol(skip, ",") && item.hives.size() + item.unknown_hives.size() > 0);   // not h1-h3, h5
         if (ranged) ++skip;
-        else while (symbol(skip, ",") || symbol(skip, "&") || symbol(skip, "+") || word(skip, "and")) ++skip;
+        else while (symbol(skip, ",") || symbol(skip, "&") || symbol(skip, "+") || word(skip, "and") || (denied && word(skip, "or"))) ++skip;
         std::size_t more = 0;
         std::string said;
         if (skip > next && word(skip, "the")) {   // Green, Red and the Nuc
@@ -321,6 +322,10 @@ bool Itemiser::hive() {
                 take(context_.lexicon->hive(said.substr(0, comma)), said.substr(0, comma));
                 said = said.substr(comma + 1);
             }
+            if (const auto either = said.find(" or "); denied && either != said.npos) {   // 1, 2 or 6
+                take(context_.lexicon->hive(said.substr(0, either)), said.substr(0, either));
+                said = stem + said.substr(either + 4);
+            }
             other = context_.lexicon->hive(said);
             more = 1;
         }
@@ -333,7 +338,8 @@ bool Itemiser::hive() {
             // "moved h3 to h5" is no range: only numbers with a dash, or names after "hives", or of three hives at least that something is done to.
             const bool certain = !word(next, "to") || generic || !stem.empty() || at_ == 0;
             const auto range = hive_range(*context_.lexicon, last, said, item.unknown_hives);
-            if (range.empty() || (!certain && (range.size() < 3 || !done_to_each()))) break;
+            const bool giver = word(next, "to") && range.size() < 3 && !generic && stem.empty();   // h3 to h4 one frame of brood
+            if (range.empty() || giver || (!certain && (range.size() < 3 || !done_to_each()))) break;
             item.hives.insert(item.hives.end(), range.begin() + 1, range.end());
         } else {
             take(other, said);

@@ -140,6 +140,12 @@ void LineReader::fit_cells(std::vector<Candidate>& found, const std::vector<Item
     // treated h3 with amitraz strips: they went in, no product of that name
     const auto strips_in = [](const Candidate& c) { return c.fact.kind == Kind::treatment_on && !c.fact.detail.empty(); };
     if (std::any_of(found.begin(), found.end(), strips_in)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::treatment && !c.fact.text.empty(); });
+    // gave them 3 frames of foundation in the brood box: frames went in, no box
+    const auto box = std::find_if(part.begin(), part.end(), [](const Item& k) { return k.is("brood box"); });
+    auto before = box;
+    while (before != part.begin() && (before - 1)->has(Class::filler)) --before;
+    const bool in_box = box != part.end() && before != part.begin() && ((before - 1)->is("in") || (before - 1)->is("into"));
+    if (in_box && std::any_of(part.begin(), box, holds_number)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::brood_box_on; });
     // treated h3 with oxalic acid gave h4 a super: more than the name of what it was treated with
     const auto substance = std::find_if(part.begin(), part.end(), [](const Item& k) { return k.has(Class::substance); });
     const auto tells_more = [](const Item& k) { return !k.idle() && !is_strip(k) && k.what != What::day && !k.has(Class::preposition); };

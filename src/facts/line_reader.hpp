@@ -202,6 +202,7 @@ private:
     bool each_of_two_numbers(const std::vector<Item>& items);
     void feeds_apart(std::vector<std::vector<Item>>& clauses) const;
     std::string line_before(Span here) const;
+    bool swarm_told(Span here) const;
     bool doubted_before(Span here) const;
     void some_of_so_many(std::vector<Item>& items) const;
     bool was_before(const std::vector<Item>& items) const;

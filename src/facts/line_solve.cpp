@@ -84,6 +84,9 @@ bool LineReader::torn_apart(const Solution& s, bool negated, bool added) const {
     // super on each three quarters full: those that are on
     const auto how_far = [](const Candidate& c) { return takes_box_from_before(c.fact.kind) && c.fact.value.said() && c.fact.value.amount > 0; };
     if (!added && s.candidates.front().fact.kind == Kind::super_on && std::any_of(s.candidates.begin() + 1, s.candidates.end(), how_far)) return true;
+    // fed 2 frames of honey: given, and no stores of its own
+    for (std::size_t k = 1; k < s.candidates.size(); ++k)
+        if (s.candidates[k - 1].fact.kind == Kind::feed && !s.candidates[k - 1].fact.value.said() && s.candidates[k].fact.kind == Kind::stores) return true;
     // 70% empty, a quarter or so full: two words of how full, of one box
     for (std::size_t k = 1; k < s.candidates.size(); ++k) {
         const Fact &before = s.candidates[k - 1].fact, &fact = s.candidates[k].fact;

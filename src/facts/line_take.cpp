@@ -157,16 +157,24 @@ bool LineReader::doubted_before(Span here) const {
     return said.find("n't") != said.npos || said.find('?') != said.npos || std::any_of(doubts.begin(), doubts.end(), whole);
 }
 
+/// The line tells of a swarm before `here`, or of nothing: `h3 swarmed, hived as s1`, `h3 swarm hived as s1`; not `h3 calm, swarm hived as s1`.
+bool LineReader::swarm_told(Span here) const {
+    const std::string said = line_before(here);
+    return out_->size() == first_of_line_ || said.find("swarm") != said.npos || said.find("cast") != said.npos;
+}
+
 /// The hives of a fact: those it names itself, else those the line is about.
 void LineReader::settle_hives(RawFact& raw, const Candidate& c) const {
     const bool one = subject_.hives.size() == 1;
     if (c.hive_named && raw.fact.hive != no_hive) {
         raw.hives = {raw.fact.hive};
-        const bool left_one = raw.fact.kind == Kind::swarm_hived && raw.fact.other == no_hive && one && !doubted_before(raw.fact.span);
+        const bool left_one = raw.fact.kind == Kind::swarm_hived && raw.fact.other == no_hive && one && !doubted_before(raw.fact.span) && swarm_told(raw.fact.span);
         if (left_one && subject_.hives.front() != raw.fact.hive) raw.fact.other = subject_.hives.front();
     } else if (c.hive_named) {
         raw.hives = {raw.fact.other};
         raw.fact.other = one && subject_.hives.front() != raw.hives.front() ? subject_.hives.front() : no_hive;
+    } else if (c.about_honey && (!raw.fact.hives.empty() || (measured_of_lot(raw.fact.kind) && !raw.fact.lot.empty()))) {
+        return;   // h3 calm. Extracted 24 kg from h1, moisture 17.6% lot A: no word of h3
     } else if (c.about_honey && comes_of_hives(raw.fact.kind) && !headed_ && off_several()) {
         return;   // super off h1 and the bottom one off h6, extracted 61 lb: of both
     } else if (needs_hive(c) || (c.about_honey && comes_of_hives(raw.fact.kind))) {

@@ -209,7 +209,7 @@ std::string said_of_lives(const Journal& j, const Fact& f) {
     switch (f.kind) {
         case Kind::hive_moved: return words("moved to", j.yard_name(f.yard));
         case Kind::hive_renamed: return words("renamed", quoted(f.text));
-        case Kind::hive_sold: return words("sold", free_words("to", f.text));
+        case Kind::hive_sold: return words("sold", free_words(f.at_place ? "at" : "to", f.text));
         case Kind::hive_dead: return "dead";
         case Kind::hive_ended: return words("shook out", f.other == no_hive ? "" : "in front of", other);
         case Kind::hive_united: return words("united with", other, f.detail.empty() ? "" : "over newspaper");
@@ -328,7 +328,7 @@ std::string said_of_honey(const Journal& j, const Fact& f) {
         case Kind::combs_packed: return words(plural(f.count, comb_noun(f)), "packed", f.value.said() ? text_of(f.value) : "", lot_words(f));
         case Kind::gone_out: {
             const std::string_view verb = f.detail == "given" ? "gave away" : f.detail == "own use" ? "kept" : f.detail == "spoiled" ? "spoiled" : "sold";
-            return words(verb, f.manner == "comb" ? plural(f.count, comb_noun(f)) : jars_words(f), lot_words(f), free_words("to", f.text), f.manner == "business" ? "business" : "");
+            return words(verb, f.manner == "comb" ? plural(f.count, comb_noun(f)) : jars_words(f), lot_words(f), free_words(f.at_place ? "at" : "to", f.text), f.manner == "business" ? "business" : "");
         }
         case Kind::come_back: return words("returned", jars_words(f), lot_words(f), free_words("from", f.text));
         case Kind::stocktake: return words("stocktake", jars_words(f), lot_words(f));

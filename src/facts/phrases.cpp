@@ -94,10 +94,7 @@ std::string_view comb_noun(const Fact& f) { return f.comb == Comb::cut_comb ? "p
 
 std::string lot_words(const Fact& f) { return f.lot.empty() ? std::string{} : "lot " + f.lot; }
 
-std::string free_words(std::string_view preposition, const std::string& text) {
-    if (text.empty()) return {};
-    return text.starts_with("at ") ? fmt::format("at {}", quoted(text.substr(3))) : fmt::format("{} {}", preposition, quoted(text));
-}
+std::string free_words(std::string_view preposition, const std::string& text) { return text.empty() ? std::string{} : fmt::format("{} {}", preposition, quoted(text)); }
 
 std::string ordinal(int n) {
     const bool teen = n % 100 >= 11 && n % 100 <= 13;

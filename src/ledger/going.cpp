@@ -28,6 +28,7 @@ Going going_of(const Books& books, FactId fact, const Jarful& jars, Mass honey) 
     g.honey = honey;
     g.how = how_of(f);
     g.to = f.text;
+    g.at_place = f.at_place;
     g.business = f.manner == "business";
     g.lot_assumed = f.lot.empty();
     return g;

@@ -45,7 +45,8 @@ struct Going {
     Mass size;
     Mass honey;
     std::string_view how;       ///< `sold`, `given`, `own use`, `spoiled`, `come back`
-    std::string to;
+    std::string to;             ///< who had it, or the place it was sold at
+    bool at_place = false;      ///< `to` is a place
     bool business = false;      ///< said to be a business
     bool lot_assumed = false;   ///< the lot was not said
     std::vector<std::string> may_be;  ///< other lots it may be of, where the lot was not said; sorted

@@ -145,7 +145,7 @@ std::vector<DiseaseRecord> diseases(const Journal& journal, const History& histo
 }
 
 TradeRecord sale(const Lot& lot, const Going& g) {
-    TradeRecord r{g.day, lot.name, g.to, g.jars, g.size, g.honey, g.how == "come back", g.business, g.fact};
+    TradeRecord r{g.day, lot.name, g.to, g.jars, g.size, g.honey, g.how == "come back", g.business, g.fact, g.at_place};
     if (r.who.empty()) r.who = not_noted;
     return r;
 }

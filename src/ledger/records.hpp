@@ -48,6 +48,7 @@ struct TradeRecord {
     bool in = false;                    ///< bought in; else gone out
     bool business = false;              ///< said to be a business; final consumers need not be named
     FactId fact = 0;
+    bool at_place = false;              ///< `who` is the place it was sold at
 };
 
 /// The books food and veterinary law asks a beekeeper for. It lists what was noted; what must be kept, how

@@ -76,7 +76,7 @@ std::string disease_text(const Journal& journal, const DiseaseRecord& r, const s
 
 std::string trade_text(const Journal& journal, const TradeRecord& r, const Style& style) {
     const std::string amount = r.jars > 0 ? fmt::format("{} x {}", r.jars, jar_text(r.size)) : mass_text(r.honey, style);
-    const std::string_view way = r.in ? "in from" : "out to";
+    const std::string_view way = r.in ? "in from" : r.at_place ? "out at" : "out to";
     const std::string price = price_of(journal, journal.facts[r.fact]);
     return with_ref(fmt::format("{}, {}, lot {}, {} {}{}{}", iso(r.day), amount, printable(r.lot), way, printable(r.who),
                                 r.business && !r.in ? " (business)" : "", price.empty() ? "" : ", price noted: " + printable(price)),

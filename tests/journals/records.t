@@ -44,14 +44,14 @@ The books law asks for, and where the advice comes from.
   
     2026-04-24, 12 x 454 g, lot 25, out to village shop               honey.hive:7
     2026-06-06, 36 x 454 g, lot A, out to village shop               honey.hive:22
-    2026-06-13, 24 x 454 g, lot A, out to the gate                   honey.hive:25
+    2026-06-13, 24 x 454 g, lot A, out at the gate                   honey.hive:25
     2026-07-04, 30 x 454 g, lot A, out to farm shop                  honey.hive:30
-    2026-07-04, 6 x 454 g, lot 25, out to the gate                   honey.hive:31
+    2026-07-04, 6 x 454 g, lot 25, out at the gate                   honey.hive:31
     2026-08-08, 20.00 kg, lot C, out to the baker                    honey.hive:60
     2026-08-08, 48 x 454 g, lot B, out to farm shop                  honey.hive:61
-    2026-08-22, 30 x 250 g, lot K, out to the show                   honey.hive:64
-    2026-08-22, 40 x 227 g, lot O, out to the show                   honey.hive:65
-    2026-08-22, 24 x 454 g, lot B, out to the show                   honey.hive:66
+    2026-08-22, 30 x 250 g, lot K, out at the show                   honey.hive:64
+    2026-08-22, 40 x 227 g, lot O, out at the show                   honey.hive:65
+    2026-08-22, 24 x 454 g, lot B, out at the show                   honey.hive:66
     2026-09-12, 24 x 358 g, lot S, out to the hotel                  honey.hive:78
     2026-09-12, 6 x 454 g, lot B, in from farm shop                  honey.hive:79
     2026-09-26, 36 x 454 g, lot B, out to village shop               honey.hive:84

@@ -133,7 +133,7 @@ The end of the season: a lot whose supers were all weighed, comb honey, the book
     h4    13.56 kg  21%   1 super   mill.hive:63 honey.hive:10,16
     jars of 454 g: 120 filled, 100 out, 20 left       honey.hive:20,22,25,26,27,30
     2026-06-06  36 jars of 454 g (16.34 kg), sold to village shop    honey.hive:22
-    2026-06-13  24 jars of 454 g (10.90 kg), sold to the gate        honey.hive:25
+    2026-06-13  24 jars of 454 g (10.90 kg), sold at the gate        honey.hive:25
     2026-06-13  4 jars of 454 g (1.82 kg), given                     honey.hive:26
     2026-06-13  6 jars of 454 g (2.72 kg), own use                   honey.hive:27
     2026-07-04  30 jars of 454 g (13.62 kg), sold to farm shop       honey.hive:30
@@ -144,7 +144,7 @@ The end of the season: a lot whose supers were all weighed, comb honey, the book
     hive  honey     part  from     written in
     h5    11.00 kg  100%  1 super  mill.hive:169 honey.hive:47
     pieces of comb of 250 g: 44 filled, 30 out, 14 left           honey.hive:47,64
-    2026-08-22  30 pieces of 250 g (7.50 kg), sold to the show       honey.hive:64
+    2026-08-22  30 pieces of 250 g (7.50 kg), sold at the show       honey.hive:64
     left in bulk: 0.00 kg
   
   $ sed -n '/^All together/,$p' harvest.txt

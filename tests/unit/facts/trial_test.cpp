@@ -91,7 +91,7 @@ TEST_CASE("made-up seasons in three manners", "[facts][lines]") {
         {R"(h3 - 3 sealed QCs on frame 5. Took 1 to nuc n1, left 1, rest knocked down.)", R"(h3 3 sealed queen cells | h3 "on frame 5" | ?h3 "Took 1 to nuc n1" | h3 left 1 queen cell | h3 knocked down queen cells | !not-understood | !only-kept)"},
         {R"(h4 - top super full & capped, 24 kg on the scale. Off with clearer tomorrow.)", R"(h4 top full | h4 top fully capped | h4 top super weighs 24 kg | h4 todo "Off with clearer tomorrow")"},
         {R"(h5 - tetchy. 2 stings. Super 60% drawn.)", R"(h5 temper defensive | h5 2 stings | h5 super 60% drawn)"},
-        {R"(h6 - spotty, drone brood in worker cells. Queen failing?)", R"(h6 "spotty" | h6 drone layer | h6 "Queen failing")"},
+        {R"(h6 - spotty, drone brood in worker cells. Queen failing?)", R"(h6 "spotty" | h6 "drone brood in worker cells" | h6 "Queen failing")"},
         {R"(h7 - supers 80/40/10 from bottom.)", R"(?h7 "supers 80/40/10 from bottom" | !not-understood)"},
         {R"(h8 - moved up from nuc to full box, 5 frames.)", R"(?h8 "moved up from nuc to full box" | ?h8 "5 frames" | !not-understood | !not-understood)"},
         {R"(h9 - nothing doing. Fed 3 pts 1:1.)", R"(h9 "nothing doing" | h9 fed 3 pt thin syrup)"},
@@ -1380,7 +1380,7 @@ TEST_CASE("the queen where she is, and what is doubted or big", "[facts]") {
         {R"(h3 fed 2 L just in case)", R"(h3 fed 2 L syrup)"},
         {R"(h4, swarm on the gatepost, probably theirs, took it in a skep and hived as s1)", R"(h4 "swarm on the gatepost, probably theirs" | ?h4 "took it in a skep" | swarm hived as s1 | !not-understood)"},
         {R"(h3 swarm in the hedge, not ours, hived as s1)", R"(h3 "swarm in the hedge" | h3 "not ours" | swarm hived as s1)"},
-        {R"(h3 calm, hived a swarm as s1)", R"(h3 temper calm | swarm hived as s1 from h3)"},
+        {R"(h3 calm, hived a swarm as s1)", R"(h3 temper calm | swarm hived as s1)"},
         {R"(h3, both brood boxes busy, 9 frames brood, bottom one half empty so swapped them round)", R"(?h3 "both brood boxes busy" | h3 9 frames of brood | ?h3 "bottom one half empty" | ?h3 "swapped them round" | !not-understood | !not-understood | !not-understood)"},
         {R"(h3 on double brood, bottom box empty)", R"(h3 2 brood boxes | ?h3 "bottom box empty" | !not-understood)"},
         {R"(h3 2 deeps, top full)", R"(?h3 "2 deeps" | ?h3 "top full" | !not-understood | !not-understood)"},
@@ -1570,5 +1570,19 @@ TEST_CASE("sold at a place", "[facts]") {
     waxtab::test::check_lines({
         {R"(sold 12 jars lot A at the gate)", R"(sold 12 jars lot A at "the gate")"},
         {R"(h3 sold at the auction)", R"(h3 sold at "the auction")"},
+    });
+}
+
+TEST_CASE("honey of another hive, denied of a list", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(There were no queen cells in hives 1, 2 or 6.)", R"(h1 no queen cells | h2 no queen cells | h6 no queen cells)"},
+        {R"(no eggs in h1 or h2)", R"(h1 no eggs | h2 no eggs)"},
+        {R"(h3 gave them 3 frames of foundation in the brood box)", R"(?h3 "gave them 3 frames of foundation in the brood box" | !not-understood)"},
+        {R"(h3 fed 2 frames of honey)", R"(?h3 "fed 2 frames of honey" | !no-unit)"},
+        {R"(h3 to h4 one frame of brood)", R"(?h3 "to h4 one frame of brood" | !not-understood)"},
+        {R"(h3 calm. extracted 24 kg lot A from h1)", R"(h3 temper calm | extracted 24 kg lot A from h1)"},
+        {R"(h3 calm, moisture 17.6% lot A)", R"(h3 temper calm | moisture 17.6% lot A)"},
+        {R"(2 stings at h3. swarm hived as s1)", R"(h3 2 stings | swarm hived as s1)"},
+        {R"(h3 swarmed, swarm hived as s1)", R"(h3 swarmed | swarm hived as s1 from h3)"},
     });
 }
