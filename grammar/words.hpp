@@ -306,7 +306,7 @@ inline constexpr Word words[] = {
     {"foulbrood", Class::disease, "foulbrood|foul brood"},
     {"parasitic mite syndrome", Class::disease, "parasitic mite syndrome|pms|bpms"},
     {"paralysis", Class::disease, "paralysis|cbpv"},
-    {"nosema", Class::disease, "nosema|dysentery"},
+    {"nosema", Class::disease, "nosema"}, {"dysentery", Class::disease, "dysentery"},
     {"suspected", Class::state, "suspected|suspect|suspicion of"},
     {"confirmed", Class::state, "confirmed"},
     {"dose", Class::thing, "dose|treatment|round"},

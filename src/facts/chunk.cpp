@@ -419,6 +419,16 @@ void one_frame(Items& items) {
     }
 }
 
+/// `4 L of 2:1 in the rapid feeder`: where the feed went, no feeder put on.
+void fed_in_a_feeder(Items& items) {
+    const auto feeder = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("feeder"); });
+    const auto volume = std::find_if(items.begin(), feeder, [](const Item& i) { return i.what == What::value && (i.value.dimension == Dimension::volume || i.value.dimension == Dimension::mass); });
+    const auto in = std::find_if(volume, feeder, [](const Item& i) { return i.is("in"); });
+    const auto of_it = [](const Item& i) { return i.what == What::unknown || i.idle() || i.has(Class::state) || i.has(Class::filler); };
+    if (feeder == items.end() || in == feeder || !std::all_of(in + 1, feeder, of_it)) return;
+    std::for_each(in, feeder + 1, pass_over);
+}
+
 /// `h1 on 6 frames of brood`: it has them.
 void stands_on(Items& items) {
     const auto has = [](const Item& i) { return i.counted && (i.is("frames of brood") || i.is("frames of bees") || i.is("frames of stores") || i.is("seam")); };
@@ -577,6 +587,7 @@ void chunk(std::vector<Item>& items, const ItemContext& context) {
     with_what(items);
     on_which_frame(items);
     stands_on(items);
+    fed_in_a_feeder(items);
     spread_over_frames(items);
     queen_in_a_hive(items);
     roles(items);

@@ -504,7 +504,7 @@ bool LineReader::count_goes_on(const Items& items) {
         if (i.what == What::hives && i.role == Item::Role::none && !hive) hive = &i;   // h2 4; 14 h5
         else if ((i.what == What::value || i.what == What::slash || i.is("none")) && i.text != "nth" && !number) number = &i;
         else if ((i.is("on") || i.is("in") || i.is("at") || off_there(i)) && number && !hive) continue;   // 9/300 on h3
-        else if (i.is("on") && hive && !number && of_frames(out_->back().fact)) continue;   // h1 on 6 frames of brood, h2 on 4
+        else if (i.is("on") && hive && !number && out_->size() > first_of_line_ && of_frames(out_->back().fact)) continue;   // h1 on 6 frames of brood, h2 on 4
         else if (!number && (i.is("about") || i.is("just under") || i.is("just over") || i.is("nearly"))) about = true;   // h2 nearly seven
         else if (i.what == What::sign && i.text == "+" && told == Kind::super_on) continue;   // h1 +2 supers, h2 +1
         else if (i.has(Class::link) && !number && !hive) continue;   // and h6 was 1 in 300

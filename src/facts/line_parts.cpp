@@ -240,7 +240,7 @@ bool LineReader::parts_at_links(const Clause& c) {
         if (from != all.end() && any_hive({from, all.end()}) && !eventful({all.begin() + static_cast<std::ptrdiff_t>(k), from}) && std::any_of(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(k), is_frames)) continue;
         if (!all[k].is("and") && !all[k].is("with") && surface(all[k]) != "so" && !colon) continue;
         if (colon && !plain_talk({all.begin(), all.begin() + static_cast<std::ptrdiff_t>(k)})) continue;
-        if (all[k].is("with") && all[k + 1].has(Class::plant)) continue;   // half full with rape
+        if (all[k].is("with") && (all[k + 1].has(Class::plant) || (all[k + 1].is("bees") && k + 2 == all.size()))) continue;   // half full with rape, filled with bees
         std::vector<Item> left(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(k));
         std::vector<Item> right(all.begin() + static_cast<std::ptrdiff_t>(k) + 1, all.end());
         // super on and half full: which was there?
@@ -262,7 +262,8 @@ bool LineReader::parts_at_links(const Clause& c) {
         if (!c.before.said() && any_hive(right)) subject_ = c.before;
         for (const Item& i : left)
             if (!subject_.said() && !any_hive(right) && i.what == What::hives) subject_.hives = i.hives;
-        clause(with_the_verb_of(left, std::move(right)));
+        if (!all[k].is("with")) right = with_the_verb_of(left, std::move(right));   // super came off with 9 kg in it: once
+        clause(std::move(right));
         return true;
     }
     return false;

@@ -196,6 +196,8 @@ void LineReader::some_of_so_many(std::vector<Item>& items) const {
     static constexpr std::array<std::string_view, 5> much = {"much", "lot of", "a lot of", "lot", "a lot"};
     for (std::size_t i = 1; i < items.size(); ++i)   // not much brood: some
         if (items[i].has(Class::filler) && surface(items[i - 1]) == "not" && std::find(much.begin(), much.end(), surface(items[i])) != much.end()) items[i].what = What::unknown, items[i].words.clear();
+    for (std::size_t i = 0; i + 2 < items.size(); ++i)   // three quarters full and half of that capped
+        if (items[i].has(Class::amount) && items[i + 1].is("of") && surface(items[i + 2]) == "that") items[i + 2].what = What::unknown, items[i + 2].words.clear();
     for (std::size_t i = 0; i + 2 < items.size(); ++i) {
         if (!items[i].has(Class::filler) || !items[i + 1].is("of") || std::find(some.begin(), some.end(), surface(items[i])) == some.end()) continue;
         std::size_t next = i + 2;
@@ -204,9 +206,9 @@ void LineReader::some_of_so_many(std::vector<Item>& items) const {
     }
 }
 
-/// `fed h3 and h4 with 2 L`: no word between the hives and what they got.
+/// `fed h3 and h4 with 2 L`, `super came off with 9 kg in it`: no word between the deed and how much it was.
 void LineReader::fed_with(std::vector<Item>& items) {
-    const auto fed = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("fed"); });
+    const auto fed = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("fed") || i.is("off") || i.is("taken off"); });
     for (std::size_t i = static_cast<std::size_t>(fed - items.begin()) + 1; i + 1 < items.size(); ++i) {
         const Item& next = items[i + 1];
         const bool food = next.has(Class::food) || next.what == What::ratio || (next.what == What::value && (next.value.dimension == Dimension::volume || next.value.dimension == Dimension::mass));
@@ -486,6 +488,14 @@ bool LineReader::of_a_nuc(const std::vector<Item>& items) const {
     return said.starts_with(" nuc ") || said.find(" the nuc ") != said.npos;
 }
 
+/// `super full, another one on top`, after what was told of a box.
+bool LineReader::one_more_on_top(const std::vector<Item>& items) const {
+    static constexpr std::array<std::string_view, 6> more = {"another", "another one", "new one", "a new one", "second one", "next one"};
+    const std::string said = lower(journal_.sources.text(span(items)));
+    const bool begins = std::any_of(more.begin(), more.end(), [&](std::string_view m) { return said.starts_with(m) || said.starts_with("a " + std::string(m)) || said.starts_with("and " + std::string(m)); });
+    return begins && box_.by != BoxChoice::By::unsaid && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::placing) || i.is("on"); });
+}
+
 /// The rest of the line begins with `one each`.
 bool LineReader::one_each_follows(const std::vector<Item>& items) const {
     static constexpr std::array<std::string_view, 4> each = {"one each", "1 each", "one apiece", "one on each"};
@@ -588,6 +598,7 @@ void LineReader::clause(std::vector<Item> items) {
     if ((deeds || std::any_of(ways.begin(), ways.end(), several)) && run_together(c.items)) return subject_ = c.before, keep_asked(span(c.written), "which of these hives is each told of?", "begin each with its hive, with a comma between");
     if (!ways.empty() && told_apart(c.items)) ways.clear(), subject_ = c.before;
     if (begins_shed) shed_ = {*shed};
+    if (ways.empty() && one_more_on_top(c.written)) return keep_asked(span(c.written), "put on, or there already?", "write `+super` if it went on");
     if (ways.empty() && same_again(c.written)) return;
     if (ways.empty() && c.own.said() && c.own.hives != c.before.hives) {   // h4 6 frames of bees. h8: same
         std::vector<Item> rest = c.without;

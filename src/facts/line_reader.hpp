@@ -211,6 +211,7 @@ private:
     std::string rest_of_line(const std::vector<Item>& items) const;
     static void fed_with(std::vector<Item>& items);
     bool of_a_nuc(const std::vector<Item>& items) const;
+    bool one_more_on_top(const std::vector<Item>& items) const;
     bool in_the_midst(const Clause& c) const;
     bool ends_with_another(const Clause& c) const;
     bool ends_with_its_hive(const std::vector<Item>& items, std::size_t i);

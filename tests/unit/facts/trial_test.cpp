@@ -1586,3 +1586,42 @@ TEST_CASE("honey of another hive, denied of a list", "[facts]") {
         {R"(h3 swarmed, swarm hived as s1)", R"(h3 swarmed | swarm hived as s1 from h3)"},
     });
 }
+
+TEST_CASE("what came with it, where the feed went, one more on top", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(h3 super came off with 9 kg in it)", R"(h3 -super 9 kg)"},
+        {R"(h3 top super off with 9 kg)", R"(h3 -top super 9 kg)"},
+        {R"(took the super off h3 with 9 kg in it)", R"(h3 -super 9 kg)"},
+        {R"(h3 super off with 14 kg of honey)", R"(h3 -super 14 kg net)"},
+        {R"(h5 super three quarters full and half of that capped)", R"(h5 super three quarters | ?h5 "half of that capped" | !not-understood)"},
+        {R"(h5 super full, half of it capped)", R"(h5 super full | h5 super half capped)"},
+        {R"(h5 super full and most of it capped)", R"(h5 super full | ?h5 "most of it capped" | !unknown-word)"},
+        {R"(h2 4 L of 2:1 thick syrup in the rapid feeder)", R"(h2 fed 4 L thick syrup 2:1)"},
+        {R"(h2 fed 4 L 2:1 in the rapid feeder)", R"(h2 fed 4 L thick syrup)"},
+        {R"(h2 fed 4 L in the feeder)", R"(h2 fed 4 L syrup)"},
+        {R"(h2 2 L in the feeder)", R"(?h2 "2 L in the feeder" | !not-understood)"},
+        {R"(h2 feeder on with 2 L)", R"(h2 feeder on | ?h2 "2 L" | !not-understood)"},
+        {R"(h4 super 9 of 10 full, about half capped, another one on top, drawn)", R"(h4 super 9 of 10 frames full | h4 super about half capped | ?h4 "another one on top" | ?h4 "drawn" | !not-understood | !not-understood)"},
+        {R"(h4 super full, another one on top)", R"(h4 super full | ?h4 "another one on top" | !not-understood)"},
+        {R"(h4 super full, another on top)", R"(h4 super full | ?h4 "another on top" | !not-understood)"},
+        {R"(h4 super full, second one on top)", R"(h4 super full | ?h4 "second one on top" | !not-understood)"},
+        {R"(h4 super full, another on)", R"(h4 super full | h4 +super)"},
+        {R"(h4 super full, new one on top)", R"(h4 super full | ?h4 "new one on top" | !not-understood)"},
+        {R"(h2 3 charged cups along the bottom bar)", R"(?h2 "3 charged cups along the bottom bar" | !not-understood)"},
+        {R"(h1 super added Friday last)", R"(?h1 "super added Friday last" | !not-understood)"},
+        {R"(h1 super added last Friday)", R"(h1 +super on 2026-05-29)"},
+        {R"(h3 given 1 kg fondant over the crownboard)", R"(?h3 "given 1 kg fondant over the crownboard" | !not-understood)"},
+        {R"(swarm in the damson, hived it as s1)", R"("swarm in the damson" | swarm hived as s1)"},
+        {R"(sold 12 jars lot A at the fete)", R"(sold 12 jars lot A at "the fete")"},
+        {R"(sugar roll h3 6 in 300, so 2%)", R"(h3 sugar roll 6/300)"},
+        {R"(h3 dysentery)", R"(h3 dysentery)"},
+    });
+}
+
+TEST_CASE("a hive beside another", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(h3 with h4 on the stand)", R"(h3 "with h4 on the stand")"},
+        {R"(h3 top box filled with bees)", R"(?h3 "top box filled with bees" | !not-understood)"},
+        {R"(h4 on 5)", R"(?h4 "on 5" | !not-understood)"},
+    });
+}
