@@ -153,7 +153,10 @@ void LineReader::fit_cells(std::vector<Candidate>& found, const std::vector<Item
     // brood box full of honey: not of bees
     const auto of_honey = [&](const Item& k) { const std::string said = surface(k); return k.is("full") && (said.find("honey") != said.npos || said.find("nectar") != said.npos); };
     if (std::any_of(part.begin(), part.end(), of_honey)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::crowding; });
-    if (told.wet_box) no_reading([](const Candidate& c) { return c.fact.kind == Kind::weather && c.fact.text == "dry weather"; });   // took the wet super off, dry now
+    // took the wet super off, dry now; shook a frame, dry; they are dry
+    const std::string before_it = part.empty() ? std::string{} : line_before(span(part));
+    const bool of_a_comb = !part.empty() && (before_it.find("shook") != before_it.npos || before_it.find("shake") != before_it.npos || (before_it + lower(journal_.sources.text(span(part)))).find("they are dry") != std::string::npos);
+    if (told.wet_box || of_a_comb) no_reading([](const Candidate& c) { return c.fact.kind == Kind::weather && c.fact.text == "dry weather"; });
     if (!told.brood) no_reading([](const Candidate& c) { return c.after_brood; });
     // 5 queen cups but none of them had an egg, 5 cups, no eggs in them: of the cups
     if (told.of_the_cells) no_reading([](const Candidate& c) { return c.fact.kind == Kind::eggs || c.fact.kind == Kind::larvae || c.fact.kind == Kind::brood; });

@@ -53,6 +53,16 @@ std::optional<LineReader::Question> LineReader::which_box(const Fact& fact, Span
     const std::string label = lower(fact.box.label);
     const auto beside = [&](const char* place) { return said.find(place + label) != std::string::npos; };   // under S1, where `under "S1"` is how a label is written
     if (labelled && fact.kind == Kind::super_on && (beside("under ") || beside("over ") || beside("above ") || beside("below "))) return Question{"the label of the new box, or of the one beside it?", "say `under the top` or `over the bottom`"};
+    // gave it a patty. It weighed half a pound: no hive is so light (a nuc in its box is 5 kg at the least; common practice, no source)
+    if (kind == Kind::hive_weight && fact.value.amount < 4 * unit_size(Unit::kilogram)) return Question{"what weighed that much?", "say what it was, for example `hive weighs 42 kg`"};
+    // a few cups, no eggs in them
+    if ((kind == Kind::eggs || kind == Kind::larvae) && said.find("in them") != said.npos && !subject_.several()) return Question{"in what?", "write `3 dry cups`, or `no eggs` of the hive"};
+    // bottom box empty, took it off: of a super, or of the brood nest?
+    const bool lowest_box = said.find("bottom box") != said.npos || said.find("lower box") != said.npos || said.find("lowest box") != said.npos;
+    const bool emptied = kind == Kind::super_off || (kind == Kind::full && fact.value.said() && fact.value.amount == 0);
+    if (lowest_box && emptied) return Question{"the bottom super, or the bottom brood box?", "say `bottom super` or `bottom brood box`"};
+    const bool tenths = (fact.assumed & assumed_full) && fact.value.dimension == Dimension::share && fact.value.amount % 10 != 0;   // super 17.5%
+    if (tenths) return Question{"full, capped, or water in the honey?", "write `top 70% full`, `top 70% capped` or `moisture 17.5%`"};
     if (of_brood_boxes(fact, where)) return Question{"of which box?", "say `super` or `brood box`, or put it in quotes if it is only a remark"};
     if (boxes_unread_ && takes_box_from_before(kind) && !names_super(where)) return Question{"of which super?", "name the super: top, bottom, super 2 or its label"};
     const bool weighed_it = said.find("it weigh") != std::string::npos || said.find("they weigh") != std::string::npos;

@@ -198,9 +198,17 @@ void LineReader::frames_of_the_nuc(RawFact& raw) {
     if (nuc_frames_ != no_hive) raw.hives = {nuc_frames_}, raw.all = raw.rest = raw.both = false;
 }
 
-/// Asks for the hive, once a line.
+/// Asks for the hive, once a line: what follows without one is asked with what was.
 void LineReader::ask_hive(Span where) {
-    if (std::exchange(complained_, true)) return;
+    const std::size_t line = where.end - line_before({where.file, where.end, where.end}).size();
+    Diagnostics& said = journal_.diagnostics;
+    const bool asked = !said.empty() && said.back().code == "no-hive" && said.back().span.file == where.file && said.back().span.begin >= line;
+    if (asked && where.begin > said.back().span.begin) {
+        where.begin = said.back().span.begin;
+        said.pop_back();
+    } else if (std::exchange(complained_, true)) {
+        return;
+    }
     const HiveId usual = lexicon_.hive("h3");
     const std::string hive = journal_.hives.empty() ? "h3" : hive_words(journal_, usual == no_hive ? 0 : usual);
     journal_.diagnostics.push_back({"no-hive", Severity::error, where, fmt::format("'{}': at which hive?", journal_.sources.text(where)), "no hive named",

@@ -1625,3 +1625,23 @@ TEST_CASE("a hive beside another", "[facts]") {
         {R"(h4 on 5)", R"(?h4 "on 5" | !not-understood)"},
     });
 }
+
+TEST_CASE("the bottom box, a share in tenths, a frame shaken", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(h4 shook a frame, dry)", R"(h4 "shook a frame" | h4 "dry")"},
+        {R"(h3 bottom box empty so took it off)", R"(?h3 "bottom box empty so took it off" | !not-understood)"},
+        {R"(h3 bottom box 40% capped)", R"(h3 bottom 40% capped)"},
+        {R"(h4 super 17.5%, took it)", R"(?h4 "super 17.5%" | ?h4 "took it" | !not-understood | !not-understood)"},
+        {R"(h4 super 70%)", R"(h4 super 70%)"},
+    });
+}
+
+TEST_CASE("it and them, of what was not read", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(Gave hive 3 a pollen patty. It weighed half a pound.)", R"(h3 fed pollen patty | ?h3 "It weighed half a pound" | !not-understood)"},
+        {R"(Took them off again. They are dry and in the shed.)", R"(?"Took them off again" | "They are dry and in the shed" | !not-understood)"},
+        {R"(Hive 5 has drone brood and a few cups. No eggs in them.)", R"(h5 "has drone brood and a few cups" | ?h5 "No eggs in them" | !not-understood)"},
+        {R"(n1 weighs 6 kg)", R"(n1 weighs 6 kg)"},
+        {R"(5 frames of bees, 2 L 1:1 given)", R"(?"5 frames of bees" | ?"2 L 1:1 given" | !no-hive)"},
+    });
+}
