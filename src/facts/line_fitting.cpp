@@ -156,6 +156,10 @@ void LineReader::fit_cells(std::vector<Candidate>& found, const std::vector<Item
     // took the wet super off, dry now; shook a frame, dry; they are dry
     const std::string before_it = part.empty() ? std::string{} : line_before(span(part));
     const bool of_a_comb = !part.empty() && (before_it.find("shook") != before_it.npos || before_it.find("shake") != before_it.npos || (before_it + lower(journal_.sources.text(span(part)))).find("they are dry") != std::string::npos);
+    // refractometer 18.1% lot A, fine: no word of the sky
+    const Kind last = out_->size() > first_of_line_ ? out_->back().fact.kind : Kind::weather;
+    const bool fine = !part.empty() && lower(journal_.sources.text(span(part))) == "fine" && last != Kind::weather && last != Kind::temperature && last != Kind::bloom && last != Kind::flow;
+    if (fine) no_reading([](const Candidate& c) { return c.fact.kind == Kind::weather; });
     if (told.wet_box || of_a_comb) no_reading([](const Candidate& c) { return c.fact.kind == Kind::weather && c.fact.text == "dry weather"; });
     if (!told.brood) no_reading([](const Candidate& c) { return c.after_brood; });
     // 5 queen cups but none of them had an egg, 5 cups, no eggs in them: of the cups

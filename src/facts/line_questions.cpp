@@ -126,6 +126,7 @@ std::optional<LineReader::Question> LineReader::which_half(const Fact& fact) con
 /// What has to be asked before a reading is a fact, if anything.
 std::optional<LineReader::Question> LineReader::question_about(const Candidate& c, Span where) const {
     if (elsewhere_ && needs_hive(c) && !c.hive_named && !hives_named_) return Question{"at which of the hives?", "write a line for each hive"};
+    if (c.about_yard && !subject_.but.empty() && out_->size() == first_of_line_) return Question{"of the yard, or of these hives?", "write what was seen at the hives, or a line of the yard"};   // all but h4 have fresh nectar
     // fed all hives 8 L, h4 got 12 L
     const auto fed_with_others = [&](const RawFact& r) { return r.fact.kind == Kind::feed && r.fact.value.dimension == c.fact.value.dimension && (r.all || r.both || (r.hives.size() > 1 && subject_.hives.size() == 1 && std::find(r.hives.begin(), r.hives.end(), subject_.hives.front()) != r.hives.end())); };
     const bool fed_again = c.fact.kind == Kind::feed && c.fact.value.said() && hives_named_ && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), fed_with_others);

@@ -1645,3 +1645,12 @@ TEST_CASE("it and them, of what was not read", "[facts]") {
         {R"(5 frames of bees, 2 L 1:1 given)", R"(?"5 frames of bees" | ?"2 L 1:1 given" | !no-hive)"},
     });
 }
+
+TEST_CASE("fine of the honey, nectar of some hives", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(refractometer 18.1% lot A, fine)", R"(moisture 18.1% lot A | "fine")"},
+        {R"(all but h4 have fresh nectar)", R"(?"have fresh nectar" | !not-understood)"},
+        {R"(all but h6 calm, flow heavy)", R"(h1 temper calm | h2 temper calm | h3 temper calm | h4 temper calm | h5 temper calm | h7 temper calm | h8 temper calm | h9 temper calm | n1 temper calm | flow heavy)"},
+        {R"(18C, fine)", R"(18C | sunny)"},
+    });
+}
