@@ -107,12 +107,14 @@ bool is_split(const Item& i) { return i.is("split") || i.is("nuc made"); }
 
 bool is_syrup(std::string_view food) { return food.empty() || food.ends_with("syrup"); }
 
+/// Tells something: no name of a hive, and no small word between others.
+static bool tells(const Item& i) { return !i.idle() && !i.has(Class::link) && !i.has(Class::preposition) && !is_hives(i) && i.what != What::stop; }
+
 bool run_together(const std::vector<Item>& items) {
-    const auto says = [](const Item& i) { return !i.idle() && !i.has(Class::link) && !i.has(Class::preposition) && !is_hives(i) && i.what != What::stop; };
     const auto parts = [](const Item& i) { return i.is("and") || i.what == What::stop; };
     for (auto first = std::find_if(items.begin(), items.end(), is_hives); first != items.end();) {
         const auto second = std::find_if(first + 1, items.end(), is_hives);
-        if (second != items.end() && std::none_of(first, second, parts) && std::any_of(first, second, says)) return true;
+        if (second != items.end() && std::none_of(first, second, parts) && std::any_of(first, second, tells)) return true;
         first = second;
     }
     return false;
@@ -120,7 +122,7 @@ bool run_together(const std::vector<Item>& items) {
 
 bool told_apart(const std::vector<Item>& items) {
     const auto hive = [](const Item& i) { return i.what == What::hives && i.role == Item::Role::none; };
-    const auto says = [](const Item& i) { return !i.idle() && !i.has(Class::link) && !i.has(Class::preposition) && !is_hives(i) && i.what != What::stop && !on_or_off(i); };
+    const auto says = [](const Item& i) { return tells(i) && !on_or_off(i); };
     const auto first = std::find_if(items.begin(), items.end(), hive), second = first == items.end() ? first : std::find_if(first + 1, items.end(), hive);
     const bool linked = std::any_of(first, second, [](const Item& i) { return i.is("and"); });
     return second != items.end() && linked && std::any_of(first, second, says) && (std::any_of(items.begin(), first, says) || std::any_of(second, items.end(), says));

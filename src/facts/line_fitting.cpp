@@ -123,20 +123,9 @@ void LineReader::fit_combs(std::vector<Candidate>& found, const std::vector<Item
     if (with_comb) no_reading([](const Candidate& c) { return c.fact.kind == Kind::drawn; });
 }
 
-/// Of cells, cups, brood and the queen.
-void LineReader::fit_cells(std::vector<Candidate>& found, const std::vector<Item>& part, const Told& told) const {
+/// What was done with brood boxes and treatments, and not by the same words.
+void LineReader::fit_deeds(std::vector<Candidate>& found, const std::vector<Item>& part) const {
     const auto no_reading = [&](auto rule) { std::erase_if(found, rule); };
-    // marked white, plenty of pollen: the colour is the queen's
-    const auto colour = std::find_if(part.begin(), part.end(), [](const Item& k) { return k.has(Class::colour); });
-    const bool of_pollen = colour == part.end() || colour + 1 == part.end() || (colour + 1)->is("pollen");
-    if (!of_pollen) no_reading([](const Candidate& c) { return c.fact.kind == Kind::pollen; });
-    const bool of_cells = told.cells && std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.after_cells; });
-    no_reading([&](const Candidate& c) { return c.after_cells != of_cells; });
-    no_reading([&](const Candidate& c) { return c.after_cups && !told.cups_last; });
-    if (told.cups_last) no_reading([](const Candidate& c) { return c.after_cells && (c.fact.kind == Kind::queen_cells || c.fact.kind == Kind::cells_removed); });   // 3 charged cups, knocked them down: no cells
-    // left one open cell, marked with a pin: the frame it is on
-    const auto of_the_queen = [&](const Item& k) { return k.is("queen") || k.is("new queen") || k.is("virgin") || k.has(Class::colour) || surface(k).ends_with("her"); };
-    if (told.cells_last && std::none_of(part.begin(), part.end(), of_the_queen)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::queen_marked; });
     // treated h3 with amitraz strips: they went in, no product of that name
     const auto strips_in = [](const Candidate& c) { return c.fact.kind == Kind::treatment_on && !c.fact.detail.empty(); };
     if (std::any_of(found.begin(), found.end(), strips_in)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::treatment && !c.fact.text.empty(); });
@@ -153,14 +142,37 @@ void LineReader::fit_cells(std::vector<Candidate>& found, const std::vector<Item
     // brood box full of honey: not of bees
     const auto of_honey = [&](const Item& k) { const std::string said = surface(k); return k.is("full") && (said.find("honey") != said.npos || said.find("nectar") != said.npos); };
     if (std::any_of(part.begin(), part.end(), of_honey)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::crowding; });
-    // took the wet super off, dry now; shook a frame, dry; they are dry
-    const std::string before_it = part.empty() ? std::string{} : line_before(span(part));
-    const bool of_a_comb = !part.empty() && (before_it.find("shook") != before_it.npos || before_it.find("shake") != before_it.npos || (before_it + lower(journal_.sources.text(span(part)))).find("they are dry") != std::string::npos);
-    // refractometer 18.1% lot A, fine: no word of the sky
+}
+
+/// Of the sky, and of no comb or honey.
+void LineReader::fit_weather(std::vector<Candidate>& found, const std::vector<Item>& part, const Told& told) const {
+    const auto of_weather = [](const Candidate& c) { return c.fact.kind == Kind::weather; };
+    if (std::none_of(found.begin(), found.end(), of_weather)) return;
+    // refractometer 18.1% lot A, fine
+    const std::string said = lower(journal_.sources.text(span(part)));
     const Kind last = out_->size() > first_of_line_ ? out_->back().fact.kind : Kind::weather;
-    const bool fine = !part.empty() && lower(journal_.sources.text(span(part))) == "fine" && last != Kind::weather && last != Kind::temperature && last != Kind::bloom && last != Kind::flow;
-    if (fine) no_reading([](const Candidate& c) { return c.fact.kind == Kind::weather; });
-    if (told.wet_box || of_a_comb) no_reading([](const Candidate& c) { return c.fact.kind == Kind::weather && c.fact.text == "dry weather"; });
+    if (said == "fine" && last != Kind::weather && last != Kind::temperature && last != Kind::bloom && last != Kind::flow) std::erase_if(found, of_weather);
+    // took the wet super off, dry now; shook a frame, dry; they are dry
+    const std::string before = line_before(span(part));
+    const auto told_in = [](const std::string& text, std::string_view words) { return text.find(words) != text.npos; };
+    const bool of_a_comb = told.wet_box || told_in(before, "shook") || told_in(before, "shake") || told_in(before + said, "they are dry");
+    if (of_a_comb) std::erase_if(found, [](const Candidate& c) { return c.fact.kind == Kind::weather && c.fact.text == "dry weather"; });
+}
+
+/// Of cells, cups, brood and the queen.
+void LineReader::fit_cells(std::vector<Candidate>& found, const std::vector<Item>& part, const Told& told) const {
+    const auto no_reading = [&](auto rule) { std::erase_if(found, rule); };
+    // marked white, plenty of pollen: the colour is the queen's
+    const auto colour = std::find_if(part.begin(), part.end(), [](const Item& k) { return k.has(Class::colour); });
+    const bool of_pollen = colour == part.end() || colour + 1 == part.end() || (colour + 1)->is("pollen");
+    if (!of_pollen) no_reading([](const Candidate& c) { return c.fact.kind == Kind::pollen; });
+    const bool of_cells = told.cells && std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.after_cells; });
+    no_reading([&](const Candidate& c) { return c.after_cells != of_cells; });
+    no_reading([&](const Candidate& c) { return c.after_cups && !told.cups_last; });
+    if (told.cups_last) no_reading([](const Candidate& c) { return c.after_cells && (c.fact.kind == Kind::queen_cells || c.fact.kind == Kind::cells_removed); });   // 3 charged cups, knocked them down: no cells
+    // left one open cell, marked with a pin: the frame it is on
+    const auto of_the_queen = [&](const Item& k) { return k.is("queen") || k.is("new queen") || k.is("virgin") || k.has(Class::colour) || surface(k).ends_with("her"); };
+    if (told.cells_last && std::none_of(part.begin(), part.end(), of_the_queen)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::queen_marked; });
     if (!told.brood) no_reading([](const Candidate& c) { return c.after_brood; });
     // 5 queen cups but none of them had an egg, 5 cups, no eggs in them: of the cups
     if (told.of_the_cells) no_reading([](const Candidate& c) { return c.fact.kind == Kind::eggs || c.fact.kind == Kind::larvae || c.fact.kind == Kind::brood; });
@@ -251,6 +263,8 @@ void LineReader::only_fitting(std::vector<Candidate>& found, const std::vector<I
     one_of_yard_and_hive(found);
     fit_combs(found, part, told);
     fit_cells(found, part, told);
+    fit_deeds(found, part);
+    fit_weather(found, part, told);
     fit_boxes(found, part, told);
     fit_the_rest(found, part, told);
     fit_plurals(found, part);

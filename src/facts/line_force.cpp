@@ -56,7 +56,7 @@ bool LineReader::tells_when(const std::vector<Item>& items, const Item& i, std::
     const bool month = surface == "may" && &i != items.data() && journal_.sources.text({file_, i.begin, i.end}).front() == 'M';
     const bool of_weather = i.is("when") && &i + 1 < items.data() + items.size() && (&i + 1)->what == What::value && std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::weather); });
     // three days later, eggs seen: when it was
-    const bool after_days = surface == "later" && &i != items.data() && (((&i - 1)->what == What::value && (&i - 1)->value.dimension == Dimension::duration) || lower(text().substr(0, i.begin)).ends_with("a week ") || lower(text().substr(0, i.begin)).ends_with("a month "));
+    const bool after_days = surface == "later" && &i != items.data() && (((&i - 1)->what == What::value && (&i - 1)->value.dimension == Dimension::duration) || line_before({file_, i.begin, i.end}).ends_with("a week ") || line_before({file_, i.begin, i.end}).ends_with("a month "));
     if (after_days) return true;
     // misty till ten: how long it was so
     const auto weather = [](const Item& k) { return k.has(Class::weather) || (k.what == What::value && k.value.dimension == Dimension::temperature); };

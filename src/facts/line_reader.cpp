@@ -194,15 +194,16 @@ bool LineReader::denies_the_number(const std::vector<std::vector<Item>>& clauses
 void LineReader::some_of_so_many(std::vector<Item>& items) const {
     static constexpr std::array<std::string_view, 12> some = {"some", "a few", "few", "several", "the best", "the better", "the bigger", "the biggest", "the nicest", "the odd", "only some", "only a few"};
     static constexpr std::array<std::string_view, 5> much = {"much", "lot of", "a lot of", "lot", "a lot"};
+    const auto leave_unread = [](Item& i) { i.what = What::unknown, i.words.clear(); };
     for (std::size_t i = 1; i < items.size(); ++i)   // not much brood: some
-        if (items[i].has(Class::filler) && surface(items[i - 1]) == "not" && std::find(much.begin(), much.end(), surface(items[i])) != much.end()) items[i].what = What::unknown, items[i].words.clear();
+        if (items[i].has(Class::filler) && surface(items[i - 1]) == "not" && std::find(much.begin(), much.end(), surface(items[i])) != much.end()) leave_unread(items[i]);
     for (std::size_t i = 0; i + 2 < items.size(); ++i)   // three quarters full and half of that capped
-        if (items[i].has(Class::amount) && items[i + 1].is("of") && surface(items[i + 2]) == "that") items[i + 2].what = What::unknown, items[i + 2].words.clear();
+        if (items[i].has(Class::amount) && items[i + 1].is("of") && surface(items[i + 2]) == "that") leave_unread(items[i + 2]);
     for (std::size_t i = 0; i + 2 < items.size(); ++i) {
         if (!items[i].has(Class::filler) || !items[i + 1].is("of") || std::find(some.begin(), some.end(), surface(items[i])) == some.end()) continue;
         std::size_t next = i + 2;
         while (next + 1 < items.size() && items[next].idle()) ++next;
-        if (bare_number(items[next]) || items[next].has(Class::count) || items[next].counted || items[next].what == What::value) items[i].what = What::unknown, items[i].words.clear();
+        if (bare_number(items[next]) || items[next].has(Class::count) || items[next].counted || items[next].what == What::value) leave_unread(items[i]);
     }
 }
 
@@ -527,6 +528,26 @@ bool LineReader::ends_with_another(const Clause& c) const {
     return !among && !before.has(Class::link) && !before.has(Class::preposition) && before.what == What::term && !before.is("into") && !before.is("calling it");
 }
 
+/// What is asked of a clause rather than read: of which hive, of which day, of which colony it tells. True when it was.
+bool LineReader::asked_instead(const Clause& c, const std::vector<Solution>& ways) {
+    const auto any_way = [&](auto says) { return std::any_of(ways.begin(), ways.end(), says); };
+    const auto ask = [&](const char* question, const char* hint) { return keep_asked(span(c.written), question, hint), true; };
+    // clearer board on, supers off Friday: the coming one
+    const auto off = [](const Solution& s) { return std::any_of(s.candidates.begin(), s.candidates.end(), [](const Candidate& k) { return k.fact.kind == Kind::super_off; }); };
+    const auto later_board = [&](const RawFact& r) { return r.fact.kind == Kind::escape_on && (r.fact.happened == Day{} || r.fact.happened > *c.happened); };
+    const bool board_on = c.happened && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), later_board);
+    if (board_on && any_way(off)) return ask("did they come off then, or will they?", "write the date they came off, or `take the supers off on Friday`");
+    if (!ways.empty() && of_a_nuc(c.written)) return ask("which nuc?", "name it, for example `n1 3 frames of brood`");
+    if (!ways.empty() && was_before(c.written)) return ask("as it was, or as it is now?", "write only what is there now");
+    const bool several = any_way([](const Solution& s) { return s.candidates.size() > 1; });
+    const auto of_both = [](const Solution& s) { return std::any_of(s.candidates.begin(), s.candidates.end(), [](const Candidate& k) { return k.fact.other != no_hive; }); };   // h7 daughter of h2
+    const bool midst = in_the_midst(c) && (several || (!ways.empty() && ends_with_another(c) && !of_both(ways.front())));
+    const bool deeds = ways.empty() && std::any_of(c.written.begin(), c.written.end(), [](const Item& i) { return i.has(Class::negation); }) && eventful(c.written);   // no eggs in h3 moved h4 to orchard
+    if (!midst && !((deeds || several) && run_together(c.items))) return false;
+    subject_ = c.before;
+    return ask("which of these hives is each told of?", "begin each with its hive, with a comma between");
+}
+
 void LineReader::clause(std::vector<Item> items) {
     if (!items.empty() && minus_or_dash(items)) return;
     while (!items.empty() && items.front().what == What::stop) items.erase(items.begin());
@@ -585,19 +606,9 @@ void LineReader::clause(std::vector<Item> items) {
     const bool begins_shed = shed != c.items.begin() + static_cast<std::ptrdiff_t>(std::min<std::size_t>(2, c.items.size()));
     if (begins_shed) shed_.clear();
     if (ways.empty()) ways = further_ways(c);
-    // clearer board on, supers off Friday: the coming one
-    const auto off = [](const Solution& s) { return std::any_of(s.candidates.begin(), s.candidates.end(), [](const Candidate& k) { return k.fact.kind == Kind::super_off; }); };
-    const bool board_on = std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [&](const RawFact& r) { return c.happened && r.fact.kind == Kind::escape_on && (r.fact.happened == Day{} || r.fact.happened > *c.happened); });
-    if (board_on && std::any_of(ways.begin(), ways.end(), off)) return keep_asked(span(c.written), "did they come off then, or will they?", "write the date they came off, or `take the supers off on Friday`");
-    if (!ways.empty() && of_a_nuc(c.written)) return keep_asked(span(c.written), "which nuc?", "name it, for example `n1 3 frames of brood`");
-    if (!ways.empty() && was_before(c.written)) return keep_asked(span(c.written), "as it was, or as it is now?", "write only what is there now");
-    const auto several = [](const Solution& s) { return s.candidates.size() > 1; };
-    const auto of_both = [](const Solution& s) { return std::any_of(s.candidates.begin(), s.candidates.end(), [](const Candidate& k) { return k.fact.other != no_hive; }); };   // h7 daughter of h2
-    if (in_the_midst(c) && (std::any_of(ways.begin(), ways.end(), several) || (!ways.empty() && ends_with_another(c) && !of_both(ways.front())))) return subject_ = c.before, keep_asked(span(c.written), "which of these hives is each told of?", "begin each with its hive, with a comma between");
-    const bool deeds = ways.empty() && std::any_of(c.written.begin(), c.written.end(), [](const Item& i) { return i.has(Class::negation); }) && eventful(c.written);   // no eggs in h3 moved h4 to orchard
-    if ((deeds || std::any_of(ways.begin(), ways.end(), several)) && run_together(c.items)) return subject_ = c.before, keep_asked(span(c.written), "which of these hives is each told of?", "begin each with its hive, with a comma between");
-    if (!ways.empty() && told_apart(c.items)) ways.clear(), subject_ = c.before;
     if (begins_shed) shed_ = {*shed};
+    if (asked_instead(c, ways)) return;
+    if (!ways.empty() && told_apart(c.items)) ways.clear(), subject_ = c.before;
     if (ways.empty() && one_more_on_top(c.written)) return keep_asked(span(c.written), "put on, or there already?", "write `+super` if it went on");
     if (ways.empty() && same_again(c.written)) return;
     if (ways.empty() && c.own.said() && c.own.hives != c.before.hives) {   // h4 6 frames of bees. h8: same

@@ -155,6 +155,8 @@ private:
     bool names_hive(const std::vector<Item>& items) const;
     bool number_unsaid(const std::vector<Item>& part) const;
     void fit_combs(std::vector<Candidate>& found, const std::vector<Item>& part, const Told& told) const;
+    void fit_deeds(std::vector<Candidate>& found, const std::vector<Item>& part) const;
+    void fit_weather(std::vector<Candidate>& found, const std::vector<Item>& part, const Told& told) const;
     void fit_cells(std::vector<Candidate>& found, const std::vector<Item>& part, const Told& told) const;
     void fit_boxes(std::vector<Candidate>& found, const std::vector<Item>& part, const Told& told) const;
     void fit_the_rest(std::vector<Candidate>& found, const std::vector<Item>& part, const Told& told) const;
@@ -212,6 +214,7 @@ private:
     static void fed_with(std::vector<Item>& items);
     bool of_a_nuc(const std::vector<Item>& items) const;
     bool one_more_on_top(const std::vector<Item>& items) const;
+    bool asked_instead(const Clause& c, const std::vector<Solution>& ways);
     bool in_the_midst(const Clause& c) const;
     bool ends_with_another(const Clause& c) const;
     bool ends_with_its_hive(const std::vector<Item>& items, std::size_t i);

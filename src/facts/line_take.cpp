@@ -35,6 +35,7 @@ bool LineReader::of_brood_boxes(const Fact& fact, Span where) const {
     const Kind before = out_->back().fact.kind;
     const bool brood = before == Kind::brood_reversed || before == Kind::brood_box_on || before == Kind::brood_box_off;
     if (lower(journal_.sources.text(where)).find("super") != std::string::npos) return false;
+    if (brood || !takes_box_from_before(fact.kind)) return brood;
     // both brood boxes busy, bottom one half empty
     const std::string said = line_before(where);
     const auto last = [&](std::initializer_list<std::string_view> words) {
@@ -43,8 +44,7 @@ bool LineReader::of_brood_boxes(const Fact& fact, Span where) const {
             if (const std::size_t found = said.rfind(word); found != said.npos) at = std::max(at, found + 1);
         return at;
     };
-    const bool of_the_brood = takes_box_from_before(fact.kind) && last({"brood boxes", "brood chambers", "brood bodies", "hive bodies", "deeps", "double brood"}) > last({"super", "medium", "shallow"});
-    return brood || of_the_brood;
+    return last({"brood boxes", "brood chambers", "brood bodies", "hive bodies", "deeps", "double brood"}) > last({"super", "medium", "shallow"});
 }
 
 /// Keeps words of which it cannot be told what they are about, and asks.

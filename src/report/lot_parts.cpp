@@ -106,7 +106,7 @@ std::string going_text(const Going& going, const Lot* lot, const Style& style) {
     std::string text = going.jars > 0 ? counted(going.jars, thing) : mass_text(going.honey, style) + " in bulk";
     if (going.jars > 0) text += going.size.ng > 0 ? fmt::format(" of {} ({})", jar_text(going.size), mass_text(going.honey, style)) : ", not weighed";
     if (!going.how.empty()) text += fmt::format(", {}", going.how);
-    if (!going.to.empty()) text += (going.how == "come back" ? " from " : going.at_place ? " at " : " to ") + printable(going.to);
+    if (!going.to.empty()) text += fmt::format(" {} {}", way_of(going), printable(going.to));
     if (going.lot_assumed) text += "; lot not said";
     std::vector<std::string> others;
     for (const std::string& other : going.may_be) others.push_back(printable(other));

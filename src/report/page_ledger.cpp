@@ -49,9 +49,8 @@ std::string lots_table(Page& page, int year, std::string_view up) {
 }
 
 std::string going_item(Page& page, const Going& going) {
-    const std::string_view way = going.how == "come back" ? " from " : going.at_place ? " at " : " to ";
     return fmt::format("<li>{}: {}, {}{}{}</li>\n", iso(going.day), mass_text(going.honey, page.in.style), html(going.how),
-                       going.to.empty() ? std::string{} : std::string(way) + bdi(going.to), page.ref(going.fact, no_hive));
+                       going.to.empty() ? std::string{} : fmt::format(" {} {}", way_of(going), bdi(going.to)), page.ref(going.fact, no_hive));
 }
 
 std::string shares_html(Page& page, int year) {

@@ -10,6 +10,9 @@
 
 namespace waxtab {
 
+/// `from`, `at` or `to`: what stands between honey that went and `going.to`.
+constexpr std::string_view way_of(const Going& going) { return going.how == "come back" ? "from" : going.at_place ? "at" : "to"; }
+
 /// Before the lines that tell more of a piece of advice or a record.
 constexpr std::string_view inner_indent = "    ";
 
