@@ -169,7 +169,7 @@ private:
         state.cells->only_cups = state.cells->only_cups && cups;
         state.cells->sealed = state.cells->sealed || f.detail == "sealed";
         state.cells->supersedure = f.manner == "supersedure";
-        if (f.count > 0) state.cells->count = f.count;
+        if (f.count > 0) state.cells->count = f.count, state.cells->roughly = f.count_range.said();
     }
 
     void remove_cells(const Seen& s) {
@@ -194,6 +194,7 @@ private:
         left_day_ = s.day;
         if (!state.cells || state.cells->day != s.day) see_cells(s, false);
         state.cells->count = s.it->count;
+        state.cells->roughly = s.it->count_range.said();
     }
 
     void take_colony(const Seen& s) {

@@ -21,6 +21,7 @@ struct CellsSeen {
     Day day{};
     std::vector<FactId> facts;
     int count = -1;             ///< -1: some
+    bool roughly = false;       ///< the count was left open
     bool sealed = false;
     bool only_cups = false;     ///< charged cups, no cells yet
     bool supersedure = false;

@@ -283,7 +283,7 @@ void make_jars(Items& items, std::size_t i, std::size_t mass, std::size_t length
 /// `40 x 454 g`, `40 454 g jars`, `24 jars of 1 lb`, `24 jars`.
 void jars(Items& items) {
     for (std::size_t i = 0; i + 1 < items.size(); ++i) {
-        if (!is_count(items[i]) || items[i].value.amount % 1000 != 0) continue;
+        if (!is_whole(items[i].value)) continue;
         const auto at = [&](std::size_t k) -> const Item* { return i + k < items.size() ? &items[i + k] : nullptr; };
         const auto jar = [&](std::size_t k) { return at(k) && at(k)->is("jar"); };
         const auto mass = [&](std::size_t k) { return at(k) && is_mass(*at(k)); };
@@ -342,7 +342,7 @@ bool sample_size(const Item& i) { return is_count(i) && i.value.amount >= 50'000
 void samples(Items& items) {
     const bool method = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("wash") || i.is("sugar roll") || (i.is("mite") && !i.counted); });
     for (std::size_t i = 0; method && i + 2 < items.size(); ++i) {
-        if (!is_count(items[i]) || items[i].value.amount % 1000 != 0 || !out_of(items[i + 1]) || !sample_size(items[i + 2])) continue;
+        if (!is_whole(items[i].value) || !out_of(items[i + 1]) || !sample_size(items[i + 2])) continue;
         items[i].what = What::slash;
         items[i].n = static_cast<int>(items[i].value.amount / 1000);
         items[i].m = static_cast<int>(items[i + 2].value.amount / 1000);
@@ -352,7 +352,7 @@ void samples(Items& items) {
     // washed 300 bees, 9 mites
     for (std::size_t i = 0; method && i + 1 < items.size(); ++i) {
         const auto mites = std::find_if(items.begin(), items.end(), [](const Item& k) { return k.is("mite") && k.counted; });
-        if (!sample_size(items[i]) || (i > 0 && out_of(items[i - 1])) || items[i].value.unit != Unit::piece || !items[i + 1].is("bees") || mites == items.end()) continue;
+        if (!sample_size(items[i]) || (i > 0 && out_of(items[i - 1])) || items[i].value.unit != Unit::piece || !items[i + 1].is("bees") || mites == items.end() || !is_whole(mites->count_value)) continue;
         mites->counted = false;
         if (i + 3 < items.size() && items[i + 2].is("from") && items[i + 3].what == What::hives) pass_over(items[i + 2]);
         items[i].what = What::slash, items[i].n = mites->count, items[i].m = static_cast<int>(items[i].value.amount / 1000);
@@ -360,7 +360,7 @@ void samples(Items& items) {
     }
     for (std::size_t i = 0; i + 2 < items.size(); ++i) {
         if (!items[i].is("mite") || !items[i].counted) continue;
-        if (!out_of(items[i + 1]) || !sample_size(items[i + 2]) || items[i].count_value.amount % 1000 != 0) continue;
+        if (!out_of(items[i + 1]) || !sample_size(items[i + 2]) || !is_whole(items[i].count_value)) continue;
         Item& sample = items[i + 2];
         sample.what = What::slash;
         sample.n = items[i].count;

@@ -149,7 +149,7 @@ void boxes(Items& items) {
         if (!is_super(items[i]) || items[i].counted) continue;
         const Item& next = items[i + 1];
         const bool followed = i + 2 < items.size() && (countable(items[i + 2]) || times_sign(items[i + 2]));
-        const bool bare = is_count(next) && next.value.unit == Unit::piece && next.value.low == next.value.high && next.value.amount % 1000 == 0 && !followed;
+        const bool bare = is_count(next) && next.value.unit == Unit::piece && is_whole(next.value) && !followed;
         if (bare && next.value.amount > 0 && next.value.amount < 10'000) {
             const auto n = static_cast<std::uint8_t>(next.value.amount / 1000);
             make_box(items[i], {BoxChoice::By::number, Role::super, n, {}});

@@ -84,6 +84,12 @@ std::vector<Item> without_hives(std::vector<Item> items) {
     return items;
 }
 
+Item of_the_unit(Item number, const Item& last) {
+    if (!bare_number(number) || last.what != What::value || last.value.unit == Unit::piece) return number;
+    number.value = measure(number.text, last.value.unit).value_or(number.value);
+    return number;
+}
+
 std::vector<Measure> masses_in(const std::vector<Item>& items) {
     std::vector<Measure> masses;
     for (const Item& i : items)

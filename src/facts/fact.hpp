@@ -87,6 +87,9 @@ struct Fact {
     std::int16_t frames = 0;
     /// How many boxes, jars, cells, cups, mites; -1 when unsaid.
     std::int32_t count = -1;
+    /// How many as written, where the words left it open: `4-5`, `about 10`, `at least 5`; `count` is then the middle,
+    /// half rounded up. Of queen cells, cups and mites only.
+    Measure count_range;
     Measure value;
     Measure second;
     /// A trade term of the kind's closed list, such as `heavy` for a flow.

@@ -40,6 +40,11 @@ Measure share_of_slash(const Item& item) {
     return m;
 }
 
+/// What is looked at and counted by the eye: the number may be left open.
+bool counts_roughly(Kind kind) {
+    return kind == Kind::queen_cells || kind == Kind::cells_removed || kind == Kind::cells_left || kind == Kind::cups || kind == Kind::mites;
+}
+
 bool reads_one_super(Kind kind) {
     return kind == Kind::full || kind == Kind::capped || kind == Kind::drawn || kind == Kind::shakes_out || kind == Kind::box_weight ||
            kind == Kind::no_change || kind == Kind::super_off || kind == Kind::super_lifted || kind == Kind::super_moved ||
@@ -48,10 +53,12 @@ bool reads_one_super(Kind kind) {
 
 }  // namespace
 
-/// The number of whole things in `m`; marks the reading where it is not whole.
+/// The number of whole things in `m`; marks the reading where it is not whole, or left open and not kept so.
 int Filler::whole_number(const Measure& m) {
-    c.in_part = c.in_part || m.amount % 1000 != 0;
-    return static_cast<int>(m.amount / 1000);
+    const bool open = m.low != m.high, whole_ends = open && m.low % 1000 == 0 && (m.about || m.high % 1000 == 0 || m.high == INT64_MAX);
+    if (open && counts_roughly(c.fact.kind)) c.fact.count_range = m;
+    c.in_part = c.in_part || (open ? !c.fact.count_range.said() || !(whole_ends || m.about) : m.amount % 1000 != 0);
+    return static_cast<int>((m.amount + 500) / 1000);
 }
 
 void Filler::count_of(const Item& item, const std::string& into) {
@@ -65,8 +72,8 @@ void Filler::count_of(const Item& item, const std::string& into) {
     } else {
         // 3 frames of brood and 1 of stores into the nuc: 4 frames
         const bool divided = divides(c.fact.kind);
-        whole_number(item.count_value);
-        c.fact.count = item.count + (divided && c.fact.count > 0 ? c.fact.count : 0);
+        const int many = whole_number(item.count_value);
+        c.fact.count = many + (divided && c.fact.count > 0 ? c.fact.count : 0);
         if (!divided || !(item.is("frames of brood") || item.is("frames of stores"))) return;
         Measure& frames = item.is("frames of brood") ? c.fact.value : c.fact.second;
         frames = item.count_value, frames.unit = Unit::frame;
@@ -90,8 +97,8 @@ void Filler::amount(const Item& item) {
 
 void Filler::frames(const Item& item) {
     Fact& f = c.fact;
-    if (f.kind == Kind::super_on || f.kind == Kind::brood_box_on) f.frames = static_cast<std::int16_t>(item.count);
-    else if (f.kind == Kind::frames_moved || divides(f.kind)) f.count = item.count, whole_number(item.count_value);
+    if (f.kind == Kind::super_on || f.kind == Kind::brood_box_on) f.frames = static_cast<std::int16_t>(whole_number(item.count_value));
+    else if (f.kind == Kind::frames_moved || divides(f.kind)) f.count = whole_number(item.count_value);
     else f.value = item.count_value, f.value.unit = Unit::frame;
 }
 
@@ -108,7 +115,7 @@ void Filler::box(const Item& item) {
 
 void Filler::comb(const Item& item) {
     c.fact.comb = comb_of(item);
-    if (item.counted) c.fact.frames = static_cast<std::int16_t>(item.count);
+    if (item.counted) c.fact.frames = static_cast<std::int16_t>(whole_number(item.count_value));
 }
 
 void Filler::place(const Item& item) {

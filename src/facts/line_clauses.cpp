@@ -66,13 +66,6 @@ std::vector<std::size_t> run_of_values(const Items& items, std::size_t from) {
     return run;
 }
 
-/// `80, 60, 40%`: the earlier numbers are of the last one's unit.
-Item of_the_unit(Item number, const Item& last) {
-    if (!bare_number(number) || last.what != What::value || last.value.unit == Unit::piece) return number;
-    number.value = measure(number.text, last.value.unit).value_or(number.value);
-    return number;
-}
-
 }  // namespace
 
 std::vector<Items> LineReader::cut(Items items) const {
@@ -112,6 +105,13 @@ void LineReader::plus_goes_on(Clauses& clauses) const {
     }
 }
 
+/// `2 supers off`, and not `each`: of several hives, from each of them or from all together?
+bool LineReader::boxes_of_all(Items::const_iterator from, Items::const_iterator to) const {
+    const auto several = [](const Item& i) { return (i.has(Class::count) && i.word(Class::count)->number > 1) || (bare_number(i) && i.value.amount > 1000); };
+    const auto off = [](const Item& i) { return i.is("off") || i.is("taken off"); };
+    return std::any_of(from, to, off) && std::any_of(from, to, several) && std::none_of(from, to, [&](const Item& i) { return says_each(i); });
+}
+
 /// `took the supers off h2, h4 and h6, 24 kg, 19 kg and 21 kg`: as many weights as hives, one for each in their order.
 void LineReader::one_weight_each(Clauses& clauses) const {
     const auto off = [](const Item& i) { return i.is("off") || i.is("taken off"); };
@@ -120,6 +120,7 @@ void LineReader::one_weight_each(Clauses& clauses) const {
         const Items said = clauses[c];
         const auto list = std::find_if(said.begin(), said.end(), [](const Item& i) { return i.what == What::hives && i.hives.size() > 1 && i.unknown_hives.empty(); });
         if (list == said.end() || std::none_of(said.begin(), said.end(), off) || std::any_of(said.begin(), said.end(), is_mass)) continue;
+        if (boxes_of_all(said.begin(), said.end())) continue;   // 2 supers off h3 and h4: from each?
         Items masses, rest;
         std::size_t end = c + 1;
         for (; end < clauses.size() && std::all_of(clauses[end].begin(), clauses[end].end(), [&](const Item& i) { return is_mass(i) || bare_number(i) || beside(i); }); ++end)
@@ -128,17 +129,17 @@ void LineReader::one_weight_each(Clauses& clauses) const {
                 else if (!i.idle() && !i.is("and")) rest.push_back(i);
         if (masses.size() != list->hives.size() || !is_mass(masses.back())) continue;
         for (Item& mass : masses) mass = of_the_unit(mass, masses.back());   // 28, 31 and 22 lb
-        Clauses each;
+        Clauses apart;
         const auto at = static_cast<std::size_t>(list - said.begin());
         for (std::size_t h = 0; h < masses.size(); ++h) {
-            each.push_back(said);
-            each.back()[at].hives = {list->hives[h]};
-            each.back().push_back(masses[h]);
-            each.back().insert(each.back().end(), rest.begin(), rest.end());
+            apart.push_back(said);
+            apart.back()[at].hives = {list->hives[h]};
+            apart.back().push_back(masses[h]);
+            apart.back().insert(apart.back().end(), rest.begin(), rest.end());
         }
         clauses.erase(clauses.begin() + static_cast<std::ptrdiff_t>(c), clauses.begin() + static_cast<std::ptrdiff_t>(end));
-        clauses.insert(clauses.begin() + static_cast<std::ptrdiff_t>(c), each.begin(), each.end());
-        c += each.size() - 1;
+        clauses.insert(clauses.begin() + static_cast<std::ptrdiff_t>(c), apart.begin(), apart.end());
+        c += apart.size() - 1;
     }
 }
 
@@ -160,6 +161,7 @@ bool LineReader::one_value_each(const Items& items) {
         const bool in_frames = run.front() > 1 && counted_in_frames(items[run.front() - 2]);   // brood on 5, 6 and 3
         const bool of_hives = bare && !in_frames && run.front() > 0 && (items[run.front() - 1].is("on") || items[run.front() - 1].is("in") || items[run.front() - 1].is("off") || items[run.front() - 1].is("from")) && std::all_of(run.begin(), run.end(), a_hive);   // excluders on 2 and 6
         if (run.size() < 2 || !listed || of_hives) continue;
+        if (is_mass(items[run.back()]) && boxes_of_all(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(run.front()))) continue;
         if (run.size() != hives) {
             if (!bare) continue;
             keep_asked(span(items), "which of the hives has which?", "write a line for each hive");
@@ -451,6 +453,13 @@ void LineReader::goes_on_at(RawFact raw, const std::vector<HiveId>& hives, Span 
     subject_.hives = hives;
 }
 
+/// `bottom super off h3, and one off h4`: which one of h4 is not said.
+static BoxChoice one_super(const BoxChoice& told) {
+    using By = BoxChoice::By;
+    const bool told_which = told.by == By::top || told.by == By::bottom || told.by == By::middle || told.by == By::number || told.by == By::label;
+    return told_which ? BoxChoice{By::sole, Role::super, 0, {}} : told;
+}
+
 /// `super off h1, one off h2`: the same done there. True when it is.
 bool LineReader::one_more_there(const Items& items) {
     Items said;
@@ -473,6 +482,7 @@ bool LineReader::one_more_there(const Items& items) {
     if (!(off || on) || f.count > 1 || f.box.by == BoxChoice::By::all) return false;
     RawFact raw = out_->back();
     raw.fact.value = {}, raw.fact.manner = {};
+    if (off) raw.fact.box = one_super(raw.fact.box);
     goes_on_at(std::move(raw), said[2].hives, span(items));
     return true;
 }
@@ -513,6 +523,7 @@ bool LineReader::count_goes_on(const Items& items) {
     if (!hive || !number || !hive->unknown_hives.empty() || hive->hives.empty() || out_->size() != before_clause_ + 1 || before_clause_ < first_of_line_ || out_->back().hives.empty()) return false;
     if (out_->back().hives == hive->hives || !counted_in_turn(out_->back().fact)) return false;
     RawFact raw = out_->back();
+    if (there) raw.fact.box = one_super(raw.fact.box);
     if (!put_number(raw.fact, *number) || (about && (!raw.fact.value.said() || raw.fact.kind == Kind::mites))) return false;
     if (about) widen(raw.fact.value);
     goes_on_at(std::move(raw), hive->hives, span(items));

@@ -376,7 +376,7 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     out_->resize(last_.out);
     journal_.readings.resize(last_.readings);
     journal_.diagnostics.resize(last_.diagnostics);
-    weighed_ = masses_in(written);
+    as_written_ = written;
     take(std::move(ways.front()), happened);
     last_.items = written;
     before_clause_ = last_.out;

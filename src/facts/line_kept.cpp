@@ -58,7 +58,8 @@ void LineReader::put(RawFact raw, Reading reading) {
     if (takes_box_from_before(raw.fact.kind))
         for (std::size_t k = first_of_line_; k < out_->size(); ++k) {
             const Fact& off = (*out_)[k].fact;
-            if (off.kind == Kind::super_off && off.box == raw.fact.box) raw.effect = std::uint64_t{off.span.begin} * 2;
+            const bool apart = off_apart_.by != BoxChoice::By::unsaid && off.span.begin == off_apart_at_ && off_apart_ == raw.fact.box;
+            if (off.kind == Kind::super_off && (off.box == raw.fact.box || apart)) raw.effect = std::uint64_t{off.span.begin} * 2;
         }
     out_->push_back(std::move(raw));
 }

@@ -48,7 +48,7 @@ bool describes(const Item& i) {
 
 /// The hive a bare whole number names, none where it names none.
 HiveId LineReader::hive_numbered(const Item& i) const {
-    const bool whole = bare_number(i) && i.value.low == i.value.high && i.value.amount % 1000 == 0 && i.text != "word";
+    const bool whole = bare_number(i) && is_whole(i.value) && i.text != "word";
     if (!whole) return no_hive;
     const HiveId as_written = lexicon_.hive(surface(i));   // 07
     return as_written != no_hive ? as_written : lexicon_.hive(std::to_string(i.value.amount / 1000));

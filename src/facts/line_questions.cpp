@@ -55,6 +55,8 @@ std::optional<LineReader::Question> LineReader::which_box(const Fact& fact, Span
     if (labelled && fact.kind == Kind::super_on && (beside("under ") || beside("over ") || beside("above ") || beside("below "))) return Question{"the label of the new box, or of the one beside it?", "say `under the top` or `over the bottom`"};
     // gave it a patty. It weighed half a pound: no hive is so light (a nuc in its box is 5 kg at the least; common practice, no source)
     if (kind == Kind::hive_weight && fact.value.amount < 4 * unit_size(Unit::kilogram)) return Question{"what weighed that much?", "say what it was, for example `hive weighs 42 kg`"};
+    // h3 too hot, closed up: of the day, or of the bees?
+    if (kind == Kind::weather && subject_.said() && out_->size() == first_of_line_ && said.find("too hot") != said.npos) return Question{"the day, or the bees?", "write `hot day`, or `temper defensive`"};
     // a few cups, no eggs in them
     if ((kind == Kind::eggs || kind == Kind::larvae) && said.find("in them") != said.npos && !subject_.several()) return Question{"in what?", "write `3 dry cups`, or `no eggs` of the hive"};
     // bottom box empty, took it off: of a super, or of the brood nest?

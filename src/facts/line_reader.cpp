@@ -68,7 +68,7 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
     tail_.clear();
     taken_back_ = shed_headed_ = numbered_ = false;
     lot_of_line_.clear();
-    line_yard_ = no_yard;
+    line_yard_ = no_yard, off_apart_ = {};
     complained_ = cells_said_ = brood_said_ = food_said_ = jars_unread_ = false;
     first_of_line_ = before_clause_ = out.size();
     std::vector<Item> items = itemise(tokens, item_context());
@@ -194,6 +194,11 @@ bool LineReader::denies_the_number(const std::vector<std::vector<Item>>& clauses
 void LineReader::some_of_so_many(std::vector<Item>& items) const {
     static constexpr std::array<std::string_view, 12> some = {"some", "a few", "few", "several", "the best", "the better", "the bigger", "the biggest", "the nicest", "the odd", "only some", "only a few"};
     static constexpr std::array<std::string_view, 5> much = {"much", "lot of", "a lot of", "lot", "a lot"};
+    // looks queenless: a guess
+    static constexpr std::array<std::string_view, 5> looks = {"looks", "looked", "looking", "feels", "sounds"};
+    for (std::size_t i = 0; i + 1 < items.size(); ++i)
+        if ((items[i + 1].is("queenless") || items[i + 1].is("queenright")) && std::find(looks.begin(), looks.end(), surface(items[i])) != looks.end())
+            items[i].what = What::term, items[i].words = {table_word("maybe", Class::doubt)};
     const auto leave_unread = [](Item& i) { i.what = What::unknown, i.words.clear(); };
     for (std::size_t i = 1; i < items.size(); ++i)   // not much brood: some
         if (items[i].has(Class::filler) && surface(items[i - 1]) == "not" && std::find(much.begin(), much.end(), surface(items[i])) != much.end()) leave_unread(items[i]);
@@ -217,10 +222,40 @@ void LineReader::fed_with(std::vector<Item>& items) {
     }
 }
 
+/// `3 supers off, 13.5, 12 and 11 kg`: as many weights as boxes are one after the other, and of the same unit.
+void LineReader::weight_of_each_box(std::vector<Item>& items) {
+    const auto off = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("off") || i.is("taken off"); });
+    if (off == items.end()) return;
+    std::size_t boxes = 0;
+    for (auto i = items.begin(); i != off; ++i) {
+        if (i->is("both")) boxes = 2;
+        else if (i->has(Class::count) && i->word(Class::count)->number > 1) boxes = i->word(Class::count)->number;
+        else if (bare_number(*i) && is_whole(i->value)) boxes = static_cast<std::size_t>(i->value.amount / 1000);
+    }
+    const auto between = [](const Item& i) { return i.is("and") || (i.what == What::stop && i.text == ","); };
+    for (auto first = off + 1; boxes > 1 && first != items.end(); ++first) {
+        std::vector<std::vector<Item>::iterator> weights;
+        for (auto at = first; at != items.end() && (is_mass(*at) || bare_number(*at)); ++at) {
+            weights.push_back(at);
+            while (at + 1 != items.end() && between(*(at + 1))) ++at;
+            if (at == weights.back()) break;
+        }
+        if (weights.size() != boxes || !is_mass(*weights.back())) continue;
+        if (weights.back() + 1 != items.end() && weights.back()[1].what != What::stop) continue;   // 11 kg, 12 kg extracted
+        for (const auto w : weights) *w = of_the_unit(*w, *weights.back());
+        for (std::size_t k = weights.size() - 1; k > 0; --k) {   // from the last: what goes out moves no weight before it
+            weights[k - 1][1].what = What::term, weights[k - 1][1].words = {table_word("and", Class::link)};
+            items.erase(weights[k - 1] + 2, weights[k]);   // 24, and 26
+        }
+        return;
+    }
+}
+
 void LineReader::sentence(std::vector<Item> items) {
     if (corrects(items)) return;
     some_of_so_many(items);
     fed_with(items);
+    weight_of_each_box(items);
     last_ = {};
     first_of_sentence_ = out_->size();
     divided_ = lot_unread_ = boxes_unread_ = elsewhere_ = false, nuc_frames_ = no_hive;
@@ -593,7 +628,7 @@ void LineReader::clause(std::vector<Item> items) {
     if (c.items.size() > 1 && (subject_.said() || c.items.front().is("sold")) && says_each(c.items.back())) c.items.pop_back();
     chunk(c.items, item_context());
     numbers_beside(c.items);
-    weighed_ = masses_in(c.written);
+    as_written_ = c.written;
     both_of_them(c.items);
     if (unknown_other(c.items)) {
         divided_ = divided_ || std::any_of(c.items.begin(), c.items.end(), is_split);

@@ -207,6 +207,7 @@ private:
     bool swarm_told(Span here) const;
     bool doubted_before(Span here) const;
     void some_of_so_many(std::vector<Item>& items) const;
+    static void weight_of_each_box(std::vector<Item>& items);
     bool was_before(const std::vector<Item>& items) const;
     bool names_no_order(const std::vector<Item>& items, std::size_t at) const;
     bool one_each_follows(const std::vector<Item>& items) const;
@@ -240,7 +241,7 @@ private:
     bool one_more_there(const std::vector<Item>& items);
     bool count_goes_on(const std::vector<Item>& items);
     void reach(RawFact& raw, std::uint32_t end);
-    void each_weighed(Candidate c, Span where, std::optional<Day> happened);
+    void each_weighed(Candidate c, const std::vector<Measure>& weights, Span where, std::optional<Day> happened);
     void numbers_beside(const std::vector<Item>& chunked);
     void keep_beside();
     Measure stay_of(const Fact& treatment, Day due) const;
@@ -298,6 +299,7 @@ private:
     std::string surface(const Item& item) const;
     /// `each`, `ea`, `apiece`: as much at every hive.
     bool says_each(const Item& item) const;
+    bool boxes_of_all(std::vector<Item>::const_iterator from, std::vector<Item>::const_iterator to) const;
     /// `another`, `another one`: one more of what was just told.
     bool says_another(const Item& item) const { return item.is("another one") || surface(item) == "another"; }
     std::string_view text() const { return journal_.sources[file_].text(); }
@@ -341,8 +343,11 @@ private:
         bool set = false;
     };
     Last last_;
-    /// What the boxes of the clause weighed, one after the other.
-    std::vector<Measure> weighed_;
+    /// The boxes that came off one after the other in the line, all of them as one choice, and where that is said.
+    BoxChoice off_apart_;
+    std::uint32_t off_apart_at_ = 0;
+    /// The clause that is taken, as written.
+    std::vector<Item> as_written_;
     /// Words with a number that readings pass over, and the hives they were said of.
     std::vector<std::pair<std::vector<Item>, Subject>> beside_;
     /// `shed` of `shed: 6 supers drawn, 3 excluders`, which goes on to the end of its sentence.

@@ -220,14 +220,20 @@ void LineReader::take(Solution solution, std::optional<Day> happened) {
     const std::string lot = solution.candidates.empty() ? std::string{} : solution.candidates.back().fact.lot;
     for (Candidate& c : solution.candidates)
         if (c.fact.kind == Kind::jars && c.fact.lot.empty()) c.fact.lot = lot;
-    const bool apart = solution.candidates.size() == 1 && told_box_by_box(solution.candidates.front().fact, weighed_) && !subject_.several();
-    if (apart) return each_weighed(solution.candidates.front(), solution.spans.front(), happened);
-    for (std::size_t k = 0; k < solution.candidates.size(); ++k) take_one(solution.candidates[k], solution.spans[k], happened);
+    for (std::size_t k = 0; k < solution.candidates.size(); ++k) {
+        const Span where = solution.spans[k];
+        std::vector<Measure> weights;
+        for (const Item& i : as_written_)
+            if (is_mass(i) && i.begin >= where.begin && i.end <= where.end) weights.push_back(i.value);
+        const bool apart = told_box_by_box(solution.candidates[k].fact, weights) && !subject_.several();
+        if (apart) each_weighed(solution.candidates[k], weights, where, happened);
+        else take_one(solution.candidates[k], solution.spans[k], happened);
+    }
 }
 
 /// `2 supers off, 13.5 kg and 12.2 kg`: one after the other, from the top.
-void LineReader::each_weighed(Candidate c, Span where, std::optional<Day> happened) {
-    const std::vector<Measure> weights = weighed_;
+void LineReader::each_weighed(Candidate c, const std::vector<Measure>& weights, Span where, std::optional<Day> happened) {
+    const BoxChoice all = c.fact.count > 1 ? BoxChoice{BoxChoice::By::top_n, Role::super, static_cast<std::uint8_t>(std::min(c.fact.count, 250)), {}} : c.fact.box;
     c.fact.count = -1;
     c.fact.box = {BoxChoice::By::top, Role::super, 0, {}};
     c.fact.assumed |= assumed_order;
@@ -235,6 +241,8 @@ void LineReader::each_weighed(Candidate c, Span where, std::optional<Day> happen
         c.fact.value = weight;
         take_one(c, where, happened);
     }
+    box_ = off_apart_ = all;   // what follows is of them all
+    off_apart_at_ = where.begin;
 }
 
 void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> happened) {

@@ -73,11 +73,16 @@ std::string feed_words(const Fact& f) {
     return std::move(w(f.manner)(free_words("from", f.text))).text();
 }
 
+/// How many as written: `4`, `4-5`, `about 10`.
+std::string many_words(const Fact& f) { return f.count_range.said() ? text_of(f.count_range) : std::to_string(f.count); }
+
+std::string many_of(const Fact& f, std::string_view noun) { return f.count_range.said() ? fmt::format("{} {}s", many_words(f), noun) : plural(f.count, noun); }
+
 std::string cells_words(const Fact& f) {
     if (f.count == 0) return "no queen cells";
     Words w;
-    if (f.count > 0) w(std::to_string(f.count));
-    const bool many = f.count != 1;
+    if (f.count > 0) w(many_words(f));
+    const bool many = f.count != 1 || f.count_range.said();
     if (!f.manner.empty()) {
         w(f.manner)(many ? "cells" : "cell");
         if (f.detail == "sealed") w("capped");
@@ -94,7 +99,7 @@ std::string mites_words(const Fact& f) {
     if (f.value.dimension == Dimension::share) return std::move(w("mites")(text_of(f.value))).text();
     if (f.count >= 0 && f.value.said()) return std::move(w(fmt::format("{}/{}", f.count, number_text(f.value)))(f.detail.empty() ? "mites" : "")).text();
     if (f.count == 0) w("no mites");
-    else w(plural(f.count, "mite"));
+    else w(many_of(f, "mite"));
     if (f.second.said()) w("in")(text_of(f.second));
     return std::move(w).text();
 }
@@ -215,7 +220,7 @@ std::string said_of_lives(const Journal& j, const Fact& f) {
         case Kind::hive_united: return words("united with", other, f.detail.empty() ? "" : "over newspaper");
         case Kind::hive_split: return words("split into", other, frames_given(f), f.detail == "old queen" ? "old queen" : "");
         case Kind::nuc_made: return words("made a nuc into", other, frames_given(f), f.detail == "old queen" ? "old queen" : "");
-        case Kind::swarm_hived: return words("swarm hived as", hive_words(j, f.hive), f.value.said() ? text_of(f.value) : "", free_words("in", f.text));
+        case Kind::swarm_hived: return words("swarm hived as", hive_words(j, f.hive), f.value.said() ? text_of(f.value) : "", free_words(f.manner.empty() ? "in" : f.manner, f.text));
         case Kind::hive_bought: return words("bought hive", j.hive_name(f.hive), free_words("from", f.text));
         case Kind::swarmed: return f.detail == "cast" ? "cast swarmed" : "swarmed";
         default: return {};
@@ -269,10 +274,10 @@ std::string said_of_queen(const Journal& j, const Fact& f) {
         case Kind::queen_clipped: return "queen clipped";
         case Kind::queen_introduced: return words("requeened", f.detail, f.manner, free_words("from", f.text));
         case Kind::queen_mother: return words("mother", other);
-        case Kind::cups: return f.count == 0 ? "no queen cups" : f.detail == "charged" ? plural(f.count, "charged cup") : words(plural(f.count, "queen cup"), f.detail);
+        case Kind::cups: return f.count == 0 ? "no queen cups" : f.detail == "charged" ? many_of(f, "charged cup") : words(many_of(f, "queen cup"), f.detail);
         case Kind::queen_cells: return cells_words(f);
-        case Kind::cells_removed: return words("knocked down", f.count > 0 ? std::to_string(f.count) : "", f.detail, f.count == 1 ? "queen cell" : "queen cells");
-        case Kind::cells_left: return words("left", f.count >= 0 ? std::to_string(f.count) : "", f.detail, f.count == 1 ? "queen cell" : "queen cells");
+        case Kind::cells_removed: return words("knocked down", f.count > 0 ? many_words(f) : "", f.detail, f.count == 1 && !f.count_range.said() ? "queen cell" : "queen cells");
+        case Kind::cells_left: return words("left", f.count >= 0 ? many_words(f) : "", f.detail, f.count == 1 && !f.count_range.said() ? "queen cell" : "queen cells");
         default: return {};
     }
 }

@@ -43,7 +43,7 @@ std::string shape_of(const std::vector<Item>& items) {
 
 bool same_content(const Fact& a, const Fact& b) {
     return a.kind == b.kind && a.hive == b.hive && a.other == b.other && a.yard == b.yard && a.box == b.box && a.box2 == b.box2 &&
-           a.placing == b.placing && a.comb == b.comb && a.frames == b.frames && a.count == b.count && a.value == b.value &&
+           a.placing == b.placing && a.comb == b.comb && a.frames == b.frames && a.count == b.count && a.count_range == b.count_range && a.value == b.value &&
            a.second == b.second && a.detail == b.detail && a.manner == b.manner && a.box_kind == b.box_kind && a.text == b.text && a.at_place == b.at_place &&
            a.lot == b.lot && a.hives == b.hives && a.lots == b.lots;
 }

@@ -62,6 +62,7 @@ std::string_view place_words(Placing p) {
 }
 
 std::string count_text(const Measure& m) {
+    if (m.high == INT64_MAX) return "at least " + number_text(m);
     if (m.about) return "about " + number_text(m);
     const auto whole = [](std::int64_t thousandths) { return std::to_string(thousandths / 1000); };
     const bool range = m.low < m.amount && m.amount < m.high && m.low % 1000 == 0 && m.high % 1000 == 0;

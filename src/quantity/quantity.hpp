@@ -76,6 +76,9 @@ struct Mass {
     Mass& operator-=(Mass b) { return ng -= b.ng, *this; }
 };
 
+/// A count of whole things, not left open: `5`, neither `4-5` nor `about 5` nor `4.5`.
+inline bool is_whole(const Measure& m) { return m.dimension == Dimension::count && m.low == m.high && m.amount % 1000 == 0; }
+
 /// Base-unit size of one `unit`; 0 for units without a fixed size (Fahrenheit).
 std::int64_t unit_size(Unit unit);
 Dimension dimension_of(Unit unit);

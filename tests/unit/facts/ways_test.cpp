@@ -299,7 +299,7 @@ TEST_CASE("colony, queen, food, treatments, mites", "[facts][lines]") {
         {R"(h3 6 seams of bees)", R"(h3 6 seams)"},
         {R"(h3 bees on 8 frames)", R"(h3 8 frames of bees)"},
         {R"(h3 bearding)", R"(h3 bearding)"},
-        {R"(h3 boiling over)", R"(h3 strong)"},
+        {R"(h3 boiling over)", R"(h3 crowded)"},
         // stores
         {R"(h3 plenty of stores)", R"(h3 plenty of stores)"},
         {R"(h3 good stores)", R"(h3 plenty of stores)"},
