@@ -441,6 +441,7 @@ inline constexpr ReadingRow reading_rows[] = {
     {Kind::treatment_on, "on|in|added|+ SUBSTANCE strip#|pad#|tray#? due_out? out? DUE", "", "h3 amitraz strips in, out by 2026-07-15"},
     {Kind::treatment_off, "off|out|taken_off|- SUBSTANCE all? strip#|pad#|tray#?", "", "h3 amitraz strips out"},
     {Kind::treatment_off, "strip#|pad#|tray# off|out|taken_off|-", "", ""},
+    {Kind::treatment_off, "treatment off|out|taken_off|removed|-", "manner=treatment", ""},
     {Kind::mites, "METHOD and? added|seen|returned? SAMPLE mite?", "", "h3 alcohol wash 4/300"},
     {Kind::mites, "METHOD? mite SHARE", "", "h3 mites 2%"},
     {Kind::mites, "mite at SHARE METHOD?", "", ""},

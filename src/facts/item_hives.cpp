@@ -225,6 +225,13 @@ bool Itemiser::done_to_each() const {
     return any([](const Item& i) { return i.what == What::sign || i.has(Class::substance) || i.has(Class::food) || i.is("all") || i.is("on") || i.is("added") || i.is("fed") || i.is("inspected"); });
 }
 
+/// `h5 has cells. A virgin was seen`: the hive called A, or the article? Only after a sentence, and before a thing.
+bool Itemiser::a_or_hive_a() const {
+    if (token(0)->text != "a" || items_.empty() || items_.back().what != What::stop || items_.back().text != ".") return false;
+    const Meaning next = context_.lexicon->find(words_, at_ + 1);
+    return std::any_of(next.words.begin(), next.words.end(), [](const grammar::Word* w) { return w->klass == Class::thing || w->term == "virgin"; });
+}
+
 /// A hive, a list or range of hives, or all of them.
 bool Itemiser::hive() {
     if (bare_hives()) return true;
@@ -241,6 +248,7 @@ bool Itemiser::hive() {
     const bool marked = std::any_of(items_.begin(), items_.end(), [](const Item& i) { return i.is("marked") || i.is("requeened"); });
     const bool her_colour = marked && items_.back().what == What::hives && names_colour(0, length);   // marked the queen in h3 blue
     if (length == 0 || her_colour || colour_of_queen(0, length)) return false;
+    if (length == 1 && a_or_hive_a()) return push(What::unknown, 1).text = name, true;
     const bool generic = symbol(0, "#") || word(0, "hive") || word(0, "hives") || word(0, "colony") || word(0, "colonies");
     Item item;
     item.what = What::hives;

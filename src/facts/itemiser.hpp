@@ -61,6 +61,7 @@ private:
     bool day();
     bool hive();
     bool bare_hives();
+    bool a_or_hive_a() const;
     bool done_to_each() const;
     std::vector<HiveId> numbered_hives(std::size_t& end) const;
     bool label();

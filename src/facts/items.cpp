@@ -32,6 +32,9 @@ namespace {
 constexpr std::array<std::string_view, 21> abbreviations = {
     "no", "c", "ca", "approx", "nr", "fr", "frs", "lb", "lbs", "oz", "vs", "st", "rd", "ave", "q", "mr", "mrs", "dr", "est", "incl", "exc"};
 
+/// The C of `hived as C.`, not the c. of `c. 20 kg`.
+bool one_capital(const Token& t) { return t.text.size() == 1 && !t.raw.empty(); }
+
 bool abbreviated(std::string_view word) {
     return std::find(abbreviations.begin(), abbreviations.end(), word) != abbreviations.end();
 }
@@ -285,7 +288,7 @@ bool Itemiser::other() {
             return true;
         }
         const bool denies = at_ > 0 && words_[at_ - 1] == "no" && !number(1);   // upper half full. no. a third
-        if (t.text == "." && (!t.space_after || (at_ > 0 && !denies && abbreviated(words_[at_ - 1])))) return false;
+        if (t.text == "." && (!t.space_after || (at_ > 0 && !denies && abbreviated(words_[at_ - 1]) && !one_capital(tokens_[at_ - 1])))) return false;
         if (t.text == "~" ) {
             Item& item = push(What::term, 1);
             item.words = {table_row(Class::about, "about")};

@@ -15,6 +15,7 @@ bool all_digits(std::string_view text) {
 /// The singular forms under which a plural may be listed.
 std::vector<std::string> singulars(const std::string& word) {
     std::vector<std::string> forms{word};
+    if (word == "ones") return forms;   // the good ones: not one
     if (word.ends_with("'s")) forms.push_back(word.substr(0, word.size() - 2));
     if (word.size() > 2 && word.ends_with('s')) forms.push_back(word.substr(0, word.size() - 1));
     const auto hisses = [&] { const char c = word[word.size() - 3]; return c == 's' || c == 'x' || c == 'z' || c == 'h' || c == 'o'; };

@@ -105,6 +105,18 @@ void LineReader::plus_goes_on(Clauses& clauses) const {
     }
 }
 
+/// `lagging behind h4, which has 7 frames capped`: h4 has them.
+void LineReader::which_of_the_hive(Clauses& clauses) const {
+    for (std::size_t c = 1; c < clauses.size(); ++c) {
+        const Items& before = clauses[c - 1];
+        const bool names_last = !before.empty() && is_hives(before.back()) && before.back().hives.size() == 1;
+        if (!names_last || clauses[c].empty() || !surface(clauses[c].front()).starts_with("which")) continue;
+        Item hive = before.back();
+        hive.role = Item::Role::none;
+        clauses[c].insert(clauses[c].begin(), std::move(hive));
+    }
+}
+
 /// `2 supers off`, and not `each`: of several hives, from each of them or from all together?
 bool LineReader::boxes_of_all(Items::const_iterator from, Items::const_iterator to) const {
     const auto several = [](const Item& i) { return (i.has(Class::count) && i.word(Class::count)->number > 1) || (bare_number(i) && i.value.amount > 1000); };

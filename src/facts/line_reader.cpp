@@ -65,7 +65,7 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
     subject_ = {};
     subject_.hives = context.hives, subject_.all = context.all, subject_.nuclei = context.nuclei, subject_.but = context.but;
     box_ = {};
-    tail_.clear();
+    tail_.clear(), topic_.clear();
     taken_back_ = shed_headed_ = numbered_ = false;
     lot_of_line_.clear();
     line_yard_ = no_yard, off_apart_ = {};
@@ -251,6 +251,23 @@ void LineReader::weight_of_each_box(std::vector<Item>& items) {
     }
 }
 
+/// `the super was removed by Ann and Tom`: who did it is kept as a remark, so that the rest reads.
+void LineReader::without_the_doer(std::vector<Item>& items) {
+    static constexpr std::array<std::string_view, 19> days = {"january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"};
+    const auto day = [&](const Item& i) { return std::find(days.begin(), days.end(), surface(i)) != days.end(); };
+    const auto name = [&](const Item& i) { const char first = text()[i.begin]; return i.what == What::unknown && first >= 'A' && first <= 'Z' && !day(i); };
+    for (std::size_t i = 1; i + 1 < items.size(); ++i) {
+        if (surface(items[i]) != "by" || !name(items[i + 1])) continue;
+        std::size_t end = i + 2;
+        while (end + 1 < items.size() && items[end].is("and") && name(items[end + 1])) end += 2;
+        const std::vector<Item> doer(items.begin() + static_cast<std::ptrdiff_t>(i), items.begin() + static_cast<std::ptrdiff_t>(end));
+        const Subject now = std::exchange(subject_, {});
+        keep_words(doer, Kind::remark, Reading::Outcome::remark, "");
+        subject_ = now;
+        items.erase(items.begin() + static_cast<std::ptrdiff_t>(i), items.begin() + static_cast<std::ptrdiff_t>(end));
+    }
+}
+
 void LineReader::sentence(std::vector<Item> items) {
     if (corrects(items)) return;
     some_of_so_many(items);
@@ -262,6 +279,8 @@ void LineReader::sentence(std::vector<Item> items) {
     if (!shed_headed_) shed_.clear();
     if (heads_the_line(items)) return;
     without_brackets(items);
+    without_the_doer(items);
+    if (topic_of_each(items)) return;
     const auto queen = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("queen") || i.is("new queen") || i.is("old queen") || i.is("virgin"); });
     queen_at_ = queen == items.end() ? UINT32_MAX : queen->begin;
     head_of_sentence(items);
@@ -270,6 +289,7 @@ void LineReader::sentence(std::vector<Item> items) {
     std::vector<std::vector<Item>> clauses = cut(std::move(items));
     if (tail_.size() > 1) subject_ = {};   // which of the hives named before?
     numbers_among_clauses(clauses);
+    which_of_the_hive(clauses);
     plus_goes_on(clauses);
     one_weight_each(clauses);
     another_hive_begins(clauses);
@@ -672,6 +692,8 @@ void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
         for (Candidate& k : said)
             if (k.fact.value.said()) widen(k.fact.value);
     }
+    const bool so_much = std::any_of(c.written.begin(), c.written.end(), [](const Item& i) { return i.what == What::value || i.what == What::slash; });
+    if (one && c.since && so_much && any_event(ways.front())) return keep_asked(span(c.written), "on which day?", "write the day it was done, for example `super off on 19 July, 12 kg`");
     if (one && c.since && any_event(ways.front())) return keep_words(c.written, Kind::remark, Reading::Outcome::put_out, "since");
     const auto drawn_then = [&](const Solution& s) { return s.candidates.size() == 1 && s.candidates.front().fact.kind == Kind::drawn && s.candidates.front().fact.value.amount == 1000; };
     const bool on_a_day = std::any_of(c.written.begin(), c.written.end(), [&](const Item& i) { return i.what == What::day && surface(i).starts_with("on "); });

@@ -89,6 +89,9 @@ private:
     void numbers_among_clauses(std::vector<std::vector<Item>>& clauses) const;
     bool bare_list(std::vector<Item>& items);
     std::vector<std::vector<Item>> shares_of_the_harvest(std::vector<Item>& items) const;
+    void numbers_after_topic(std::vector<Item>& items, std::size_t from) const;
+    std::vector<Item> told_with_topic(const std::vector<Item>& topic, const std::vector<Item>& told);
+    bool topic_of_each(std::vector<Item>& items);
     void head_of_sentence(std::vector<Item>& items);
     void each_of_the_head(const std::vector<Item>& items);
     void one_there_too(std::vector<std::vector<Item>>& clauses) const;
@@ -207,6 +210,7 @@ private:
     bool swarm_told(Span here) const;
     bool doubted_before(Span here) const;
     void some_of_so_many(std::vector<Item>& items) const;
+    void without_the_doer(std::vector<Item>& items);
     static void weight_of_each_box(std::vector<Item>& items);
     bool was_before(const std::vector<Item>& items) const;
     bool names_no_order(const std::vector<Item>& items, std::size_t at) const;
@@ -225,6 +229,7 @@ private:
     void plans_after_deeds(std::vector<std::vector<Item>>& clauses) const;
     void note_tail(const Clause& c);
     std::vector<std::vector<Item>> cut(std::vector<Item> items) const;
+    void which_of_the_hive(std::vector<std::vector<Item>>& clauses) const;
     void plus_goes_on(std::vector<std::vector<Item>>& clauses) const;
     void one_weight_each(std::vector<std::vector<Item>>& clauses) const;
     bool one_value_each(const std::vector<Item>& items);
@@ -346,6 +351,8 @@ private:
     /// The boxes that came off one after the other in the line, all of them as one choice, and where that is said.
     BoxChoice off_apart_;
     std::uint32_t off_apart_at_ = 0;
+    /// What the hives named after it are told of: `Queens:`.
+    std::vector<Item> topic_;
     /// The clause that is taken, as written.
     std::vector<Item> as_written_;
     /// Words with a number that readings pass over, and the hives they were said of.

@@ -167,7 +167,8 @@ std::string treatment_words(const Fact& f, std::string_view way) {
         return std::move(w).text();
     }
     w(f.detail);
-    if (f.count > 0 || f.detail.empty()) w(f.count > 0 ? plural(f.count, f.manner.empty() ? "strip" : f.manner) : std::string("strips"));
+    if (f.manner == "treatment") w(f.manner);
+    else if (f.count > 0 || f.detail.empty()) w(f.count > 0 ? plural(f.count, f.manner.empty() ? "strip" : f.manner) : std::string("strips"));
     w(way);
     if (f.second.said()) w("for")(text_of(f.second));
     w(free_words("batch", f.text));
