@@ -69,7 +69,8 @@ std::optional<LineReader::Question> LineReader::which_box(const Fact& fact, Span
     if (boxes_unread_ && takes_box_from_before(kind) && !names_super(where)) return Question{"of which super?", "name the super: top, bottom, super 2 or its label"};
     const bool weighed_it = said.find("it weigh") != std::string::npos || said.find("they weigh") != std::string::npos;
     const bool of_what = boxes_unread_ && kind == Kind::hive_weight && !names_hive(last_.items) && (weighed_it || said.find("weigh") == std::string::npos);
-    if (of_what) return Question{"the super, or the hive?", "say what weighed that much, for example `top weighs 15 kg`"};
+    const bool just_on = kind == Kind::hive_weight && !names_hive(last_.items) && said.find("hive") == said.npos && std::any_of(line, out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::super_on; });   // super on, weighs 11 lb
+    if (of_what || just_on) return Question{"the super, or the hive?", "say what weighed that much, for example `top weighs 15 kg`"};
     // top 40% capped, bottom 80%; both full, top 90% capped, bottom a third; not top full, 40% capped, bottom 80%
     const bool full_told = std::any_of(sentence, out_->end(), [&](const RawFact& r) { return r.fact.kind == Kind::full && r.fact.box.by != BoxChoice::By::all && r.fact.box != fact.box; });
     const bool after_capping = sentence != out_->end() && before->fact.kind == Kind::capped && before->fact.box.by != fact.box.by;

@@ -86,6 +86,7 @@ public:
         if (!m.said() || m.low == m.high) return nothing("low"), nothing("high");
         const Measure out = in_machine_unit(m, style_);
         fields_.push_back({"low", number_of(out, out.low)});
+        if (m.high == INT64_MAX) return nothing("high");   // at least so many
         fields_.push_back({"high", number_of(out, out.high)});
     }
     std::vector<Field> take() { return std::move(fields_); }
@@ -125,8 +126,9 @@ std::string time_text(int minute) {
 }
 
 void further(FieldCollector& fields, const Journal& journal, const Fact& fact) {
-    fields.range(fact.value);
-    fields.words("about", fact.value.about ? "yes" : "");
+    const Measure& said = fact.count_range.said() ? fact.count_range : fact.value;
+    fields.range(said);
+    fields.words("about", said.about ? "yes" : "");
     fields.count("of", fact.value.of, 0);
     fields.count("count", count_of(fact), -1);
     if (counts_first(fact))

@@ -74,6 +74,21 @@ TEST_CASE("json gives one object a fact, shares in percent, masses in kilograms"
     CHECK_FALSE(first_of_kind(lines_json(r.journal, june(3), {}, without_refs()), "capped").contains("at"));
 }
 
+TEST_CASE("a count left open keeps its range") {
+    const Read r(small_journal + "h3 4-5 queen cells, at least 6 frames of brood\n", june(3));
+    const auto cells = first_of_kind(lines_json(r.journal, june(3), {}, {}), "queen-cells");
+    CHECK(cells["value"] == 5);
+    CHECK(cells["low"] == 4);
+    CHECK(cells["high"] == 5);
+    const auto brood = first_of_kind(lines_json(r.journal, june(3), {}, {}), "brood");
+    CHECK(brood["value"] == 6);
+    CHECK(brood["low"] == 6);
+    CHECK_FALSE(brood.contains("high"));
+    const std::string lines = lines_text(r.journal, june(3), {}, without_refs());
+    CHECK(holds(lines, "h3 4-5 queen cells\n"));
+    CHECK(holds(lines, "h3 at least 6 frames of brood\n"));
+}
+
 TEST_CASE("jars are counted first and measured second") {
     const Read r("hive h3 at mill: deep, super\n\n2026-06-03 mill\nh3 top off 20 kg\nextracted 12 kg lot A from h3\n"
                  "filled 20 x 454 g lot A\n", june(3));
