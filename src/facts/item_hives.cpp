@@ -110,6 +110,17 @@ HiveId Itemiser::words_and_number(std::size_t next, std::size_t ahead, std::size
     return id;
 }
 
+/// `62F and sunny`, `Sunny, 62F` where a hive is called Sunny; not `sunny calm`, `Sunny: calm`, `Sunny and Creek calm`.
+bool Itemiser::of_the_sky(std::size_t next, std::size_t ahead, const Meaning& meaning) const {
+    const bool weather = std::any_of(meaning.words.begin(), meaning.words.end(), [](const grammar::Word* w) { return w->klass == Class::weather; });
+    if (!weather || next > 0) return false;
+    const bool small = token(0)->raw.empty(), first = ahead == 0 && items_.empty();
+    const std::size_t after = meaning.length, beyond = after + 1;
+    const bool ends = !token(after) || symbol(after, ",") || symbol(after, ".") || (word(after, "and") && token(beyond) && context_.lexicon->find(words_, at_ + beyond).hive == no_hive);
+    const bool warm = token(beyond) && (token(beyond)->type == Token::Type::degrees || token(beyond)->value.dimension == Dimension::temperature);
+    return small ? !first || ends : ends && warm;
+}
+
 /// The hive that starts `ahead` tokens from here; `length` 0 when none does. A name that looks like a
 /// hive and is not known gives no_hive with its `name`.
 HiveId Itemiser::one_hive(std::size_t ahead, std::size_t& length, std::string& name) const {
@@ -143,7 +154,7 @@ HiveId Itemiser::one_hive(std::size_t ahead, std::size_t& length, std::string& n
     const Meaning meaning = context_.lexicon->find(words_, at_ + next);
     // Mill top super, where a hive is called Top
     const bool box_word = std::any_of(meaning.words.begin(), meaning.words.end(), [](const grammar::Word* w) { return w->klass == Class::which; }) && t->raw.empty() && (ahead > 0 || !items_.empty());
-    if (meaning.hive != no_hive && !box_word) {
+    if (meaning.hive != no_hive && !box_word && !of_the_sky(next, ahead, meaning)) {
         // A hive called like a word is meant only when written as a name.
         length = next + meaning.length - ahead;
         name = t->text;

@@ -71,6 +71,7 @@ private:
     bool other();
     bool glued_comb();
     HiveId words_and_number(std::size_t next, std::size_t ahead, std::size_t& length, std::string& name) const;
+    bool of_the_sky(std::size_t next, std::size_t ahead, const Meaning& meaning) const;
     HiveId one_hive(std::size_t ahead, std::size_t& length, std::string& name) const;
     bool hyphenated(std::size_t index) const;
     bool names_colour(std::size_t ahead, std::size_t length) const;

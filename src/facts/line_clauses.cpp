@@ -76,7 +76,9 @@ std::vector<Items> LineReader::cut(Items items) const {
         return items[i].is("and") && (is(i + 1, "calling it") || (i + 1 < items.size() && surface(items[i + 1]) == "it" && is(i + 2, "weighed")));
     };
     for (std::size_t i = 0; i < items.size(); ++i) {
-        if (clause_end(items, i) || gives_reason(items, i) || of_the_one_before(i)) {
+        const auto dated = [](const Item& k) { return k.what == What::day; };
+        const bool today = items[i].is("and") && i + 1 < items.size() && says_today(items[i + 1]) && std::any_of(clauses.back().begin(), clauses.back().end(), dated);   // swarmed Thursday and now queenless
+        if (clause_end(items, i) || gives_reason(items, i) || of_the_one_before(i) || today) {
             if (!clauses.back().empty()) clauses.emplace_back();
             continue;
         }

@@ -279,6 +279,9 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     if (!last_.set) return false;
     const bool denial = std::all_of(last_.items.begin(), last_.items.end(), [](const Item& i) { return i.idle() || i.has(Class::negation); });
     if (denial) return false;   // no, too much brood
+    // super on Sunday, today half full
+    const auto dated = [](const Item& i) { return i.what == What::day; };
+    if (std::any_of(items.begin(), items.end(), [&](const Item& i) { return says_today(i); }) && std::any_of(last_.items.begin(), last_.items.end(), dated)) return false;
     // a second super, top one ready: which, and no place
     const auto the_one = [&](const Item& i) { return i.has(Class::which) && surface(i).ends_with(" one"); };
     if (std::any_of(items.begin(), items.end(), the_one)) return false;

@@ -173,6 +173,9 @@ void LineReader::fit_cells(std::vector<Candidate>& found, const std::vector<Item
     // left one open cell, marked with a pin: the frame it is on
     const auto of_the_queen = [&](const Item& k) { return k.is("queen") || k.is("new queen") || k.is("virgin") || k.has(Class::colour) || surface(k).ends_with("her"); };
     if (told.cells_last && std::none_of(part.begin(), part.end(), of_the_queen)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::queen_marked; });
+    // 3 virgin: no three of them, and not one passed over
+    const bool virgins = std::any_of(part.begin(), part.end(), [&](const Item& k) { return k.is("virgin") && surface(k).ends_with('s'); });
+    if (!virgins) no_reading([](const Candidate& c) { return c.fact.kind == Kind::queen && c.fact.detail == "virgin" && c.fact.count > 1; });
     if (!told.brood) no_reading([](const Candidate& c) { return c.after_brood; });
     // 5 queen cups but none of them had an egg, 5 cups, no eggs in them: of the cups
     if (told.of_the_cells) no_reading([](const Candidate& c) { return c.fact.kind == Kind::eggs || c.fact.kind == Kind::larvae || c.fact.kind == Kind::brood; });

@@ -403,6 +403,12 @@ bool LineReader::no_sentence(const std::vector<Item>& items) {
     return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("last seen"); }) && remark(Reading::Outcome::put_out, "last seen");
 }
 
+/// `today's wash`, `now queenless`: of the day of the visit, whatever day was said before.
+bool LineReader::says_today(const Item& item) const {
+    const std::string said = surface(item);
+    return said == "today" || said == "today's" || said == "now";
+}
+
 /// Takes the words of doubt and the day it happened out of a clause.
 void LineReader::take_doubt_and_day(Clause& c) const {
     const bool date_meant = std::any_of(c.items.begin(), c.items.end(), [](const Item& k) { return k.is("best before"); });
@@ -422,6 +428,8 @@ void LineReader::take_doubt_and_day(Clause& c) const {
         }
         c.items.erase(c.items.begin() + static_cast<std::ptrdiff_t>(i));
     }
+    // pads out two weeks ago and today's wash 1 in 300
+    c.two_days = c.two_days || (c.happened && *c.happened != context_->noted && std::any_of(c.items.begin(), c.items.end(), [&](const Item& i) { return says_today(i); }));
 }
 
 /// The ways a clause reads as it stands, about the line's hives or its own.

@@ -89,6 +89,7 @@ private:
     void numbers_among_clauses(std::vector<std::vector<Item>>& clauses) const;
     bool bare_list(std::vector<Item>& items);
     std::vector<std::vector<Item>> shares_of_the_harvest(std::vector<Item>& items) const;
+    bool hives_by_number(std::vector<Item>& items, std::size_t from) const;
     void numbers_after_topic(std::vector<Item>& items, std::size_t from) const;
     std::vector<Item> told_with_topic(const std::vector<Item>& topic, const std::vector<Item>& told);
     bool topic_of_each(std::vector<Item>& items);
@@ -303,6 +304,7 @@ private:
     /// The item as written, in small letters.
     std::string surface(const Item& item) const;
     /// `each`, `ea`, `apiece`: as much at every hive.
+    bool says_today(const Item& item) const;
     bool says_each(const Item& item) const;
     bool boxes_of_all(std::vector<Item>::const_iterator from, std::vector<Item>::const_iterator to) const;
     /// `another`, `another one`: one more of what was just told.

@@ -110,6 +110,7 @@ std::string queen_words(const Fact& f) {
         {"laying", "queen laying"}, {"not laying", "not laying"}, {"new", "new queen seen"}, {"failing", "queen failing"},
         {"drone layer", "drone layer"}, {"laying workers", "laying workers"}, {"emerged", "queen emerged"}, {"superseded", "superseded"}};
     if (f.detail == "laying" && f.text == "new") return "new queen laying";
+    if (f.detail == "virgin" && f.count > 1) return fmt::format("{} virgins seen", f.count);
     for (const auto& [detail, form] : forms)
         if (f.detail == detail) return std::move(Words{}(form)(f.text)).text();
     return "queen";
