@@ -109,6 +109,26 @@ TEST_CASE("sentences about two hives say what they say alone, or are asked about
             }
 }
 
+TEST_CASE("honey, the yard and a hive side by side keep their own", "[facts][figures]") {
+    constexpr std::array<std::string_view, 26> told = {"extracted 24 kg lot A from h1", "filled 60 x 454 g lot A", "sold 12 x 454 g lot A to the shop", "gave away 3 x 454 g", "kept 2 x 454 g", "moisture 17.6% lot A", "1.2 kg wax",
+        "4 supers foundation in the shed", "spoiled 2 jars", "stocktake 5 kg lot A", "18C", "sunny", "light wind", "lime in bloom", "clover over", "flow heavy", "h3 calm", "h3 super on", "took the top super off h3", "fed h3 2 L 1:1",
+        "h3 6 frames of brood", "h3 queen seen", "2 stings at h3", "h3 swarmed", "sold 4 kg to the baker", "rain"};
+    for (std::string_view x : told) REQUIRE(alone(std::string(x)).size() == 1);
+    for (std::string_view between : {", ", " and ", ". ", "; "})
+        for (std::string_view x : told)
+            for (std::string_view y : told) {
+                if (x == y) continue;
+                const std::string line = std::string(x) + std::string(between) + std::string(y);
+                INFO(line);
+                const Journal journal = test::journal_of(line);
+                std::set<std::string> meant = alone(std::string(x));
+                meant.merge(std::set<std::string>(alone(std::string(y))));
+                const std::set<std::string> found = facts(journal);
+                CHECK(std::includes(meant.begin(), meant.end(), found.begin(), found.end()));
+                CHECK((asked(journal) || found == meant));
+            }
+}
+
 TEST_CASE("a sentence about a list of hives is told of each", "[facts][figures]") {
     for (std::string_view x : sentences) {
         const std::string line = about(x, "h3, h4 and h6");
