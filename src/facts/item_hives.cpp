@@ -75,7 +75,8 @@ std::vector<Token> names_before_dashes(const std::vector<Token>& tokens, const L
         const std::size_t dash = range.text.find(" - ");
         const bool number = range.type == Token::Type::number || range.type == Token::Type::quantity;
         const bool of_hives = i + 1 < tokens.size() && tokens[i + 1].text == ":";   // hive 3 - 5: calm
-        if (!number || dash == range.text.npos || i == 0 || of_hives || !names_one_hive(tokens, i, range.text.substr(0, dash), lexicon)) {
+        const bool named = dash != range.text.npos && !of_hives && (i == 0 ? lexicon.hive(range.text.substr(0, dash)) != no_hive : names_one_hive(tokens, i, range.text.substr(0, dash), lexicon));   // 3 - 7 seams
+        if (!number || !named) {
             out.push_back(range);
             continue;
         }
@@ -213,7 +214,9 @@ std::vector<HiveId> Itemiser::numbered_hives(std::size_t& end) const {
 bool Itemiser::bare_hives() {
     if (!number(0)) return false;
     std::size_t end = 0;
-    const bool box_on = items_.size() > 1 && items_.back().is("on") && (items_[items_.size() - 2].is("super") || items_[items_.size() - 2].is("excluder"));   // drawn super on 4
+    const auto clause = std::find_if(items_.rbegin(), items_.rend(), [](const Item& i) { return i.what == What::stop; }).base();
+    const bool counted = std::any_of(clause, items_.end(), [](const Item& i) { return (i.what == What::value && i.value.amount > 1000) || (i.has(Class::count) && i.word(Class::count)->number > 1); });   // 3 supers on 5
+    const bool box_on = items_.size() > 1 && !counted && items_.back().is("on") && (items_[items_.size() - 2].is("super") || items_[items_.size() - 2].is("excluder"));   // drawn super on 4
     const bool put = !items_.empty() && (items_.back().is("on") || items_.back().is("to") || items_.back().is("in") || items_.back().is("returned")) && (box_on || std::none_of(items_.begin(), items_.end(), counted_in_frames)) &&
                      !(items_.back().is("in") && items_.size() > 1 && items_[items_.size() - 2].what == What::value);   // formic pads on 1, 3 and 6; not brood on 4
     const bool after = put || (!items_.empty() && (items_.back().is("from") || items_.back().is("off")));

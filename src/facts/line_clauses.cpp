@@ -23,7 +23,7 @@ using Clauses = std::vector<Items>;
 bool clause_end(const Items& items, std::size_t at) {
     const Item& i = items[at];
     if (i.what != What::stop) return false;
-    const bool per_day = i.text == "/" && at > 0 && at + 1 < items.size() && bare_number(items[at - 1]) && items[at + 1].what == What::unknown && items[at + 1].text == "day";
+    const bool per_day = i.text == "/" && at > 0 && at + 1 < items.size() && items[at - 1].what == What::value && items[at + 1].what == What::unknown && (items[at + 1].text == "day" || items[at + 1].text == "d" || items[at + 1].text == "week");   // 3/day, 2.8 kg/day
     const bool per_hour = i.text == "/" && at > 0 && at + 1 < items.size() && items[at - 1].what == What::unknown && items[at + 1].what == What::unknown && ((items[at - 1].text == "km" && items[at + 1].text == "h") || (items[at - 1].text == "m" && items[at + 1].text == "s"));
     if (per_day || per_hour) return false;
     const bool sample = i.text == "/" && at > 0 && at + 1 < items.size() && items[at - 1].is("mite") && bare_number(items[at + 1]);   // 6 mites/300

@@ -173,6 +173,9 @@ void LineReader::fit_cells(std::vector<Candidate>& found, const std::vector<Item
     // left one open cell, marked with a pin: the frame it is on
     const auto of_the_queen = [&](const Item& k) { return k.is("queen") || k.is("new queen") || k.is("virgin") || k.has(Class::colour) || surface(k).ends_with("her"); };
     if (told.cells_last && std::none_of(part.begin(), part.end(), of_the_queen)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::queen_marked; });
+    // left 1 cell, marked with a pin: the frame
+    const bool marked_with = std::any_of(part.begin(), part.end(), [](const Item& k) { return k.is("with"); }) && colour == part.end() && std::none_of(part.begin(), part.end(), of_the_queen);
+    if (marked_with) no_reading([](const Candidate& c) { return c.fact.kind == Kind::queen_marked; });
     // 3 virgin: no three of them, and not one passed over
     const bool virgins = std::any_of(part.begin(), part.end(), [&](const Item& k) { return k.is("virgin") && surface(k).ends_with('s'); });
     if (!virgins) no_reading([](const Candidate& c) { return c.fact.kind == Kind::queen && c.fact.detail == "virgin" && c.fact.count > 1; });
@@ -215,6 +218,10 @@ void LineReader::fit_boxes(std::vector<Candidate>& found, const std::vector<Item
     // top super off 2 frames of stores
     const auto box_off = std::adjacent_find(part.begin(), part.end(), [](const Item& a, const Item& b) { return (a.what == What::box || is_super(a)) && (b.is("off") || b.is("taken off")); });
     if (box_off != part.end()) no_reading([](const Candidate& c) { return c.fact.kind == Kind::frames_off; });
+    // super off, 11 kg honey: one super, where `honey off` is all of them
+    const auto one_super = [&](const Item& k) { return k.is("super") && !k.counted && !surface(k).ends_with('s'); };
+    const auto off = [](const Candidate& c) { return c.fact.kind == Kind::super_off && c.fact.box.by != BoxChoice::By::all; };
+    if (std::any_of(part.begin(), part.end(), one_super) && std::any_of(found.begin(), found.end(), off)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::super_off && c.fact.box.by == BoxChoice::By::all; });
     // 3 supers on now: a count
     const auto tells_total = [&](const Item& i) { const std::string said = surface(i); return said == "now" || said == "total" || said == "in total" || said == "altogether" || said == "still"; };
     const bool counted = std::any_of(found.begin(), found.end(), [](const Candidate& c) { return c.fact.kind == Kind::super_count; });

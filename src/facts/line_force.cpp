@@ -145,9 +145,20 @@ std::size_t LineReader::governed_to(const std::vector<std::vector<Item>>& clause
         while (end < clauses.size() && !done(clauses[end]) && !(because.starts_with("need") && why_it_needs(clauses[end]))) ++end;
         return end;
     }
-    if (todo || !wishful(because)) return clauses.size();
     std::string why;
     bool other = false;
+    // h4 oxalic in December if broodless, h5 queenright, eggs seen: what was seen at another hive
+    const std::vector<Item>& plan = clauses[at];
+    const bool condition = !plan.empty() && plan.front().has(Class::condition);
+    const auto another_seen = [&](const std::vector<Item>& c) {
+        const bool begins = c.size() > 1 && is_hives(c.front()) && c.front().role == Item::Role::none && any_hive(plan);
+        return begins && std::none_of(plan.begin(), plan.end(), [&](const Item& i) { return i.what == What::hives && i.hives == c.front().hives; }) && seen_by_itself(part_of(c, 1, c.size()));
+    };
+    if (todo && !condition) {
+        while (end < clauses.size() && !(another_seen(clauses[end]) && !governed(clauses, end, why, other))) ++end;
+        return end;
+    }
+    if (todo || !wishful(because)) return clauses.size();
     while (end < clauses.size() && !(governed(clauses, end, why, other) && other)) ++end;
     return end;
 }

@@ -40,6 +40,36 @@ void drop(std::vector<Item>& items, std::size_t from, std::size_t n) {
 
 }  // namespace
 
+/// `all fed 2 L, not h3`: what the clause before told is not told of these. True when the clause says only that.
+bool LineReader::not_at_these(const std::vector<Item>& items) {
+    std::vector<HiveId> left_out;
+    bool denied = false;
+    for (const Item& i : items) {
+        denied = denied || (i.has(Class::negation) && surface(i) == "not");
+        if (i.what == What::hives && i.role == Item::Role::none && i.unknown_hives.empty()) left_out.insert(left_out.end(), i.hives.begin(), i.hives.end());
+        else if (!i.idle() && !i.has(Class::negation) && i.what != What::stop && !i.is("and") && !i.is("but")) return false;
+    }
+    if (!denied || left_out.empty() || before_clause_ >= out_->size() || before_clause_ < first_of_line_) return false;
+    const auto here = [&](HiveId h) { return std::find(left_out.begin(), left_out.end(), h) != left_out.end(); };
+    const auto told_of_more = [&](const RawFact& r) {
+        const auto among = static_cast<std::size_t>(std::count_if(r.hives.begin(), r.hives.end(), here));
+        return r.all || (among == left_out.size() && among < r.hives.size());
+    };
+    const auto told = out_->begin() + static_cast<std::ptrdiff_t>(before_clause_);
+    const auto told_here = [&](const RawFact& r) { return r.all || r.rest || r.both || std::any_of(r.hives.begin(), r.hives.end(), here); };
+    const bool of_others = std::none_of(told, out_->end(), told_here);   // h3 calm, not h4
+    if (!of_others && !std::all_of(told, out_->end(), told_of_more)) return keep_asked(span(items), "not what?", "write a line for each hive"), true;
+    for (auto raw = told; raw != out_->end() && !of_others; ++raw) {
+        if (raw->all) raw->but.insert(raw->but.end(), left_out.begin(), left_out.end());
+        else std::erase_if(raw->hives, here);
+    }
+    const Subject now = std::exchange(subject_, {});
+    subject_.hives = left_out;
+    keep_words(items, Kind::remark, Reading::Outcome::remark, "");
+    subject_ = now;
+    return true;
+}
+
 bool LineReader::says_group(const Item& i) const { return i.what == What::term && (group_word(surface(i)) || (i.is("all but") && surface(i).starts_with("everything"))); }
 
 bool LineReader::says_hives(const Item& i) const {

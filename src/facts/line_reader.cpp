@@ -268,8 +268,18 @@ void LineReader::without_the_doer(std::vector<Item>& items) {
     }
 }
 
+/// `h1 h2 drop 6 in 7 days and 14 in 7 days`: the days said once, after both numbers.
+void LineReader::days_said_twice(std::vector<Item>& items) {
+    const auto so_long = [&](std::size_t i) { return i + 1 < items.size() && (items[i].is("in") || items[i].is("over")) && items[i + 1].what == What::value && items[i + 1].value.dimension == Dimension::duration; };
+    for (std::size_t i = 0; i + 6 < items.size(); ++i) {
+        const bool twice = bare_number(items[i]) && so_long(i + 1) && items[i + 3].is("and") && bare_number(items[i + 4]) && so_long(i + 5) && items[i + 2].value == items[i + 6].value;
+        if (twice) items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 1, items.begin() + static_cast<std::ptrdiff_t>(i) + 3);
+    }
+}
+
 void LineReader::sentence(std::vector<Item> items) {
     if (corrects(items)) return;
+    days_said_twice(items);
     some_of_so_many(items);
     fed_with(items);
     weight_of_each_box(items);
@@ -319,6 +329,7 @@ void LineReader::sentence(std::vector<Item> items) {
             withdraw(clauses[c], before_clause_);
             continue;
         }
+        if (not_at_these(clauses[c])) continue;
         if (const std::size_t shares = shares_in_turn(clauses, c)) {
             c += shares - 1;
             continue;

@@ -77,6 +77,7 @@ private:
     void strangers_in_the_list(std::vector<Item>& items);
     void head(std::vector<Item>& items, const std::vector<Token>& tokens);
     void sentence(std::vector<Item> items);
+    bool not_at_these(const std::vector<Item>& items);
     bool denies_the_number(const std::vector<std::vector<Item>>& clauses, std::size_t at) const;
     bool goes_over_to(const std::vector<Item>& items);
     void deed_before_sentences(std::vector<std::vector<Item>>& sentences) const;
@@ -212,6 +213,7 @@ private:
     bool doubted_before(Span here) const;
     void some_of_so_many(std::vector<Item>& items) const;
     void without_the_doer(std::vector<Item>& items);
+    static void days_said_twice(std::vector<Item>& items);
     static void weight_of_each_box(std::vector<Item>& items);
     bool was_before(const std::vector<Item>& items) const;
     bool names_no_order(const std::vector<Item>& items, std::size_t at) const;
