@@ -199,7 +199,7 @@ inline constexpr Word words[] = {
     {"good", Class::state, "good|best|tight|wall to wall|compact|lovely|nice|great|excellent|solid|gd|tidy|neat"},
     {"poor", Class::state, "poor|spotty|patchy|scattered|shotgun|pepperpot|pepper pot|pepper-pot|bad|shocking|awful|terrible|dreadful"},
     {"packed", Class::state, "packed|jam packed|crammed|bursting|heaving|chock-a-block with bees|busting|busting out|rammed|jammed wi bees|jammed with bees|heaving with bees|chocker with bees|bursting at the seams|busting at the seams|bursting with bees|stuffed with bees|overflowing with bees|plugged with bees|plugged w bees"},
-    {"crowded", Class::state, "crowded|congested|boiling over|boiled over|boiling over with bees|tight for room|short of room|wall to wall bees|tight for space|short of space|running out of room|out of room"},
+    {"crowded", Class::state, "crowded|congested|no room left|out of space|boiling over|boiled over|boiling over with bees|tight for room|short of room|wall to wall bees|tight for space|short of space|running out of room|out of room"},
     {"backfilled", Class::state, "backfilled|backfilling|back filling|back filled|honey bound|honeybound|clogged|clogged with nectar|clogged w nectar|plugged with nectar|plugged w nectar|getting plugged|getting plugged with nectar|getting plugged w nectar|nectar bound|plugged up|clogged up"},
     {"roomy", Class::state, "roomy|plenty of room|room to spare"},
     {"bearding", Class::state, "bearding|beard|hanging out"},

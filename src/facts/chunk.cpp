@@ -567,6 +567,7 @@ void chunk(std::vector<Item>& items, const ItemContext& context) {
     frames_out_of(items);
     shares_of_frames(items);
     jars(items);
+    comb_after_super(items);
     thirds(items);
     kinds_as_supers(items);
     the_last_one(items);

@@ -58,6 +58,16 @@ void thirds(Items& items) {
     }
 }
 
+void comb_after_super(Items& items) {
+    for (std::size_t i = 0; i + 2 < items.size(); ++i) {
+        const bool comb = picks(items[i]) && items[i + 1].has(Class::combing) && !items[i + 1].counted && is_super(items[i + 2]);
+        if (!comb || !adds(items) || choice_of(items[i]).value_or(BoxChoice{}).by != BoxChoice::By::number) continue;
+        items[i + 2].begin = items[i + 1].begin;
+        items[i + 1].begin = items[i + 1].end = items[i + 2].end;
+        std::swap(items[i + 1], items[i + 2]);
+    }
+}
+
 void kinds_as_supers(Items& items) {
     const auto has = [&](std::string_view term) { return std::any_of(items.begin(), items.end(), [&](const Item& i) { return i.is(term); }); };
     const bool frames = has("frame") && (has("drawn") || has("capped"));   // medium 4 frames drawn

@@ -11,6 +11,8 @@ bool is_count(const Item& item);
 /// The x of `40 x 454 g`.
 bool times_sign(const Item& item);
 
+/// `second drawn super on`: the second super, of drawn comb.
+void comb_after_super(std::vector<Item>& items);
 /// A third super is the third one; a third of it is a share.
 void thirds(std::vector<Item>& items);
 /// `the medium is nearly full`: the super; `a second medium on`: one more of that kind.

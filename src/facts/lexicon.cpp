@@ -1,6 +1,7 @@
 #include "facts/lexicon.hpp"
 
 #include <algorithm>
+#include <array>
 
 #include "facts/tokens.hpp"
 
@@ -253,7 +254,9 @@ bool slip(std::string_view said, std::string_view known) {
 }  // namespace
 
 std::string Lexicon::nearest(std::string_view lower_word) const {
-    if (lower_word.size() < 4) return {};
+    // words of every day that are near a word of the trade and no slip of it
+    static constexpr std::array<std::string_view, 14> no_slips = {"having", "patch", "draw", "place", "room", "settling", "cleaned", "socks", "supplied", "followers", "house", "likely", "nicely", "running"};
+    if (lower_word.size() < 4 || std::find(no_slips.begin(), no_slips.end(), lower_word) != no_slips.end()) return {};
     std::string best;   // the longest, for more letters are lost than put in (caped: capped, not capd); then the first of the alphabet
     const auto likelier = [&](const std::string& known) { return best.empty() || known.size() > best.size() || (known.size() == best.size() && known < best); };
     const auto look_at = [&](const std::string& first, const std::vector<Entry>& entries) {

@@ -380,7 +380,12 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     journal_.readings.resize(last_.readings);
     journal_.diagnostics.resize(last_.diagnostics);
     as_written_ = written;
+    // calm, wash on h5, 6/300: of that hive, and not of all the line is about
+    const auto named = std::find_if(written.begin(), written.end(), [](const Item& i) { return is_hives(i) && i.role == Item::Role::none; });
+    const Subject now = subject_;
+    if (told_last == Kind::remark && named != written.end() && named->unknown_hives.empty() && subject_.several()) subject_ = {}, subject_.hives = named->hives;
     take(std::move(ways.front()), happened);
+    subject_ = now;
     last_.items = written;
     before_clause_ = last_.out;
     return true;

@@ -154,8 +154,13 @@ std::size_t LineReader::governed_to(const std::vector<std::vector<Item>>& clause
         const bool begins = c.size() > 1 && is_hives(c.front()) && c.front().role == Item::Role::none && any_hive(plan);
         return begins && std::none_of(plan.begin(), plan.end(), [&](const Item& i) { return i.what == What::hives && i.hives == c.front().hives; }) && seen_by_itself(part_of(c, 1, c.size()));
     };
+    // next time clip her, second drawn super added: done
+    const auto added = [&](const std::vector<Item>& c) {
+        static constexpr std::array<std::string_view, 7> ends = {"added", "given", "removed", "fitted", "put on", "taken off", "replaced"};
+        return c.size() > 1 && c.back().has(Class::done) && std::find(ends.begin(), ends.end(), surface(c.back())) != ends.end() && reads(c);
+    };
     if (todo && !condition) {
-        while (end < clauses.size() && !(another_seen(clauses[end]) && !governed(clauses, end, why, other))) ++end;
+        while (end < clauses.size() && !((another_seen(clauses[end]) || added(clauses[end])) && !governed(clauses, end, why, other))) ++end;
         return end;
     }
     if (todo || !wishful(because)) return clauses.size();

@@ -137,6 +137,7 @@ std::optional<LineReader::Question> LineReader::question_about(const Candidate& 
     // h5 united with n1: which of the two lives on?
     const auto nucleus = [&](HiveId h) { return h != no_hive && journal_.hives[static_cast<std::size_t>(h)].nucleus; };
     if (c.fact.kind == Kind::hive_united && nucleus(c.fact.other) && subject_.hives.size() == 1 && !nucleus(subject_.hives.front())) return Question{"which of the two lives on?", "write `n1 united with h5` where the nucleus went into the hive"};
+    if (grammar::reading_rows[c.row].pattern == "PLANT strong|heavy") return Question{"the flow from it, or the bloom?", "write `flow heavy, lime`, or `lime in full bloom`"};
     if (const auto asked = which_honey(c)) return asked;
     if (const auto asked = which_colony(c.fact)) return asked;
     if (const auto asked = which_box(c.fact, where)) return asked;

@@ -72,16 +72,40 @@ bool is_ratio(const std::vector<Token>& t, std::size_t i) {
     return (says(i, "one", "1") || says(i, "two", "2")) && is_word(t, i + 1, "to") && says(i + 2, "one", "1");
 }
 
-/// `forty-eight`, `twenty four`: the number, and how many tokens it takes; 0 when none is said.
-std::size_t compound_number(const std::vector<Token>& t, std::size_t i, std::string& digits) {
-    static constexpr std::array<std::string_view, 8> tens = {"twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"};
-    static constexpr std::array<std::string_view, 9> ones = {"one", "two", "three", "four", "five", "six", "seven", "eight", "nine"};
-    const std::size_t second = is_hyphen(t, i + 1) ? i + 2 : i + 1;
-    for (std::size_t ten = 0; ten < tens.size(); ++ten)
-        for (std::size_t one = 0; one < ones.size(); ++one)
-            if (is_word(t, i, tens[ten]) && is_word(t, second, ones[one])) return digits = std::to_string((ten + 2) * 10 + one + 1), second - i + 1;
+/// A word of `list` at `i`: its place in it counted from 1, 0 when it is none.
+template <std::size_t n> int place_in(const std::array<std::string_view, n>& list, const std::vector<Token>& t, std::size_t i) {
+    for (std::size_t k = 0; k < n; ++k)
+        if (is_word(t, i, list[k])) return static_cast<int>(k) + 1;
     return 0;
 }
+
+constexpr std::array<std::string_view, 9> ones = {"one", "two", "three", "four", "five", "six", "seven", "eight", "nine"};
+
+/// `forty-eight`, `twenty four`, `thirty`, `eighteen`: from thirteen to ninety-nine; 0 tokens when it is none.
+std::size_t tens_and_ones(const std::vector<Token>& t, std::size_t i, int& number) {
+    static constexpr std::array<std::string_view, 7> teens = {"thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen"};
+    static constexpr std::array<std::string_view, 8> tens = {"twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"};
+    if (const int teen = place_in(teens, t, i); teen > 0) return number = teen + 12, 1;
+    const int ten = place_in(tens, t, i);
+    if (ten == 0) return 0;
+    const std::size_t second = is_hyphen(t, i + 1) ? i + 2 : i + 1;
+    const int one = place_in(ones, t, second);
+    number = (ten + 1) * 10 + one;
+    return one > 0 ? second - i + 1 : 1;
+}
+
+/// `three hundred`, `a hundred and twenty`, `forty-eight`: the number, and how many tokens it takes; 0 when none is said.
+std::size_t compound_number(const std::vector<Token>& t, std::size_t i, std::string& digits) {
+    int number = 0;
+    const int hundreds = is_word(t, i + 1, "hundred") ? (is_word(t, i, "a") ? 1 : place_in(ones, t, i)) : 0;
+    std::size_t used = tens_and_ones(t, i + (hundreds > 0 ? (is_word(t, i + 2, "and") ? 3 : 2) : 0), number);
+    if (hundreds > 0) used += used > 0 && is_word(t, i + 2, "and") ? 3 : 2;
+    if (used > 0) digits = std::to_string(hundreds * 100 + number);
+    return used;
+}
+
+/// `and a half` at `i`.
+bool and_a_half(const std::vector<Token>& t, std::size_t i) { return is_word(t, i, "and") && is_word(t, i + 1, "a") && is_word(t, i + 2, "half"); }
 
 }  // namespace
 
@@ -148,6 +172,22 @@ std::vector<Token> amounts_in_words(const std::vector<Token>& tokens) {
         }
         std::string digits;
         std::size_t used = compound_number(tokens, i, digits);
+        if (used > 0 && (is_word(tokens, i + used, "degrees") || is_word(tokens, i + used, "deg"))) {
+            put(digits + " degrees", i, i + used);
+            i += used;
+            continue;
+        }
+        // fourteen and a half kilos, three and a half frames
+        std::string ones_said;
+        const std::size_t counted = used > 0 ? used : number_at(tokens, i, ones_said);
+        const std::string whole = used > 0 ? digits : ones_said;
+        if (counted > 0 && !is_word(tokens, i, "a") && whole.find('.') == std::string::npos && and_a_half(tokens, i + counted)) {
+            const std::size_t last = i + counted + 2;
+            const bool unit = is_unit(tokens, last + 1);
+            put(whole + ".5" + (unit ? " " + tokens[last + 1].text : ""), i, unit ? last + 1 : last);
+            i = unit ? last + 1 : last;
+            continue;
+        }
         if (used > 0 && !is_unit(tokens, i + used)) {
             put(digits, i, i + used - 1);
             i += used - 1;
@@ -164,8 +204,9 @@ std::vector<Token> amounts_in_words(const std::vector<Token>& tokens) {
             out.push_back(tokens[i]);
             continue;
         }
-        put(digits + ' ' + (tokens[unit].text.starts_with("pounder") ? "lb" : tokens[unit].text), i, unit);
-        i = unit;
+        const bool half_more = is_unit(tokens, unit) && digits.find('.') == std::string::npos && and_a_half(tokens, unit + 1);   // a litre and a half
+        put(digits + (half_more ? ".5 " : " ") + (tokens[unit].text.starts_with("pounder") ? "lb" : tokens[unit].text), i, half_more ? unit + 3 : unit);
+        i = half_more ? unit + 3 : unit;
     }
     return out;
 }
