@@ -384,6 +384,16 @@ void with_what(Items& items) {
     }
 }
 
+/// `cut out 4 of the queen cells`: four of them.
+void some_of_the_cells(Items& items) {
+    for (std::size_t i = 0; i + 2 < items.size(); ++i) {
+        const std::size_t noun = i + 2 + (items[i + 2].has(Class::filler) ? 1 : 0);
+        const auto cells = [](const Item& k) { return k.is("queen cell") || k.is("cell") || k.is("swarm cell") || k.is("open cell") || k.is("sealed cell") || k.is("cup"); };
+        const bool some = (is_count(items[i]) || items[i].has(Class::count)) && items[i + 1].is("of") && noun < items.size() && cells(items[noun]) && !items[noun].counted;
+        if (some) items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 1, items.begin() + static_cast<std::ptrdiff_t>(noun));
+    }
+}
+
 /// `3 cups with eggs`: charged.
 void cups_with_eggs(Items& items) {
     const auto cups = [](const Item& i) { return i.is("cup") || i.is("queen cell") || i.is("open cell"); };
@@ -544,6 +554,7 @@ bool countable(const Item& item) {
 
 void chunk(std::vector<Item>& items, const ItemContext& context) {
     nows(items);
+    some_of_the_cells(items);
     cups_with_eggs(items);
     counted_frames(items);
     by_the_clock(items);

@@ -84,6 +84,11 @@ std::vector<Item> without_hives(std::vector<Item> items) {
     return items;
 }
 
+bool one_does(const std::string& verb) {
+    static constexpr std::array<std::string_view, 9> verbs = {"is", "was", "has", "had", "looks", "seems", "needs", "got", "feels"};
+    return std::find(verbs.begin(), verbs.end(), verb) != verbs.end();
+}
+
 Item of_the_unit(Item number, const Item& last) {
     if (!bare_number(number) || last.what != What::value || last.value.unit == Unit::piece) return number;
     number.value = measure(number.text, last.value.unit).value_or(number.value);

@@ -180,7 +180,7 @@ bool Itemiser::names_colour(std::size_t ahead, std::size_t length) const {
 /// `marked blue`, `white queen`, where a hive is called Blue or White: the colour is meant.
 bool Itemiser::colour_of_queen(std::size_t ahead, std::size_t length) const {
     if (!names_colour(ahead, length)) return false;
-    const bool before = ahead == 0 && !items_.empty() && (items_.back().is("marked") || items_.back().is("queen") || items_.back().is("requeened"));
+    const bool before = ahead == 0 && !items_.empty() && (items_.back().is("marked") || items_.back().is("queen") || items_.back().is("requeened") || items_.back().is("pollen"));
     static constexpr std::array<std::string_view, 10> after = {"sky", "skies", "queen", "dot", "spot", "disc", "marked", "q", "paint", "pollen"};
     return before || std::any_of(after.begin(), after.end(), [&](std::string_view w) { return word(ahead + 1, w); });
 }
@@ -214,9 +214,7 @@ std::vector<HiveId> Itemiser::numbered_hives(std::size_t& end) const {
 bool Itemiser::bare_hives() {
     if (!number(0)) return false;
     std::size_t end = 0;
-    const auto clause = std::find_if(items_.rbegin(), items_.rend(), [](const Item& i) { return i.what == What::stop; }).base();
-    const bool counted = std::any_of(clause, items_.end(), [](const Item& i) { return (i.what == What::value && i.value.amount > 1000) || (i.has(Class::count) && i.word(Class::count)->number > 1); });   // 3 supers on 5
-    const bool box_on = items_.size() > 1 && !counted && items_.back().is("on") && (items_[items_.size() - 2].is("super") || items_[items_.size() - 2].is("excluder"));   // drawn super on 4
+    const bool box_on = items_.size() > 1 && items_.back().is("on") && (items_[items_.size() - 2].is("super") || items_[items_.size() - 2].is("excluder"));   // drawn super on 4
     const bool put = !items_.empty() && (items_.back().is("on") || items_.back().is("to") || items_.back().is("in") || items_.back().is("returned")) && (box_on || std::none_of(items_.begin(), items_.end(), counted_in_frames)) &&
                      !(items_.back().is("in") && items_.size() > 1 && items_[items_.size() - 2].what == What::value);   // formic pads on 1, 3 and 6; not brood on 4
     const bool after = put || (!items_.empty() && (items_.back().is("from") || items_.back().is("off")));

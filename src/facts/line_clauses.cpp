@@ -78,7 +78,8 @@ std::vector<Items> LineReader::cut(Items items) const {
     for (std::size_t i = 0; i < items.size(); ++i) {
         const auto dated = [](const Item& k) { return k.what == What::day; };
         const bool today = items[i].is("and") && i + 1 < items.size() && says_today(items[i + 1]) && std::any_of(clauses.back().begin(), clauses.back().end(), dated);   // swarmed Thursday and now queenless
-        if (clause_end(items, i) || gives_reason(items, i) || of_the_one_before(i) || today) {
+        const bool there = items[i].is("and") && i + 1 < items.size() && surface(items[i + 1]).starts_with("there");   // the queen was gone and there were no eggs
+        if (clause_end(items, i) || gives_reason(items, i) || of_the_one_before(i) || today || there) {
             if (!clauses.back().empty()) clauses.emplace_back();
             continue;
         }

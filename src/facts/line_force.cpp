@@ -137,7 +137,7 @@ std::size_t LineReader::governed_to(const std::vector<std::vector<Item>>& clause
     };
     // want a super, gave each one: done
     const auto done = [&](const std::vector<Item>& c) {
-        static constexpr std::array<std::string_view, 8> past = {"gave", "gave it", "gave them", "gave her", "took", "added", "fed", "pulled"};
+        static constexpr std::array<std::string_view, 10> past = {"put", "put on", "gave", "gave it", "gave them", "gave her", "took", "added", "fed", "pulled"};
         const auto first = std::find_if(c.begin(), c.end(), [](const Item& i) { return !i.idle() && !i.has(Class::link); });
         return first != c.end() && std::find(past.begin(), past.end(), surface(*first)) != past.end();
     };

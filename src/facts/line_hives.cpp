@@ -140,6 +140,9 @@ std::vector<Item> LineReader::exception_at_the_end(std::vector<Item>& items) {
 
 /// `h1 - super full. h2 - super half full. h3, cut comb super on`: each sentence with the hive it is about.
 void LineReader::head_of_sentence(std::vector<Item>& items) {
+    // hived it as s1; 3 left with 2 sealed cells
+    const bool of_one = items.size() > 2 && out_->size() > first_of_line_ && called_by_number(items[0]) != no_hive && ((items[1].is("left") && items[2].is("with")) || one_does(surface(items[1])));
+    if (of_one) take_as_hive(items[0]);
     if (!headed_ || items.size() < 3 || items[0].what != What::hives || items[0].role != Item::Role::none || !(stop(items[1], "-") || stop(items[1], ","))) return;
     subject_ = {};
     subject_.hives = items[0].hives, subject_.unknown = items[0].unknown_hives;

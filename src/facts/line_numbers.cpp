@@ -22,12 +22,6 @@ bool tells_how_it_is(const Item& i) {
     return i.what == What::term && !i.counted && std::any_of(states.begin(), states.end(), [&](std::string_view s) { return i.is(s); });
 }
 
-/// Goes with one hive, not with a number of them.
-bool one_does(const std::string& verb) {
-    static constexpr std::array<std::string_view, 9> verbs = {"is", "was", "has", "had", "looks", "seems", "needs", "got", "feels"};
-    return std::find(verbs.begin(), verbs.end(), verb) != verbs.end();
-}
-
 /// More is said than how many are so: not `2 strong`, nor `2 strong, 1 weak`.
 bool no_tally(const std::vector<Item>& items) {
     bool more = false;
@@ -143,8 +137,9 @@ void LineReader::numbers_of_hives(std::vector<Item>& items) const {
     for (std::size_t i = 1; i < items.size(); ++i) {
         const bool ends = i + 1 == items.size() || items[i + 1].what == What::stop;
         const bool sampled = !ends && items[i + 1].what == What::slash && items[i + 1].m >= 50;
+        const bool given = !ends && (items[i - 1].is("fed") || items[i - 1].is("added")) && items[i + 1].what == What::value && (items[i + 1].value.dimension == Dimension::volume || items[i + 1].value.dimension == Dimension::mass);   // fed 4 a litre
         const bool left_out = items[i - 1].is("all but") && (ends || !may_count(items, i));
-        if ((sampled || left_out) && called_by_number(items[i]) != no_hive) take_as_hive(items[i]);
+        if ((sampled || left_out || given) && called_by_number(items[i]) != no_hive) take_as_hive(items[i]);
     }
 }
 
@@ -230,7 +225,8 @@ bool LineReader::bare_hives(std::vector<Item>& items) const {
         const bool preposition = before.is("off") || before.is("from") || before.is("of") || before.is("on") || before.is("across") || before.is("to") || before.is("into") || before.is("with") || before.is("in");
         const bool ends = i + 1 == items.size() || items[i + 1].what == What::hives || items[i + 1].has(Class::preposition) || items[i + 1].has(Class::link) || items[i + 1].is("newspaper");
         const bool days = before.is("in") && std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::method) || k.is("mite"); });   // drop 12 in 4
-        if (days || !ends || !(preposition || before.has(Class::done))) continue;
+        const bool counts = before.is("left") || (before.is("cells removed") && !before.is("taken off")) || (i + 1 < items.size() && items[i + 1].is("of"));   // knocked down 4 of the cells and left 2
+        if (days || counts || !ends || !(preposition || before.has(Class::done))) continue;
         const HiveId id = lexicon_.hive(std::to_string(number.value.amount / 1000));
         if (id == no_hive) continue;
         number.what = What::hives;

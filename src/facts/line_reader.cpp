@@ -218,7 +218,8 @@ void LineReader::fed_with(std::vector<Item>& items) {
     for (std::size_t i = static_cast<std::size_t>(fed - items.begin()) + 1; i + 1 < items.size(); ++i) {
         const Item& next = items[i + 1];
         const bool food = next.has(Class::food) || next.what == What::ratio || (next.what == What::value && (next.value.dimension == Dimension::volume || next.value.dimension == Dimension::mass));
-        if (items[i].is("with") && food) items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+        const bool at = items[i].is("at") && is_mass(next);   // came off at 41 lb
+        if ((items[i].is("with") && food) || at) items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
     }
 }
 

@@ -49,7 +49,7 @@ TEST_CASE("a topic said once before hives called by number", "[facts]") {
     waxtab::test::check_lines({
         {R"(Inspected 1 to 6. Queens: 1, 4 and 5 seen, 2 not but eggs, 3 and 6 not looked for.)", R"(hive 1 inspected | hive 2 inspected | hive 3 inspected | hive 4 inspected | hive 5 inspected | hive 6 inspected | hive 1 queen seen | hive 4 queen seen | hive 5 queen seen | hive 2 queen not seen | hive 2 eggs seen | hive 3 "3 and 6 not looked for" | hive 6 "3 and 6 not looked for")"},
         {R"(Brood: 5, 4, 6, 5, 3, 4 frames.)", R"(?"Brood: 5" | ?"4" | ?"6" | ?"5" | ?"3" | ?"4 frames" | !no-hive | !not-understood | !not-understood | !not-understood | !not-understood | !not-understood)"},
-        {R"(Stores: 1 to 4 plenty, 5 light, 6 very light. Gave 6 1 kg fondant.)", R"(hive 1 plenty of stores | hive 2 plenty of stores | hive 3 plenty of stores | hive 4 plenty of stores | hive 5 stores light | hive 6 stores light | ?hive 6 "Gave 6 1 kg fondant" | !no-unit)"},
+        {R"(Stores: 1 to 4 plenty, 5 light, 6 very light. Gave 6 1 kg fondant.)", R"(hive 1 plenty of stores | hive 2 plenty of stores | hive 3 plenty of stores | hive 4 plenty of stores | hive 5 stores light | hive 6 stores light | hive 6 fed 1 kg fondant)"},
         {R"(Excluder and a drawn super on 1, 3 and 4. 2 can wait till the dandelion is properly out.)", R"(hive 1 excluder on | hive 3 excluder on | hive 4 excluder on | hive 1 +super drawn | hive 3 +super drawn | hive 4 +super drawn | "2 can wait till the dandelion is properly out")"},
         {R"(Temper: 1, 2 and 4 calm, 3 a bit stroppy, 5 followed me to the gate. 2 stings.)", R"(hive 1 temper calm | hive 2 temper calm | hive 4 temper calm | hive 3 temper defensive | hive 5 "5 followed me to the gate" | hive 5 2 stings)"},
         {R"(Supers: 1 half full, 3 started, 4 nearly full. Second super on 4, under the first.)", R"(hive 1 super half | hive 3 super started | hive 4 super nearly full | hive 4 +super under)"},
@@ -100,10 +100,15 @@ TEST_CASE("a topic said once before hives called by number", "[facts]") {
         {R"(6 left on for the bees)", R"(hive 6 "left on for the bees")"},
         {R"(Split 3 into 7)", R"(hive 3 split into hive 7)"},
         {R"(Split 3 into 7: the old queen, 3 frames of brood)", R"(?"Split 3 into 7: the old queen" | ?"3 frames of brood" | !not-understood | !not-understood)"},
-        {R"(Gave 6 1 kg fondant)", R"(?"Gave 6 1 kg fondant" | !no-unit)"},
-        {R"(Gave 6 1 kg of fondant, 5 2 L of syrup)", R"(?"Gave 6 1 kg of fondant" | ?"5 2 L of syrup" | !no-unit | !no-unit)"},
+        {R"(Gave 6 1 kg fondant)", R"(hive 6 fed 1 kg fondant)"},
+        {R"(Gave 6 1 kg of fondant, 5 2 L of syrup)", R"(hive 6 fed 1 kg fondant | ?hive 6 "5 2 L of syrup" | !no-unit)"},
         {R"(thymol in 1, 2, 3 and 4)", R"(hive 1 thymol in | hive 2 thymol in | hive 3 thymol in | hive 4 thymol in)"},
         {R"(thymol into 1, 2, 3 and 4)", R"(hive 1 treated thymol | ?hive 1 "2" | ?hive 1 "3 and 4" | !not-understood | !not-understood)"},
+        {R"(fed 4 a litre of thin)", R"(hive 4 fed 1 L thin syrup)"},
+        {R"(4 light, fed 4 a litre of thin; 3 hefted, plenty left)", R"(hive 4 stores light | hive 4 fed 1 L thin syrup | ?hive 4 "3 hefted" | hive 4 "plenty left" | !no-unit)"},
+        {R"(hived a swarm as s1; 3 left with 2 sealed cells)", R"(swarm hived as s1 | hive 3 left 2 sealed queen cells)"},
+        {R"(3 left with 2 sealed cells)", R"(hive 3 left 2 sealed queen cells)"},
+        {R"(two supers on 6, both drawn)", R"(?hive 6 "two supers on 6" | ?hive 6 "both drawn" | !two-readings | !not-understood)"},
     },
     "units kg\n"
     "year 2026\nyard mill\n"
