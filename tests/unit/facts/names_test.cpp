@@ -130,7 +130,7 @@ nuc n1 at have: deep
         {R"(2: 1 super)",
          R"(hive 2 1 super)"},
         {R"(3 supers on 5)",
-         R"(hive 5 3 supers)"},
+         R"(?hive 5 "3 supers on 5" | !two-readings)"},
         {R"(pollen coming in on 1, 2, 3 and 5)",
          R"(hive 1 pollen coming in | hive 2 pollen coming in | hive 3 pollen coming in | hive 5 pollen coming in)"},
         {R"(Formic pads on 1, 3 and 5, out by August 8)",
