@@ -84,6 +84,12 @@ std::vector<Item> without_hives(std::vector<Item> items) {
     return items;
 }
 
+bool tells_how_it_is(const Item& i) {
+    static constexpr std::array<std::string_view, 15> states = {"strong", "weak", "calm", "lively", "defensive", "queenright", "queenless", "roomy", "crowded", "bearding", "backfilled", "starving",
+        "drone layer", "queen seen", "queen not seen"};
+    return i.what == What::term && !i.counted && std::any_of(states.begin(), states.end(), [&](std::string_view s) { return i.is(s); });
+}
+
 bool one_does(const std::string& verb) {
     static constexpr std::array<std::string_view, 9> verbs = {"is", "was", "has", "had", "looks", "seems", "needs", "got", "feels"};
     return std::find(verbs.begin(), verbs.end(), verb) != verbs.end();

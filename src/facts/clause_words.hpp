@@ -54,6 +54,8 @@ bool soft(Kind kind);
 bool needs_hive(const Candidate& c);
 /// A reading of the box spoken of before where it names none itself.
 bool takes_box_from_before(Kind kind);
+/// What is said of a colony and is nothing that is counted: `boiling over`, `looks queenless`, `is calm`.
+bool tells_how_it_is(const Item& i);
 /// Goes with one hive, not with a number of them.
 bool one_does(const std::string& verb);
 /// `80, 60, 40%`: an earlier number is of the last one's unit.

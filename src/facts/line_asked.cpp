@@ -128,6 +128,7 @@ void LineReader::unread(const std::vector<Item>& items) {
     const auto with_digits = [&](const Item& i) {
         return i.what != What::hives && i.what != What::quoted && journal_.sources.text({file_, i.begin, i.end}).find_first_of("0123456789") != std::string_view::npos;
     };
+    elsewhere_ = elsewhere_ || std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("hived"); });   // hived as s1 at the lane end, 7 seams
     const bool number = !negated && std::any_of(items.begin(), items.end(), with_digits);   // none is passed over in silence
     const bool placed = out_->size() > first_of_line_ && (out_->back().fact.kind == Kind::super_on || out_->back().fact.kind == Kind::drawn) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::placing); });   // super on, under the odd one
     const bool how_full = boxes_unread_ && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::amount) && !i.is("started"); });   // maybe a third full

@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include "facts/chunk.hpp"
 #include "facts/clause_words.hpp"
 #include "facts/slots.hpp"
 #include "facts/small_words.hpp"
@@ -143,6 +144,9 @@ void LineReader::head_of_sentence(std::vector<Item>& items) {
     // hived it as s1; 3 left with 2 sealed cells
     const bool of_one = items.size() > 2 && out_->size() > first_of_line_ && called_by_number(items[0]) != no_hive && ((items[1].is("left") && items[2].is("with")) || one_does(surface(items[1])));
     if (of_one) take_as_hive(items[0]);
+    // 1 and 2 calm; 3 queen seen: in a line that began so
+    const bool goes_on = numbered_ && !of_one && items.size() > 1 && out_->size() > first_of_line_ && called_by_number(items[0]) != no_hive;
+    if (goes_on && !countable(items[1]) && (!may_count(items, 0) || items[1].is("queen") || tells_how_it_is(items[1]))) take_as_hive(items[0]);
     if (!headed_ || items.size() < 3 || items[0].what != What::hives || items[0].role != Item::Role::none || !(stop(items[1], "-") || stop(items[1], ","))) return;
     subject_ = {};
     subject_.hives = items[0].hives, subject_.unknown = items[0].unknown_hives;

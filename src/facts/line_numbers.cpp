@@ -15,13 +15,6 @@ using What = Item::What;
 
 namespace {
 
-/// What is said of a colony and is nothing that is counted: `boiling over`, `looks queenless`, `is calm`.
-bool tells_how_it_is(const Item& i) {
-    static constexpr std::array<std::string_view, 15> states = {"strong", "weak", "calm", "lively", "defensive", "queenright", "queenless", "roomy", "crowded", "bearding", "backfilled", "starving",
-        "drone layer", "queen seen", "queen not seen"};
-    return i.what == What::term && !i.counted && std::any_of(states.begin(), states.end(), [&](std::string_view s) { return i.is(s); });
-}
-
 /// More is said than how many are so: not `2 strong`, nor `2 strong, 1 weak`.
 bool no_tally(const std::vector<Item>& items) {
     bool more = false;

@@ -75,8 +75,10 @@ std::optional<LineReader::Question> LineReader::which_box(const Fact& fact, Span
     const bool full_told = std::any_of(sentence, out_->end(), [&](const RawFact& r) { return r.fact.kind == Kind::full && r.fact.box.by != BoxChoice::By::all && r.fact.box != fact.box; });
     const bool after_capping = sentence != out_->end() && before->fact.kind == Kind::capped && before->fact.box.by != fact.box.by;
     static constexpr std::array<std::string_view, 4> how_full = {"full", "fill", "start", "touch"};
+    static constexpr std::array<std::string_view, 5> wholly = {"fully", "completely", "totally", "entirely", "wholly"};
+    const bool all_of_it = fact.kind == Kind::full && std::any_of(wholly.begin(), wholly.end(), [&](std::string_view w) { return said.ends_with(w); });   // top 80% capped, bottom fully
     const bool a_share = fact.kind == Kind::full && fact.value.amount >= 250 && fact.value.amount <= 750 && std::none_of(how_full.begin(), how_full.end(), [&](std::string_view w) { return said.find(w) != said.npos; });   // bottom a third
-    if ((a_share || (fact.assumed & assumed_full)) && fact.box.by != BoxChoice::By::unsaid && after_capping && !full_told) return Question{"full, or capped?", "write `bottom 80% capped` or `bottom 80% full`"};
+    if ((a_share || all_of_it || (fact.assumed & assumed_full)) && fact.box.by != BoxChoice::By::unsaid && after_capping && !full_told) return Question{"full, or capped?", "write `bottom 80% capped` or `bottom 80% full`"};
     // second super on, under the first; first one half full
     const bool under = std::any_of(line, out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::super_on && r.fact.placing == Placing::under; });
     const bool counted_anew = under && fact.box.by == BoxChoice::By::number && takes_box_from_before(kind);

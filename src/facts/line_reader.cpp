@@ -212,6 +212,28 @@ void LineReader::some_of_so_many(std::vector<Item>& items) const {
     }
 }
 
+/// `fed 2 gal 2:1 to each hive`, `moisture at 17.4%`: without the small word.
+void LineReader::to_each(std::vector<Item>& items) const {
+    const bool water = std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("moisture"); });
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        const bool each = items[i].is("to") && says_each(items[i + 1]);
+        const bool at = water && items[i].is("at") && items[i + 1].what == What::value && items[i + 1].value.dimension == Dimension::share;
+        if (each || at) items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+    }
+}
+
+/// `I see the clover in bloom`, `I saw pollen coming in`: said of what is told anyway.
+void LineReader::seen_by_me(std::vector<Item>& items) const {
+    const auto of_the_yard = [](const Item& i) { return i.has(Class::plant) || i.is("pollen") || i.is("bearding") || i.is("flow"); };
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        const std::string said = surface(items[i]);
+        if (!items[i].is("seen") || (said != "see" && said != "saw")) continue;
+        std::size_t next = i + 1;
+        while (next + 1 < items.size() && items[next].idle()) ++next;
+        if (of_the_yard(items[next])) pass_over(items[i]);
+    }
+}
+
 /// `fed h3 and h4 with 2 L`, `super came off with 9 kg in it`: no word between the deed and how much it was.
 void LineReader::fed_with(std::vector<Item>& items) {
     const auto fed = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("fed") || i.is("off") || i.is("taken off"); });
@@ -283,6 +305,8 @@ void LineReader::sentence(std::vector<Item> items) {
     days_said_twice(items);
     some_of_so_many(items);
     fed_with(items);
+    seen_by_me(items);
+    to_each(items);
     weight_of_each_box(items);
     last_ = {};
     first_of_sentence_ = out_->size();
@@ -295,6 +319,8 @@ void LineReader::sentence(std::vector<Item> items) {
     const auto queen = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("queen") || i.is("new queen") || i.is("old queen") || i.is("virgin"); });
     queen_at_ = queen == items.end() ? UINT32_MAX : queen->begin;
     head_of_sentence(items);
+    const bool hive_or_so_many = numbered_ && items.size() == 2 && out_->size() > first_of_line_ && called_by_number(items[0]) != no_hive && (items[1].is("capped") || items[1].is("full") || items[1].is("drawn"));   // 1 half full; 2 capped
+    if (hive_or_so_many) return keep_asked(span(items), "that hive, or so many frames?", "write `hive` before its number, or `frames` after it");
     const std::vector<std::vector<Item>> apart = shares_of_the_harvest(items);
     if ((headed_ && one_value_each(items)) || one_value_for_each_listed(items)) return;
     std::vector<std::vector<Item>> clauses = cut(std::move(items));

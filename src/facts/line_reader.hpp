@@ -214,6 +214,8 @@ private:
     void some_of_so_many(std::vector<Item>& items) const;
     void without_the_doer(std::vector<Item>& items);
     static void days_said_twice(std::vector<Item>& items);
+    void to_each(std::vector<Item>& items) const;
+    void seen_by_me(std::vector<Item>& items) const;
     static void weight_of_each_box(std::vector<Item>& items);
     bool was_before(const std::vector<Item>& items) const;
     bool names_no_order(const std::vector<Item>& items, std::size_t at) const;

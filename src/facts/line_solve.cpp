@@ -77,6 +77,10 @@ bool LineReader::torn_apart(const Solution& s, bool negated, bool added) const {
         const std::string said = lower(journal_.sources.text(s.spans[k]));
         if (s.candidates[k].fact.kind == Kind::super_off && said == "removed" && !takes_box_from_before(s.candidates[k - 1].fact.kind)) return true;
     }
+    // put an escape board on under the last super: no super
+    const auto board = [](const Candidate& c) { return c.fact.kind == Kind::escape_on; };
+    const auto placed = [](const Candidate& c) { return c.fact.kind == Kind::super_on && c.fact.placing != Placing::unsaid; };
+    if (std::any_of(s.candidates.begin(), s.candidates.end(), board) && std::any_of(s.candidates.begin(), s.candidates.end(), placed)) return true;
     if (negated && std::any_of(s.candidates.begin(), s.candidates.end(), is_event_of)) return true;
     const auto no_supers = [](const Candidate& c) { return c.fact.kind == Kind::super_count && c.fact.count == 0; };   // no super half full
     if (std::any_of(s.candidates.begin(), s.candidates.end(), no_supers) && std::any_of(s.candidates.begin(), s.candidates.end(), [](const Candidate& c) { return takes_box_from_before(c.fact.kind); })) return true;

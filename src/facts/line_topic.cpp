@@ -106,8 +106,9 @@ Items LineReader::told_with_topic(const Items& topic, const Items& told) {
     }
     for (const Items& way : ways)
         if (reads_as_one(way)) return way;
+    const bool two_told = std::any_of(told.begin(), told.end(), [](const Item& i) { return i.is("and") || i.is("with"); });   // seen and laying
     for (const Items& way : ways)
-        if (only_way(way)) return way;
+        if (two_told && only_way(way)) return way;
     return {};
 }
 

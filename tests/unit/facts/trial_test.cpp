@@ -2122,3 +2122,35 @@ TEST_CASE("full sentences of a teacher, some of the cells, plans and deeds besid
         {R"(stock now 96 lb all told)", R"(?"stock now 96 lb all told" | !not-understood)"},
     });
 }
+
+TEST_CASE("what I saw and measured, one board on under a super, each of the hives", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(h1: I put an escape board on under the last super)", R"(?h1 "I put an escape board on under the last super" | !not-understood)"},
+        {R"(h1 escape board on under the last super)", R"(?h1 "escape board on under the last super" | !not-understood)"},
+        {R"(h2 swarmed Thursday, swarm hived as s1 at the lane end, 7 seams)", R"(h2 swarmed on 2026-05-28 | ?h2 "swarm hived as s1 at the lane end" | ?h2 "7 seams" | !not-understood | !not-understood)"},
+        {R"(swarm hived as s1 at orchard)", R"(?s1 "swarm hived as s1 at orchard" | !not-understood)"},
+        {R"(swarm hived as s1 at the lane end)", R"(?s1 "swarm hived as s1 at the lane end" | !not-understood)"},
+        {R"(h2 swarm hived as s1 at the lane end, 7 seams)", R"(?h2 "swarm hived as s1 at the lane end" | ?h2 "7 seams" | !not-understood | !not-understood)"},
+        {R"(I see black locust just starting to bloom and the flow is light)", R"(locust just opening | flow light)"},
+        {R"(I see the clover in bloom and the black locust is over)", R"(white clover in bloom | locust over)"},
+        {R"(h4: The hive is calm and I saw pollen coming in)", R"(h4 temper calm | h4 pollen coming in)"},
+        {R"(I see the clover is over and there is no flow)", R"(white clover over | no flow)"},
+        {R"(We took 1 super off h1 and 2 supers off h2)", R"(h1 -1 super | h2 -2 supers)"},
+        {R"(took 1 super off h1 and 2 supers off h2)", R"(h1 -1 super | h2 -2 supers)"},
+        {R"(took the super off h1 and 2 supers off h2)", R"(h1 -super | h2 -2 supers)"},
+        {R"(1 super off h1, 2 supers off h2)", R"(h1 -1 super | h2 -2 supers)"},
+        {R"(h1, h2 and h3: I treated all 3 hives with formic acid)", R"(?h1 "I treated all 3 hives with formic acid" | ?h2 "I treated all 3 hives with formic acid" | ?h3 "I treated all 3 hives with formic acid" | !not-understood)"},
+        {R"(h1, h2 and h3: We fed 2 gallons of 2:1 syrup to each hive)", R"(h1 fed 2 gal thick syrup | h2 fed 2 gal thick syrup | h3 fed 2 gal thick syrup)"},
+        {R"(h1, h2 and h3: fed 2 gal 2:1 to each)", R"(h1 fed 2 gal thick syrup | h2 fed 2 gal thick syrup | h3 fed 2 gal thick syrup)"},
+        {R"(h1: I reduced the entrance to 1 inch)", R"(?h1 "I reduced the entrance to 1 inch" | !not-understood)"},
+        {R"(h3: I counted 12 mites on the sticky board in 3 days)", R"(h3 drop 12 mites in 3 days)"},
+        {R"(h1 and h2: I saw bearding on both hives)", R"(?h1 "I saw bearding on both hives" | ?h2 "I saw bearding on both hives" | !not-understood)"},
+        {R"(I measured the moisture at 17.4%)", R"(moisture 17.4%)"},
+        {R"(h3: We saw a virgin queen run across frame 3)", R"(?h3 "We saw a virgin queen run across frame 3" | !not-understood)"},
+        {R"(sold 30 to the store at $11 each)", R"(?"sold 30 to the store at $11 each" | !not-understood)"},
+        {R"(h3 48 on the board after 2 days)", R"(?h3 "48 on the board after 2 days" | !not-understood)"},
+        {R"(h3 mites 12 on the board in 3 days)", R"(h3 drop 12 mites in 3 days)"},
+        {R"(h3 12 mites on the bottom board)", R"(h3 drop 12 mites)"},
+        {R"(h3 fed 1 L to each of h3 and h4)", R"(h3 fed 1 L syrup | h4 fed 1 L syrup)"},
+    });
+}
