@@ -61,6 +61,7 @@ under it, lines about the yard, honey and hives, the hive first:
   h1 h2 h5: calm
   all but h2: fed 2 L
   hive 4: calm                  # a hive called by a number
+  Queen cells: h1 4 open, h3 none
 
 A comma, a semicolon or a full stop ends a clause; short clauses are read best.
 + or - before a thing, or a done-word (added, took off), makes an event; a bare
