@@ -184,7 +184,7 @@ void what_it_was_for(std::vector<Item>& items) {
         const bool for_the = i->is("but") && i->end - i->begin == 7;
         const bool reason = i != to && (for_the || (i->is("to") && i->end - i->begin == 3 && (i + 1)->has(Class::filler) && !(i + 1)->is("price")));
         if (!reason) continue;
-        std::for_each(i, items.end(), pass_over);
+        std::for_each(i, std::find_if(i, items.end(), [](const Item& k) { return k.what == What::stop || k.what == What::hives || k.has(Class::done); }), pass_over);
         return;
     }
 }

@@ -290,7 +290,8 @@ void finish(Candidate& c, const std::vector<Item>& items) {
     if (f.kind == Kind::super_count || f.kind == Kind::brood_box_count) f.box = {};
     for (const Item& i : items) {
         if (i.is("to shed") && (f.kind == Kind::super_off || f.kind == Kind::hive_ended)) f.detail = f.kind == Kind::super_off ? "shed" : f.detail;
-        if (i.is("at") && (f.kind == Kind::gone_out || f.kind == Kind::hive_sold) && !f.text.empty()) f.at_place = true;   // sold at the gate
+        const bool to_one = std::any_of(items.begin(), items.end(), [](const Item& k) { return k.is("to"); });   // sold to Ann at the shop
+        if (i.is("at") && !to_one && (f.kind == Kind::gone_out || f.kind == Kind::hive_sold) && !f.text.empty()) f.at_place = true;   // sold at the gate
         if (i.is("business") && f.kind == Kind::gone_out) f.manner = "business";
         const bool goes_along = i.is("old queen") || (i.is("queen") && !i.is("new queen"));
         if (goes_along && divides(f.kind)) f.detail = "old queen";

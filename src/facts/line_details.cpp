@@ -337,6 +337,9 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     if (ways.size() != 1 || ways.front().candidates.size() != std::max<std::size_t>(1, out_->size() - last_.out)) return false;
     if (is_event(ways.front().candidates.front().fact.kind) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::negation) && !i.is("no excluder"); })) return false;
     const Fact& joined = ways.front().candidates.front().fact;
+    // gave 3 jars to Bob for the hedge, two kept: nothing of it is told again
+    const bool nothing_new = last_.out < out_->size() && ways.front().candidates.size() == 1 && same_content(joined, (*out_)[last_.out].fact) && !happened;
+    if (nothing_new) return false;
     const bool put_on = joined.kind == Kind::super_on && last_.out < out_->size() && (*out_)[last_.out].fact.kind == Kind::drawn;   // second super, foundation, put under the first
     const auto told_again = [&](const RawFact& r) { return std::any_of(ways.front().candidates.begin(), ways.front().candidates.end(), [&](const Candidate& c) { return c.fact.kind == r.fact.kind; }); };
     // treated with formic acid, and the pads come out: no other substance

@@ -175,6 +175,7 @@ bool LineReader::gives_reason(const std::vector<Item>& items, std::size_t at) co
     if (item.what != What::term || !item.is("but") || at == 0 || at + 1 >= items.size() || items[at - 1].is("same as")) return false;   // h2 the same but only 4: not the same
     const std::string said = surface(item);
     const Item& next = items[at + 1];
+    if (said == "but" && surface(next) == "for") return false;   // fully capped but for 2 frames
     const bool amount = next.what == What::value || next.what == What::hives || next.has(Class::count) || next.is("outside frames") || surface(next) == "the";
     // never built up so I united it with h7, heavy so I didn't feed: a denial on one side reaches no further
     const auto denied = [&](auto from, auto to) { return std::any_of(from, to, [](const Item& i) { return i.has(Class::negation); }); };

@@ -215,7 +215,12 @@ bool LineReader::take_all(std::vector<Item>& items, bool at_head) {
         const bool put = (before.is("in") || before.is("on")) && !other_deed && std::any_of(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(at), goes_on_or_in);
         if (!put && (before.is("at") || before.is("on") || before.is("to") || before.is("of") || before.is("in"))) --at;
     }
+    // below a heading `h4 h5`: both calm, a super on each
+    const std::vector<HiveId>& headed = context_->hives;
+    const bool of_the_heading = headed.size() > 1 && !found.rest && !found.nuclei && found.but.empty() && (found.both ? headed.size() == 2 : found.count < 0 || found.count == static_cast<int>(headed.size()));
+    const bool all_hives = std::any_of(items.begin() + static_cast<std::ptrdiff_t>(at), items.begin() + static_cast<std::ptrdiff_t>(end), [&](const Item& i) { return hives_word(surface(i)); });
     subject_ = found;
+    if (of_the_heading && !all_hives) subject_ = {}, subject_.hives = headed;
     if (in_all) items[at++].words = {table_word("in", Class::done)};
     drop(items, at, end - at);
     return true;

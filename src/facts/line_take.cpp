@@ -218,8 +218,12 @@ void LineReader::ask_hive(Span where) {
 void LineReader::take(Solution solution, std::optional<Day> happened) {
     // 60 x 454 g and 10 x 250 g from lot A: all of that lot
     const std::string lot = solution.candidates.empty() ? std::string{} : solution.candidates.back().fact.lot;
+    // stocktake 58 x 500 g and 18 x 250 g: counted as well
+    const bool counted = !solution.candidates.empty() && solution.candidates.front().fact.kind == Kind::stocktake;
+    for (std::size_t k = 1; counted && k < solution.candidates.size(); ++k)
+        if (solution.candidates[k].fact.kind == Kind::jars && lower(journal_.sources.text(solution.spans[k])).find("fill") == std::string::npos) solution.candidates[k].fact.kind = Kind::stocktake;
     for (Candidate& c : solution.candidates)
-        if (c.fact.kind == Kind::jars && c.fact.lot.empty()) c.fact.lot = lot;
+        if ((c.fact.kind == Kind::jars || (counted && c.fact.kind == Kind::stocktake)) && c.fact.lot.empty()) c.fact.lot = lot;
     for (std::size_t k = 0; k < solution.candidates.size(); ++k) {
         const Span where = solution.spans[k];
         std::vector<Measure> weights;

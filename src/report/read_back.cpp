@@ -161,6 +161,15 @@ std::string unread_line(const Journal& journal, std::string_view line) {
     std::string_view name = line.substr(line.find_first_not_of(" \t"));
     name = name.substr(0, name.find_last_not_of(" \t:.") + 1);
     if (journal.hive(name) != no_hive) return fmt::format("{}hive: {}\n", under, printable(name));
+    // h4 h5; h4, h5 and h6
+    std::size_t hives = 0, words = 0;
+    for (std::size_t at = 0; at < name.size();) {
+        const std::size_t end = std::min(name.find_first_of(" ,&", at), name.size());
+        const std::string_view word = name.substr(at, end - at);
+        if (!word.empty() && word != "and") ++words, hives += journal.hive(word) != no_hive;
+        at = end + 1;
+    }
+    if (words > 1 && hives == words) return fmt::format("{}hives: {}\n", under, printable(name));
     return std::string(under) + "nothing understood\n";
 }
 

@@ -2154,3 +2154,40 @@ TEST_CASE("what I saw and measured, one board on under a super, each of the hive
         {R"(h3 fed 1 L to each of h3 and h4)", R"(h3 fed 1 L syrup | h4 fed 1 L syrup)"},
     });
 }
+
+TEST_CASE("nothing lost after a reason, groups of a list, all but so many", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(h3 too hot really, but it had to be done)", R"(?h3 "too hot really" | h3 "it had to be done" | !not-understood)"},
+        {R"(h3 had to feed them 2 L)", R"(?h3 "had to feed them 2 L" | !not-understood)"},
+        {R"(h3 fed 2 L, it had to be done)", R"(h3 fed 2 L syrup | h3 "it had to be done")"},
+        {R"(All the hives but h4 have plenty of stores)", R"(h1 plenty of stores | h2 plenty of stores | h3 plenty of stores | h5 plenty of stores | h6 plenty of stores | h7 plenty of stores | h8 plenty of stores | h9 plenty of stores | n1 plenty of stores)"},
+        {R"(All but h4 have plenty of stores)", R"(h1 plenty of stores | h2 plenty of stores | h3 plenty of stores | h5 plenty of stores | h6 plenty of stores | h7 plenty of stores | h8 plenty of stores | h9 plenty of stores | n1 plenty of stores)"},
+        {R"(all hives but h4 plenty of stores)", R"(h1 plenty of stores | h2 plenty of stores | h3 plenty of stores | h5 plenty of stores | h6 plenty of stores | h7 plenty of stores | h8 plenty of stores | h9 plenty of stores | n1 plenty of stores)"},
+        {R"(all the hives but h4 calm)", R"(h1 temper calm | h2 temper calm | h3 temper calm | h5 temper calm | h6 temper calm | h7 temper calm | h8 temper calm | h9 temper calm | n1 temper calm)"},
+        {R"(all the hives but h4 are calm)", R"(h1 temper calm | h2 temper calm | h3 temper calm | h5 temper calm | h6 temper calm | h7 temper calm | h8 temper calm | h9 temper calm | n1 temper calm)"},
+        {R"(all the hives but h4 have eggs)", R"(h1 eggs seen | h2 eggs seen | h3 eggs seen | h5 eggs seen | h6 eggs seen | h7 eggs seen | h8 eggs seen | h9 eggs seen | n1 eggs seen)"},
+        {R"(Sold 24 jars at $10 each to the feed store in town)", R"(?"Sold 24 jars at $10 each to the feed store in town" | !not-understood)"},
+        {R"(Sold 24 jars to the feed store at $10 each)", R"(sold 24 jars to "the feed store" | "at $10 each" | !only-kept)"},
+        {R"(h3 super is full, fully capped but for 2 frames)", R"(h3 super full | ?h3 "fully capped but for 2 frames" | !not-understood)"},
+        {R"(h3 super capped but for 2 frames)", R"(?h3 "super capped but for 2 frames" | !not-understood)"},
+        {R"(h3 super fully capped except for 1 frame)", R"(h3 super all but 1 frame capped)"},
+        {R"(h3 super all capped bar 2 frames)", R"(h3 super all but 2 frames capped)"},
+        {R"(h3 fully capped apart from 2 frames)", R"(h3 all but 2 frames capped)"},
+        {R"(Stocktake: 58 x 500 g and 18 x 250 g lot A)", R"(stocktake 58 x 500 g lot A | stocktake 18 x 250 g lot A)"},
+        {R"(stocktake 58 x 500 g, 18 x 250 g lot A)", R"(stocktake 58 x 500 g | stocktake 18 x 250 g lot A)"},
+        {R"(stocktake 58 x 500 g lot A and filled 18 x 250 g lot A)", R"(stocktake 58 x 500 g lot A | filled 18 x 250 g lot A)"},
+        {R"(Sold 20 x 340 g to Aidan at the farm shop, 3 jars to the allotment folk for the hedge-cutting, two kept for the show)", R"(sold 20 x 340 g to "Aidan at the farm shop" | sold 3 jars to "the allotment folk" | kept 2 jars)"},
+        {R"(Sold 20 x 340 g to Aidan, two kept for the show)", R"(sold 20 x 340 g to "Aidan" | kept 2 x 340 g)"},
+        {R"(Sold 20 x 340 g to Aidan, 2 kept for the show)", R"(sold 20 x 340 g to "Aidan" | kept 2 x 340 g)"},
+        {R"(Sold 20 x 340 g to Aidan, 3 jars to Bob, two kept)", R"(sold 20 x 340 g to "Aidan" | sold 3 jars to "Bob" | kept 2 jars)"},
+        {R"(Sold 20 x 340 g to Aidan, kept two)", R"(sold 20 x 340 g to "Aidan" | kept 2 x 340 g)"},
+        {R"(h4 4 or 5 sealed cells left behind)", R"(h4 left 4-5 sealed queen cells)"},
+        {R"(sold 3 jars to Bob for the hedge)", R"(sold 3 jars to "Bob")"},
+        {R"(sold 3 jars to Bob for the hedge. h3 calm)", R"(sold 3 jars to "Bob" | h3 temper calm)"},
+        {R"(sold 3 jars to Bob so the hedge, h3 calm)", R"(sold 3 jars to "Bob so the hedge" | h3 temper calm)"},
+        {R"(sold 3 jars to Bob because the hedge, h3 calm)", R"(sold 3 jars to "Bob" | "the hedge" | h3 temper calm)"},
+        {R"(h3 fed 2 L because the hedge, calm)", R"(h3 fed 2 L syrup | h3 "the hedge" | h3 temper calm)"},
+        {R"(sold 3 jars to Bob, for the hedge, h3 calm)", R"(sold 3 jars to "Bob" | "for the hedge" | h3 temper calm)"},
+        {R"(gave 3 jars to Bob for the hedge, h3 calm)", R"(gave away 3 jars to "Bob" | h3 temper calm)"},
+    });
+}

@@ -122,6 +122,16 @@ TEST_CASE("read-back shows each line with what was understood, remarks, to-dos a
     CHECK(widest_line(text) <= 80);
 }
 
+TEST_CASE("below a heading of several hives both and each are those") {
+    const Read r("units kg\nhive h1 at mill: deep, super drawn9\nhive h2 at mill: deep, super drawn9\nhive h3 at mill: deep, super drawn9\n2026-06-03 mill\nh1\n  calm\nh2 h3\n  both calm\n  super on each\n", june(3));
+    const std::string text = lines_text(r.journal, june(3), {}, without_refs());
+    CHECK(holds(text, "h2 temper calm\n"));
+    CHECK(holds(text, "h3 temper calm\n"));
+    CHECK(holds(text, "h2 +super"));
+    CHECK(holds(text, "h3 +super"));
+    CHECK_FALSE(holds(text, "h1 +super"));
+}
+
 TEST_CASE("a heading is read back with the yard it names, not that of the hive below it") {
     const Read r("hive h1 at house: deep\nhive h7, also Poplar, at cove: deep\nhive h8 at upper cove: deep\n\n"
                  "21 April 2026 House:\nh7 \"poplar flow wide open\"\nh1 calm\n"
