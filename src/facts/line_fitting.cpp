@@ -155,7 +155,7 @@ void LineReader::fit_weather(std::vector<Candidate>& found, const std::vector<It
     // took the wet super off, dry now; shook a frame, dry; they are dry
     const std::string before = line_before(span(part));
     const auto told_in = [](const std::string& text, std::string_view words) { return text.find(words) != text.npos; };
-    const bool of_a_comb = told.wet_box || told_in(before, "shook") || told_in(before, "shake") || told_in(before + said, "they are dry");
+    const bool of_a_comb = told.wet_box || told_in(before + said, "capping") || told_in(before, "shook") || told_in(before, "shake") || told_in(before + said, "they are dry");
     if (of_a_comb) std::erase_if(found, [](const Candidate& c) { return c.fact.kind == Kind::weather && c.fact.text == "dry weather"; });
 }
 

@@ -2189,5 +2189,10 @@ TEST_CASE("nothing lost after a reason, groups of a list, all but so many", "[fa
         {R"(h3 fed 2 L because the hedge, calm)", R"(h3 fed 2 L syrup | h3 "the hedge" | h3 temper calm)"},
         {R"(sold 3 jars to Bob, for the hedge, h3 calm)", R"(sold 3 jars to "Bob" | "for the hedge" | h3 temper calm)"},
         {R"(gave 3 jars to Bob for the hedge, h3 calm)", R"(gave away 3 jars to "Bob" | h3 temper calm)"},
+        {R"(h4 super came off with the cappings dry, 11 kg)", R"(h4 -super | ?h4 "the cappings dry" | ?h4 "11 kg" | !not-understood | !not-understood)"},
+        {R"(h4 cappings dry)", R"(?h4 "cappings dry" | !not-understood)"},
+        {R"(h4 super off, cappings white and dry)", R"(h4 -super | ?h4 "cappings white and dry" | !not-understood)"},
+        {R"(dry, 18C)", R"(dry weather | 18C)"},
+        {R"(h4 capped, dry day)", R"(?h4 "capped" | dry weather | !not-understood)"},
     });
 }
