@@ -159,8 +159,14 @@ std::size_t LineReader::governed_to(const std::vector<std::vector<Item>>& clause
         static constexpr std::array<std::string_view, 7> ends = {"added", "given", "removed", "fitted", "put on", "taken off", "replaced"};
         return c.size() > 1 && c.back().has(Class::done) && std::find(ends.begin(), ends.end(), surface(c.back())) != ends.end() && reads(c);
     };
+    // plan on oxalic in November, sold 12 more jars: done
+    const auto deed = [&](const std::vector<Item>& c) {
+        static constexpr std::array<std::string_view, 7> past = {"gave", "took", "sold", "extracted", "bottled", "filled", "jarred"};
+        const auto first = std::find_if(c.begin(), c.end(), [](const Item& i) { return !i.idle() && !i.has(Class::link); });
+        return first != c.end() && std::find(past.begin(), past.end(), surface(*first)) != past.end() && reads(c);
+    };
     if (todo && !condition) {
-        while (end < clauses.size() && !((another_seen(clauses[end]) || added(clauses[end])) && !governed(clauses, end, why, other))) ++end;
+        while (end < clauses.size() && !((another_seen(clauses[end]) || added(clauses[end]) || deed(clauses[end])) && !governed(clauses, end, why, other))) ++end;
         return end;
     }
     if (todo || !wishful(because)) return clauses.size();

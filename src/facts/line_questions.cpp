@@ -143,6 +143,9 @@ std::optional<LineReader::Question> LineReader::question_about(const Candidate& 
     static constexpr std::array<std::string_view, 4> in_all = {"all told", "in all", "altogether", "in total"};
     const std::string words = c.fact.kind == Kind::stocktake && c.fact.lot.empty() ? line_before({where.file, where.end, where.end}) : std::string{};
     if (std::any_of(in_all.begin(), in_all.end(), [&](std::string_view w) { return words.find(w) != words.npos; })) return Question{"of which lot?", "count each lot, for example `stocktake 12 kg lot A`"};
+    // amitraz, 2 strips per brood box: it is given in strips, which go in and come out
+    const bool strips = c.fact.kind == Kind::treatment && c.fact.detail == "amitraz" && lower(journal_.sources.text(where)).find("treat") == std::string::npos;
+    if (strips) return Question{"strips put in?", "write `amitraz strips in`, or `treated with amitraz`"};
     if (const auto asked = which_honey(c)) return asked;
     if (const auto asked = which_colony(c.fact)) return asked;
     if (const auto asked = which_box(c.fact, where)) return asked;

@@ -2196,3 +2196,20 @@ TEST_CASE("nothing lost after a reason, groups of a list, all but so many", "[fa
         {R"(h4 capped, dry day)", R"(?h4 "capped" | dry weather | !not-understood)"},
     });
 }
+
+TEST_CASE("deeds after a plan, places above the deeps, what is given in strips", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(h3 put a drawn super on over the deeps)", R"(h3 +super drawn under)"},
+        {R"(h3 super on, right on the brood boxes)", R"(h3 +super under)"},
+        {R"(h3 put a super on the brood boxes)", R"(h3 +super under)"},
+        {R"(h3 bees on the brood boxes)", R"(h3 "bees on the brood boxes")"},
+        {R"(h5 11 mites per 300, amitraz, 2 strips per brood box)", R"(h5 11/300 mites | ?h5 "amitraz" | ?h5 "2 strips per brood box" | !not-understood | !not-understood)"},
+        {R"(h5 amitraz strips in)", R"(h5 amitraz in)"},
+        {R"(h5 treated with amitraz)", R"(h5 treated amitraz)"},
+        {R"(h5 amitraz in)", R"(h5 amitraz in)"},
+        {R"(plan on oxalic dribble around Thanksgiving, 88 lb left in the shop if I counted right, sold 12 more jars)", R"(todo "plan on oxalic dribble around Thanksgiving, 88 lb left in the shop if I counted right" | sold 12 jars)"},
+        {R"(h3 will super it next week, took 2 frames of honey, gave it to h4)", R"(h3 todo "will super it next week" | h3 took 2 frames of honey | ?h3 "gave it to h4" | !not-understood)"},
+        {R"(h3 need a super, gave one)", R"(h3 todo "need a super" | ?h3 "gave one" | !not-understood)"},
+        {R"(if rain stops, took off the super)", R"(todo "if rain stops, took off the super")"},
+    });
+}
