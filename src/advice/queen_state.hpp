@@ -22,6 +22,7 @@ struct CellsSeen {
     std::vector<FactId> facts;
     int count = -1;             ///< -1: some
     bool roughly = false;       ///< the count was left open
+    bool one() const { return count == 1 && !roughly; }
     bool sealed = false;
     bool only_cups = false;     ///< charged cups, no cells yet
     bool supersedure = false;

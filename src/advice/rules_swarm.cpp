@@ -23,7 +23,7 @@ QueenStart start_of(const CellsSeen& cells) {
 std::string cells_words(const CellsSeen& cells) {
     const std::string number = cells.count > 0 ? (cells.roughly ? "about " : "") + std::to_string(cells.count) + " " : "";
     return fmt::format("{}{}{} noted on {}", number, cells.only_cups ? "charged queen cup" : cells.sealed ? "sealed queen cell" : "open queen cell",
-                       cells.count == 1 && !cells.roughly ? "" : "s", iso(cells.day));
+                       cells.one() ? "" : "s", iso(cells.day));
 }
 
 std::string emergence_words(const CellsSeen& cells) {
@@ -58,7 +58,7 @@ Advices queen_and_cells(const HiveView& hive) {
 Advices cells_without_proof(const HiveView& hive) {
     if (!standing(hive) || hive.queen.cells->queen_there || hive.queen.swarmed || hive.queen.queen_left) return {};
     const CellsSeen& cells = *hive.queen.cells;
-    if (days_between(cells.day, hive.on()) > 5 || (cells.count == 1 && !cells.roughly)) return {};
+    if (days_between(cells.day, hive.on()) > 5 || cells.one()) return {};
     Advice a = advise_to(Act::note, Rank::swarm, "leave the queen cells alone until a laying queen is proven");
     if (!cells.sealed) {   // sealed ones may hatch any day: then it is too late to go looking
         a.act = Act::open;
@@ -100,8 +100,8 @@ Advices cells_come_back(const HiveView& hive) {
 /// One cell is left already, as noted since `day`.
 bool down_to_one(const HiveView& hive, Day day) {
     const auto& cells = hive.queen.cells;
-    return (cells && cells->day >= day && cells->count == 1 && !cells->roughly) || hive.last(days_between(day, hive.on()), [](const Fact& f) {
-        return f.kind == Kind::cells_left && f.count == 1 && !f.count_range.said();
+    return (cells && cells->day >= day && cells->one()) || hive.last(days_between(day, hive.on()), [](const Fact& f) {
+        return f.kind == Kind::cells_left && is_one(f);
     });
 }
 

@@ -109,4 +109,7 @@ struct Fact {
     Span span;
 };
 
+/// One and no other number: not `1-2`.
+inline bool is_one(const Fact& fact) { return fact.count == 1 && !fact.count_range.said(); }
+
 }  // namespace waxtab

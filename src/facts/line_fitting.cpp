@@ -172,10 +172,8 @@ void LineReader::fit_cells(std::vector<Candidate>& found, const std::vector<Item
     if (told.cups_last) no_reading([](const Candidate& c) { return c.after_cells && (c.fact.kind == Kind::queen_cells || c.fact.kind == Kind::cells_removed); });   // 3 charged cups, knocked them down: no cells
     // left one open cell, marked with a pin: the frame it is on
     const auto of_the_queen = [&](const Item& k) { return k.is("queen") || k.is("new queen") || k.is("virgin") || k.has(Class::colour) || surface(k).ends_with("her"); };
-    if (told.cells_last && std::none_of(part.begin(), part.end(), of_the_queen)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::queen_marked; });
-    // left 1 cell, marked with a pin: the frame
-    const bool marked_with = std::any_of(part.begin(), part.end(), [](const Item& k) { return k.is("with"); }) && colour == part.end() && std::none_of(part.begin(), part.end(), of_the_queen);
-    if (marked_with) no_reading([](const Candidate& c) { return c.fact.kind == Kind::queen_marked; });
+    const bool marked_with = std::any_of(part.begin(), part.end(), [](const Item& k) { return k.is("with"); });
+    if ((told.cells_last || marked_with) && std::none_of(part.begin(), part.end(), of_the_queen)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::queen_marked; });
     // 3 virgin: no three of them, and not one passed over
     const bool virgins = std::any_of(part.begin(), part.end(), [&](const Item& k) { return k.is("virgin") && surface(k).ends_with('s'); });
     if (!virgins) no_reading([](const Candidate& c) { return c.fact.kind == Kind::queen && c.fact.detail == "virgin" && c.fact.count > 1; });

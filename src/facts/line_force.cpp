@@ -136,10 +136,13 @@ std::size_t LineReader::governed_to(const std::vector<std::vector<Item>>& clause
         return !c.empty() && they(surface(c.front())) && !eventful(joined) && reads(c);
     };
     // want a super, gave each one: done
+    const auto begins_with = [&](const std::vector<Item>& c, const auto& words) {
+        const auto first = std::find_if(c.begin(), c.end(), [](const Item& i) { return !i.idle() && !i.has(Class::link); });
+        return first != c.end() && std::find(words.begin(), words.end(), surface(*first)) != words.end();
+    };
     const auto done = [&](const std::vector<Item>& c) {
         static constexpr std::array<std::string_view, 10> past = {"put", "put on", "gave", "gave it", "gave them", "gave her", "took", "added", "fed", "pulled"};
-        const auto first = std::find_if(c.begin(), c.end(), [](const Item& i) { return !i.idle() && !i.has(Class::link); });
-        return first != c.end() && std::find(past.begin(), past.end(), surface(*first)) != past.end();
+        return begins_with(c, past);
     };
     if (todo && (because.starts_with("need") || because.starts_with("want"))) {
         while (end < clauses.size() && !done(clauses[end]) && !(because.starts_with("need") && why_it_needs(clauses[end]))) ++end;
@@ -162,8 +165,7 @@ std::size_t LineReader::governed_to(const std::vector<std::vector<Item>>& clause
     // plan on oxalic in November, sold 12 more jars: done
     const auto deed = [&](const std::vector<Item>& c) {
         static constexpr std::array<std::string_view, 7> past = {"gave", "took", "sold", "extracted", "bottled", "filled", "jarred"};
-        const auto first = std::find_if(c.begin(), c.end(), [](const Item& i) { return !i.idle() && !i.has(Class::link); });
-        return first != c.end() && std::find(past.begin(), past.end(), surface(*first)) != past.end() && reads(c);
+        return begins_with(c, past) && reads(c);
     };
     if (todo && !condition) {
         while (end < clauses.size() && !((another_seen(clauses[end]) || added(clauses[end]) || deed(clauses[end])) && !governed(clauses, end, why, other))) ++end;

@@ -36,7 +36,7 @@ std::string LineReader::surface(const Item& item) const { return lower(journal_.
 
 bool LineReader::says_each(const Item& item) const {
     const std::string said = surface(item);
-    return said == "each" || said == "ea" || said == "apiece" || said == "each of them" || said == "to each" || said == "each hive";
+    return said == "each" || said == "ea" || said == "apiece" || said == "each of them";
 }
 
 void LineReader::put(RawFact raw, Reading reading) {

@@ -190,15 +190,18 @@ bool LineReader::denies_the_number(const std::vector<std::vector<Item>>& clauses
     return says_no(clauses[at]) && at + 1 < clauses.size() && out_->size() > first_of_line_ && (told || numbers_alone(clauses[at + 1]));
 }
 
-/// `some of the 10 frames capped`, `left the best of 4 cells`, `not much brood`: words that say something here.
-void LineReader::some_of_so_many(std::vector<Item>& items) const {
-    static constexpr std::array<std::string_view, 12> some = {"some", "a few", "few", "several", "the best", "the better", "the bigger", "the biggest", "the nicest", "the odd", "only some", "only a few"};
-    static constexpr std::array<std::string_view, 5> much = {"much", "lot of", "a lot of", "lot", "a lot"};
-    // looks queenless: a guess
+/// `looks queenless`: a guess.
+void LineReader::guessed_by_looks(std::vector<Item>& items) const {
     static constexpr std::array<std::string_view, 5> looks = {"looks", "looked", "looking", "feels", "sounds"};
     for (std::size_t i = 0; i + 1 < items.size(); ++i)
         if ((items[i + 1].is("queenless") || items[i + 1].is("queenright")) && std::find(looks.begin(), looks.end(), surface(items[i])) != looks.end())
             items[i].what = What::term, items[i].words = {table_word("maybe", Class::doubt)};
+}
+
+/// `some of the 10 frames capped`, `left the best of 4 cells`, `not much brood`: words that say something here.
+void LineReader::some_of_so_many(std::vector<Item>& items) const {
+    static constexpr std::array<std::string_view, 12> some = {"some", "a few", "few", "several", "the best", "the better", "the bigger", "the biggest", "the nicest", "the odd", "only some", "only a few"};
+    static constexpr std::array<std::string_view, 5> much = {"much", "lot of", "a lot of", "lot", "a lot"};
     const auto leave_unread = [](Item& i) { i.what = What::unknown, i.words.clear(); };
     for (std::size_t i = 1; i < items.size(); ++i)   // not much brood: some
         if (items[i].has(Class::filler) && surface(items[i - 1]) == "not" && std::find(much.begin(), much.end(), surface(items[i])) != much.end()) leave_unread(items[i]);
@@ -303,6 +306,7 @@ void LineReader::days_said_twice(std::vector<Item>& items) {
 void LineReader::sentence(std::vector<Item> items) {
     if (corrects(items)) return;
     days_said_twice(items);
+    guessed_by_looks(items);
     some_of_so_many(items);
     fed_with(items);
     seen_by_me(items);

@@ -211,6 +211,7 @@ private:
     std::string line_before(Span here) const;
     bool swarm_told(Span here) const;
     bool doubted_before(Span here) const;
+    void guessed_by_looks(std::vector<Item>& items) const;
     void some_of_so_many(std::vector<Item>& items) const;
     void without_the_doer(std::vector<Item>& items);
     static void days_said_twice(std::vector<Item>& items);

@@ -104,12 +104,14 @@ Items LineReader::told_with_topic(const Items& topic, const Items& told) {
         seen.words = {table_word("seen", Class::state)}, seen.begin = seen.end;
         ways[0].push_back(seen);
     }
-    for (const Items& way : ways)
-        if (reads_as_one(way)) return way;
     const bool two_told = std::any_of(told.begin(), told.end(), [](const Item& i) { return i.is("and") || i.is("with"); });   // seen and laying
-    for (const Items& way : ways)
-        if (two_told && only_way(way)) return way;
-    return {};
+    const Items* longer = nullptr;   // reads, but as more than one fact
+    for (const Items& way : ways) {
+        const std::optional<Solution> read = only_way(way);
+        if (read && read->candidates.size() == 1) return way;
+        if (read && two_told && !longer) longer = &way;
+    }
+    return longer ? *longer : Items{};
 }
 
 /// `Seams: h1 8, h3 7`: reads the sentence hive by hive, each with the topic. True when that reads at every hive.

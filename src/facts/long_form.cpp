@@ -82,7 +82,7 @@ std::string cells_words(const Fact& f) {
     if (f.count == 0) return "no queen cells";
     Words w;
     if (f.count > 0) w(many_words(f));
-    const bool many = f.count != 1 || f.count_range.said();
+    const bool many = !is_one(f);
     if (!f.manner.empty()) {
         w(f.manner)(many ? "cells" : "cell");
         if (f.detail == "sealed") w("capped");
@@ -278,8 +278,8 @@ std::string said_of_queen(const Journal& j, const Fact& f) {
         case Kind::queen_mother: return words("mother", other);
         case Kind::cups: return f.count == 0 ? "no queen cups" : f.detail == "charged" ? many_of(f, "charged cup") : words(many_of(f, "queen cup"), f.detail);
         case Kind::queen_cells: return cells_words(f);
-        case Kind::cells_removed: return words("knocked down", f.count > 0 ? many_words(f) : "", f.detail, f.count == 1 && !f.count_range.said() ? "queen cell" : "queen cells");
-        case Kind::cells_left: return words("left", f.count >= 0 ? many_words(f) : "", f.detail, f.count == 1 && !f.count_range.said() ? "queen cell" : "queen cells");
+        case Kind::cells_removed: return words("knocked down", f.count > 0 ? many_words(f) : "", f.detail, is_one(f) ? "queen cell" : "queen cells");
+        case Kind::cells_left: return words("left", f.count >= 0 ? many_words(f) : "", f.detail, is_one(f) ? "queen cell" : "queen cells");
         default: return {};
     }
 }
