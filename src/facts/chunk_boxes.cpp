@@ -58,6 +58,22 @@ void thirds(Items& items) {
     }
 }
 
+void beside_a_box(Items& items) {
+    const auto place = [](const Item& i) {   // over, above; under, below, beneath
+        const std::size_t written = i.end - i.begin;
+        return i.has(Class::placing) && ((i.is("over") && written <= 5) || (i.is("under") && (written == 5 || written == 7 || written == 10)));
+    };
+    const auto first = [](const Item& i) { return picks(i) && choice_of(i).value_or(BoxChoice{}).number == 1; };
+    const auto how_it_is = [](const Item& i) { return (i.has(Class::combing) || i.is("full") || i.is("capped") || i.is("old")) && !i.counted; };
+    const auto noun = [](const Item& i) { return (is_super(i) && !i.counted) || (i.has(Class::count) && i.word(Class::count)->number == 1); };
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        if (!place(items[i])) continue;
+        std::size_t end = i + 1, said = 0;
+        for (; end < items.size() && (items[end].idle() || first(items[end]) || how_it_is(items[end]) || noun(items[end])); ++end) said += !items[end].idle();
+        if (said > 0 && (end == items.size() || items[end].what == What::stop)) absorb(items, i, i + 1, end - i - 1);
+    }
+}
+
 void comb_after_super(Items& items) {
     for (std::size_t i = 0; i + 2 < items.size(); ++i) {
         const bool comb = picks(items[i]) && items[i + 1].has(Class::combing) && !items[i + 1].counted && is_super(items[i + 2]);

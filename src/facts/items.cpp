@@ -29,8 +29,8 @@ bool Item::idle() const {
 namespace {
 
 /// Words after which a full stop ends nothing.
-constexpr std::array<std::string_view, 21> abbreviations = {
-    "no", "c", "ca", "approx", "nr", "fr", "frs", "lb", "lbs", "oz", "vs", "st", "rd", "ave", "q", "mr", "mrs", "dr", "est", "incl", "exc"};
+constexpr std::array<std::string_view, 22> abbreviations = {
+    "no", "c", "ca", "approx", "abt", "nr", "fr", "frs", "lb", "lbs", "oz", "vs", "st", "rd", "ave", "q", "mr", "mrs", "dr", "est", "incl", "exc"};
 
 /// The C of `hived as C.`, not the c. of `c. 20 kg`.
 bool one_capital(const Token& t) { return t.text.size() == 1 && !t.raw.empty(); }

@@ -273,6 +273,22 @@ bool LineReader::weight_of_the_super_off(const std::vector<Item>& items) {
     return true;
 }
 
+/// `super on, put it under the first`, `super on, under the 2nd of them`: where the box before went. Where that is not read,
+/// both are asked, so that no place is assumed. True when it says a place.
+bool LineReader::places_the_new_box(const std::vector<Item>& items) {
+    static constexpr std::array<std::string_view, 15> leads = {"then", "put", "put it", "goes", "went", "it goes", "it went", "placed", "set", "slid", "it", "slipped", "them", "put them", "put on"};
+    const auto leading = [&](const Item& i) { return i.idle() || std::find(leads.begin(), leads.end(), surface(i)) != leads.end(); };
+    const auto place = std::find_if_not(items.begin(), items.end(), leading);
+    if (place == items.end() || !place->has(Class::placing)) return false;
+    std::size_t at = out_->size();
+    while (at > first_of_sentence_ && (at == out_->size() || (*out_)[at].fact.kind == Kind::remark)) --at;
+    if (at == out_->size() || (*out_)[at].fact.kind != Kind::super_on || (*out_)[at].fact.placing != Placing::unsaid) return false;
+    if (place != items.begin() && join_last({place, items.end()}, false)) return true;   // put it under the first
+    take_back(at);
+    keep_asked(span(items), "where in the stack?", "say it with the super, for example `super on under the full one`");
+    return true;
+}
+
 /// Details after a comma: reads the last clause and this one as one; true when that is one fact. What is read by itself
 /// (`alone`) is no part of a name or remark before it.
 bool LineReader::join_last(const std::vector<Item>& items, bool alone) {

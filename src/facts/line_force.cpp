@@ -102,11 +102,15 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
         // the 4 pints I put for h5 should be 6: a correction
         const bool corrects = said == "should" && &i + 2 < items.data() + items.size() && surface(*(&i + 1)) == "be" && holds_number(*(&i + 2)) && std::any_of(items.data(), &i, holds_number);
         if (corrects) return false;
+        const bool at_most = said == "if" && &i + 2 == items.data() + items.size() && surface(*(&i + 1)) == "that";   // 3 seams if that
+        if (at_most) continue;
         if (i.has(Class::plan) || i.has(Class::condition)) {
             because = said;
             const bool negated = std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::negation); });
             const bool timed = i.is("when") || (said == "needed" && std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::doubt); }));   // not sure they needed it
-            todo = !timed && !wishful(said) && !(negated && (said.starts_with("need") || said == "will" || said.starts_with("want")));
+            // should be two supers full in there: a guess
+            const bool guess = said == "should" && &i + 2 < items.data() + items.size() && surface(*(&i + 1)) == "be" && (holds_number(*(&i + 2)) || (&i + 2)->has(Class::about));
+            todo = !timed && !guess && !wishful(said) && !(negated && (said.starts_with("need") || said == "will" || said.starts_with("want")));
             return true;
         }
         const bool weather = i.has(Class::weather) && std::all_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::weather) || k.has(Class::link) || k.idle(); });   // close and thundery

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "facts/chunk.hpp"
 #include "facts/clause_words.hpp"
 #include "facts/slots.hpp"
 #include "facts/small_words.hpp"
@@ -78,7 +79,8 @@ bool LineReader::called_by_numbers(std::vector<Item>& items) {
         hives.push_back(id);
         last = i, end = i + 1;
     }
-    if (!hives.empty() && may_count(items, last)) hives.pop_back(), end = last;
+    const bool one_of_it = hives.size() > 1 && items[last].value.amount == 1000 && end < items.size() && countable(items[end]);   // 2 1 strip out
+    if (!hives.empty() && (one_of_it || may_count(items, last))) hives.pop_back(), end = last;
     if (hives.empty() || (hives.size() == 1 && tells_how_it_is(items[end]) && !no_tally(items))) return false;
     while (end > 0 && items[end - 1].is("and")) --end;
     subject_.hives = hives;
@@ -99,7 +101,8 @@ bool LineReader::number_of_one(std::vector<Item>& items) {
 
 /// Takes the numbers of hives a line begins with off it. True when it begins so.
 bool LineReader::begins_with_numbers(std::vector<Item>& items) {
-    if (number_of_one(items)) return true;
+    numbered_ = number_of_one(items);
+    if (numbered_) return true;
     numbered_ = bare_list(items) || numbers_before_commas(items) || called_by_numbers(items);
     return numbered_;
 }
@@ -117,6 +120,22 @@ bool LineReader::numbers_before_commas(std::vector<Item>& items) {
     subject_.hives = hives;
     items.erase(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i));
     return true;
+}
+
+/// In a line of hives called by their numbers: `1 calm. 4 swarm cells`, `1 2 strips out`, `1 half full; 2 capped`. That hive,
+/// or so many of them?
+bool LineReader::hive_or_so_many(const std::vector<Item>& items) const {
+    static constexpr std::array<std::string_view, 8> said_uncounted = {"queen cell", "swarm cell", "cup", "sealed cell", "open cell", "super", "strip", "pad"};
+    const HiveId id = items.size() > 1 && numbered_ ? called_by_number(items[0]) : no_hive;
+    if (id == no_hive || (subject_.hives.size() == 1 && subject_.hives.front() == id)) return false;
+    const bool goes_on = out_->size() > first_of_line_;
+    if (goes_on && items.size() == 2 && (items[1].is("capped") || items[1].is("full") || items[1].is("drawn"))) return true;
+    std::size_t k = 1;
+    while (k < items.size() && describes(items[k])) ++k;
+    const bool noun = k < items.size() && std::any_of(said_uncounted.begin(), said_uncounted.end(), [&](std::string_view n) { return items[k].is(n); }) && surface(items[k]).ends_with('s');
+    if (goes_on || !noun) return noun;
+    const bool list = !subject_.hives.empty() && subject_.hives.back() < id;
+    return list && (items[k].is("super") || items[k].is("strip") || items[k].is("pad")) && k + 1 < items.size() && items[k + 1].has(Class::done);
 }
 
 /// Takes a number for the hive called by it.

@@ -79,6 +79,9 @@ std::optional<LineReader::Question> LineReader::which_box(const Fact& fact, Span
     const bool all_of_it = fact.kind == Kind::full && std::any_of(wholly.begin(), wholly.end(), [&](std::string_view w) { return said.ends_with(w); });   // top 80% capped, bottom fully
     const bool a_share = fact.kind == Kind::full && fact.value.amount >= 250 && fact.value.amount <= 750 && std::none_of(how_full.begin(), how_full.end(), [&](std::string_view w) { return said.find(w) != said.npos; });   // bottom a third
     if ((a_share || all_of_it || (fact.assumed & assumed_full)) && fact.box.by != BoxChoice::By::unsaid && after_capping && !full_told) return Question{"full, or capped?", "write `bottom 80% capped` or `bottom 80% full`"};
+    // second super on, under the first, which is 80% full
+    const bool placed = before && before->fact.kind == Kind::super_on && before->fact.placing != Placing::unsaid;
+    if (placed && (kind == Kind::full || kind == Kind::capped) && fact.box.by == BoxChoice::By::unsaid) return Question{"of which super?", "name the super: top, bottom, super 2 or its label"};
     // second super on, under the first; first one half full
     const bool under = std::any_of(line, out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::super_on && r.fact.placing == Placing::under; });
     const bool counted_anew = under && fact.box.by == BoxChoice::By::number && takes_box_from_before(kind);

@@ -323,8 +323,7 @@ void LineReader::sentence(std::vector<Item> items) {
     const auto queen = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("queen") || i.is("new queen") || i.is("old queen") || i.is("virgin"); });
     queen_at_ = queen == items.end() ? UINT32_MAX : queen->begin;
     head_of_sentence(items);
-    const bool hive_or_so_many = numbered_ && items.size() == 2 && out_->size() > first_of_line_ && called_by_number(items[0]) != no_hive && (items[1].is("capped") || items[1].is("full") || items[1].is("drawn"));   // 1 half full; 2 capped
-    if (hive_or_so_many) return keep_asked(span(items), "that hive, or so many frames?", "write `hive` before its number, or `frames` after it");
+    if (hive_or_so_many(items)) return keep_asked(span(items), "that hive, or so many of them?", "write `hive` before its number, or say of what it is so many");
     const std::vector<std::vector<Item>> apart = shares_of_the_harvest(items);
     if ((headed_ && one_value_each(items)) || one_value_for_each_listed(items)) return;
     std::vector<std::vector<Item>> clauses = cut(std::move(items));
@@ -758,6 +757,7 @@ void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
             if (k.fact.kind == Kind::super_on && subject_.several() && k.fact.count == static_cast<int>(subject_.hives.size())) k.fact.count = -1;
     if (one && each_or_together(ways.front(), c.written)) return;
     if (ways.size() > 1) return two_ways(c.written, ways);
+    if (!one && places_the_new_box(c.written)) return;
     const bool named = one && (c.own.said() || subject_.hives != c.before.hives);
     last_ = {named ? without_hives(c.spoken) : one ? c.spoken : c.written, out_->size(), journal_.readings.size(), journal_.diagnostics.size(), true};
     const auto measured_since = [](const Candidate& k) { return k.fact.kind == Kind::weight_change; };

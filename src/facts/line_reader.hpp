@@ -113,6 +113,7 @@ private:
     std::string words_kept(const std::vector<Item>& items, Span where) const;
     void of_the_subject(RawFact& raw) const;
     void keep_words(const std::vector<Item>& items, Kind kind, Reading::Outcome outcome, std::string because);
+    bool places_the_new_box(const std::vector<Item>& items);
     bool join_last(const std::vector<Item>& items, bool alone = false);
     bool several_shares(const std::vector<Item>& items);
     bool each_or_together(const Solution& solution, const std::vector<Item>& items);
@@ -287,6 +288,7 @@ private:
     HiveId called_by_number(const Item& i) const;
     bool may_count(const std::vector<Item>& items, std::size_t at) const;
     bool called_by_numbers(std::vector<Item>& items);
+    bool hive_or_so_many(const std::vector<Item>& items) const;
     void but_not_these(std::vector<Item>& items) const;
     void but_not_numbers(std::vector<Item>& items) const;
     static bool leaves_out(const std::vector<Item>& items);

@@ -267,7 +267,7 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     cells_said_ = cells_said_ || kind == Kind::queen_cells || kind == Kind::cells_removed || kind == Kind::cells_left;
     food_said_ = food_said_ || kind == Kind::feed;
     if (const auto asked = question_about(c, where)) {
-        boxes_unread_ = boxes_unread_ || c.fact.box.by != BoxChoice::By::unsaid;
+        boxes_unread_ = boxes_unread_ || c.fact.box.by != BoxChoice::By::unsaid || takes_box_from_before(kind);
         return keep_asked(where, asked->question, asked->hint);
     }
     // shook out, boxes home to the shed: what stood there goes with it

@@ -114,6 +114,8 @@ std::vector<Token> with_and_without(const std::vector<Token>& tokens) {
     const auto slash = [&](std::size_t i) { return i < tokens.size() && tokens[i].type == Token::Type::symbol && tokens[i].text == "/" && !tokens[i].space_before; };
     for (std::size_t i = 0; i < tokens.size(); ++i) {
         out.push_back(tokens[i]);
+        const bool point = i + 1 < tokens.size() && tokens[i + 1].type == Token::Type::symbol && tokens[i + 1].text == ".";
+        if (is_word(tokens, i, "alc") && point && is_word(tokens, i + 2, "wash")) out.back().space_after = true, ++i;   // alc. wash
         // w. 3 frames
         const bool dot = is_word(tokens, i, "w") && i + 2 < tokens.size() && tokens[i + 1].type == Token::Type::symbol && tokens[i + 1].text == "." && !tokens[i + 1].space_before && tokens[i + 2].type != Token::Type::symbol && tokens[i + 2].type != Token::Type::word;
         if (!is_word(tokens, i, "w") || !(slash(i + 1) || dot)) continue;
