@@ -130,6 +130,9 @@ void LineReader::unread(const std::vector<Item>& items) {
     };
     elsewhere_ = elsewhere_ || std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is("hived"); });   // hived as s1 at the lane end, 7 seams
     const bool number = !negated && std::any_of(items.begin(), items.end(), with_digits);   // none is passed over in silence
+    const auto so_many = [](const Item& i) { return i.has(Class::count) && i.word(Class::count)->number > 1; };
+    const auto one_left = [&](const Item& i) { return i.has(Class::count) && &i != items.data() && surface(*(&i - 1)) == "left"; };   // left one open one I liked
+    const bool in_words = !negated && std::any_of(items.begin(), items.end(), [&](const Item& i) { return so_many(i) || one_left(i); });
     const bool placed = out_->size() > first_of_line_ && (out_->back().fact.kind == Kind::super_on || out_->back().fact.kind == Kind::drawn) && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::placing); });   // super on, under the odd one
     const bool how_full = boxes_unread_ && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::amount) && !i.is("started"); });   // maybe a third full
     const auto any = [&](auto says) { return std::any_of(items.begin(), items.end(), says); };
@@ -150,7 +153,7 @@ void LineReader::unread(const std::vector<Item>& items) {
     const bool but_there = hive && any(is("all but"));   // heavy except h5 light
     const bool left_out = !items.empty() && (items[0].is("all but") || (items.size() > 1 && items[0].is("but") && items[1].has(Class::negation))) && out_->size() == first_of_line_ && subject_.several();
     elsewhere_ = elsewhere_ || left_out;   // h1-h5 but not the weak one, fed 2 L
-    const bool flagged = number || left_out || after_denial || deed_before || each_there || count_there || but_there || placed || left_on || one_there || how_full || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
+    const bool flagged = number || in_words || left_out || after_denial || deed_before || each_there || count_there || but_there || placed || left_on || one_there || how_full || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
                          (!negated && (tells_of_a_deed(items) || strange_thing_done(items) || (!doubted && std::any_of(items.begin(), items.end(), speaks_of_data))));
     const bool put_out = negated && eventful(items) && !flagged;
     keep_words(items, Kind::remark, put_out ? Reading::Outcome::put_out : Reading::Outcome::remark, put_out ? surface(*no) : std::string{});

@@ -151,7 +151,12 @@ void LineReader::fit_weather(std::vector<Candidate>& found, const std::vector<It
     // refractometer 18.1% lot A, fine
     const std::string said = lower(journal_.sources.text(span(part)));
     const Kind last = out_->size() > first_of_line_ ? out_->back().fact.kind : Kind::weather;
-    if (said == "fine" && last != Kind::weather && last != Kind::temperature && last != Kind::bloom && last != Kind::flow) std::erase_if(found, of_weather);
+    static constexpr std::array<std::string_view, 12> of_other_things = {"fine", "dry", "very dry", "grey", "gray", "dull", "bright", "clear", "scorching", "sticky", "bitter", "still"};
+    static constexpr std::array<std::string_view, 14> of_the_sky = {"and sunny", "and warm", "and hot", "and cold", "and cool", "and mild", "and wind", "and breez", "and calm", "and still", "and bright", "and clear", "and humid", "and cloud"};
+    const std::string rest = rest_of_line(part);   // dry and sunny
+    const bool weather_follows = std::any_of(of_the_sky.begin(), of_the_sky.end(), [&](std::string_view w) { return rest.starts_with(w); });
+    const bool other = !weather_follows && std::find(of_other_things.begin(), of_other_things.end(), said) != of_other_things.end();
+    if (other && last != Kind::weather && last != Kind::temperature && last != Kind::bloom && last != Kind::flow) std::erase_if(found, of_weather);   // in the old box, scorched and dry
     // took the wet super off, dry now; shook a frame, dry; they are dry
     const std::string before = line_before(span(part));
     const auto told_in = [](const std::string& text, std::string_view words) { return text.find(words) != text.npos; };

@@ -134,6 +134,12 @@ std::optional<LineReader::Question> LineReader::which_half(const Fact& fact) con
 /// What has to be asked before a reading is a fact, if anything.
 std::optional<LineReader::Question> LineReader::question_about(const Candidate& c, Span where) const {
     if (elsewhere_ && needs_hive(c) && !c.hive_named && !hives_named_) return Question{"at which of the hives?", "write a line for each hive"};
+    // left her the top one, which is light: told of what was not read
+    static constexpr std::array<std::string_view, 6> which = {"which is ", "which was ", "which has ", "which had ", "which are ", "which were "};
+    const std::string so_far = line_before(where);
+    const bool relates = std::any_of(which.begin(), which.end(), [&](std::string_view w) { return so_far.ends_with(w); });
+    const bool after_words = out_->size() > first_of_sentence_ && (out_->back().fact.kind == Kind::remark || out_->back().fact.kind == Kind::todo);
+    if (relates && after_words && needs_hive(c)) return Question{"what is so?", "write what it is told of, in a sentence of its own"};
     if (c.about_yard && !subject_.but.empty() && out_->size() == first_of_line_) return Question{"of the yard, or of these hives?", "write what was seen at the hives, or a line of the yard"};   // all but h4 have fresh nectar
     // fed all hives 8 L, h4 got 12 L
     const auto fed_with_others = [&](const RawFact& r) { return r.fact.kind == Kind::feed && r.fact.value.dimension == c.fact.value.dimension && (r.all || r.both || (r.hives.size() > 1 && subject_.hives.size() == 1 && std::find(r.hives.begin(), r.hives.end(), subject_.hives.front()) != r.hives.end())); };
