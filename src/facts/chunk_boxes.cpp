@@ -69,8 +69,10 @@ void beside_a_box(Items& items) {
     for (std::size_t i = 0; i + 1 < items.size(); ++i) {
         if (!place(items[i])) continue;
         std::size_t end = i + 1, said = 0;
-        for (; end < items.size() && (items[end].idle() || first(items[end]) || how_it_is(items[end]) || noun(items[end])); ++end) said += !items[end].idle();
-        if (said > 0 && (end == items.size() || items[end].what == What::stop)) absorb(items, i, i + 1, end - i - 1);
+        const auto beside = [&](std::size_t k) { return items[k].begin <= items[k - 1].end + 1; };   // not of `underneath, foundation`
+        for (; end < items.size() && beside(end) && (items[end].idle() || first(items[end]) || how_it_is(items[end]) || noun(items[end])); ++end) said += !items[end].idle();
+        const bool which = items[i + 1].idle() || first(items[i + 1]) || noun(items[end - 1]);
+        if (said > 0 && which && (end == items.size() || items[end].what == What::stop)) absorb(items, i, i + 1, end - i - 1);
     }
 }
 

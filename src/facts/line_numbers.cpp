@@ -80,7 +80,8 @@ bool LineReader::called_by_numbers(std::vector<Item>& items) {
         last = i, end = i + 1;
     }
     const bool one_of_it = hives.size() > 1 && items[last].value.amount == 1000 && end < items.size() && countable(items[end]);   // 2 1 strip out
-    if (!hives.empty() && (one_of_it || may_count(items, last))) hives.pop_back(), end = last;
+    const bool list_ends = hives.size() > 1 && end < items.size() && items[end].what == What::stop;   // 4 and 5. Strips out.
+    if (!hives.empty() && !list_ends && (one_of_it || may_count(items, last))) hives.pop_back(), end = last;
     if (hives.empty() || (hives.size() == 1 && tells_how_it_is(items[end]) && !no_tally(items))) return false;
     while (end > 0 && items[end - 1].is("and")) --end;
     subject_.hives = hives;
@@ -129,6 +130,7 @@ bool LineReader::hive_or_so_many(const std::vector<Item>& items) const {
     const HiveId id = items.size() > 1 && numbered_ ? called_by_number(items[0]) : no_hive;
     if (id == no_hive || (subject_.hives.size() == 1 && subject_.hives.front() == id)) return false;
     const bool goes_on = out_->size() > first_of_line_;
+    if (pointed_) return false;   // 1. Calm. 4 swarm cells.
     if (goes_on && items.size() == 2 && (items[1].is("capped") || items[1].is("full") || items[1].is("drawn"))) return true;
     std::size_t k = 1;
     while (k < items.size() && describes(items[k])) ++k;

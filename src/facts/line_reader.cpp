@@ -49,6 +49,17 @@ void drop_since(std::vector<Item>& items, Day noted) {
     std::rotate(since, since + 1, items.end());   // after what was counted
 }
 
+/// From `at` to the next stop nothing but the comb or the place of a box is told.
+bool only_what_it_is(const std::vector<Item>& items, std::size_t at) {
+    bool told = false;
+    for (; at < items.size() && items[at].what != What::stop; ++at) {
+        const bool what = items[at].has(Class::combing) || items[at].has(Class::placing);
+        if (!what && !items[at].idle()) return false;
+        told = told || what;
+    }
+    return told;
+}
+
 /// `h3 super on and h4`: there as well.
 bool one_hive_more(const std::vector<Item>& items) {
     const auto last = std::find_if(items.rbegin(), items.rend(), [](const Item& i) { return !i.idle(); });
@@ -77,6 +88,8 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
     but_not_numbers(items);
     numbers_of_hives(items);
     head(items, tokens);
+    const auto after_numbers = std::find_if_not(tokens.begin(), tokens.end(), [](const Token& t) { return t.type == Token::Type::number || t.text == "and" || t.text == ","; });
+    pointed_ = after_numbers != tokens.begin() && after_numbers != tokens.end() && after_numbers->text == ".";
     const std::vector<Item> after_exception = exception_at_the_end(items);
     headed_ = subject_.said();
     head_ = subject_;
@@ -91,6 +104,7 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
         const bool comma = items[i].what == What::stop && corrected;
         if (comma) continue;
         const bool whole_quote = items[i].what == What::quoted && sentences.back().empty() && (items[i].text.ends_with('.') || items[i].text.ends_with('!') || items[i].text.ends_with('?'));   // "Smoker out." Check again
+        if (sentence_end(items[i]) && only_what_it_is(items, i + 1) && std::any_of(sentences.back().begin(), sentences.back().end(), [](const Item& k) { return is_super(k); })) items[i].text = ",";   // Super on. Drawn. Under the first.
         if (sentence_end(items[i])) sentences.emplace_back();
         else sentences.back().push_back(std::move(items[i]));
         if (whole_quote) sentences.emplace_back();
@@ -109,10 +123,13 @@ void LineReader::read(const std::vector<Token>& tokens, std::uint32_t file, Line
 
 /// `h1. 5 frames of brood. h2. 4 frames`: a hive alone, and more to follow: what the line is about from here. True when it is.
 bool LineReader::goes_over_to(const std::vector<Item>& items) {
-    const bool alone = !items.empty() && items.front().what == What::hives && items.front().role == Item::Role::none && std::all_of(items.begin() + 1, items.end(), [](const Item& i) { return i.what == What::stop; });
-    if (!alone || !headed_) return false;
+    if (items.empty() || !headed_ || !std::all_of(items.begin() + 1, items.end(), [](const Item& i) { return i.what == What::stop; })) return false;
+    const HiveId numbered = numbered_ ? called_by_number(items.front()) : no_hive;   // 1. Calm. 2. Queen seen.
+    const bool named = items.front().what == What::hives && items.front().role == Item::Role::none;
+    if (!named && numbered == no_hive) return false;
     subject_ = {};
-    subject_.hives = items.front().hives, subject_.unknown = items.front().unknown_hives;
+    if (named) subject_.hives = items.front().hives, subject_.unknown = items.front().unknown_hives;
+    else subject_.hives = {numbered};
     head_ = subject_;
     box_ = {}, last_ = {};
     if (!subject_.unknown.empty()) complain_about(subject_, {items.front()});

@@ -334,6 +334,7 @@ private:
     std::vector<HiveId> tail_;     ///< hives named at the end of clauses, one after the other, in a line that begins with none
     std::uint32_t queen_at_ = 0;   ///< where the sentence first speaks of the queen; past its end where it does not
     bool numbered_ = false;        ///< the line begins with `2, 4,`: hives by their bare numbers
+    bool pointed_ = false;         ///< the line begins with `2.`: so are the numbers of hives written in it
     bool hives_named_ = false;     ///< the clause names its hives
     bool headed_ = false;          ///< the line begins with its hives, or stands under them
     bool complained_ = false;

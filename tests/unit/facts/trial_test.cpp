@@ -2304,3 +2304,23 @@ TEST_CASE("told of what was not read; a word of the weather that may be of somet
         {R"(18C, dry)", R"(18C | dry weather)"},
     });
 }
+
+TEST_CASE("what a new super is, after a comma or a full stop", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(h1 super nearly full, 5 frames capped. Second super added underneath, foundation)", R"(h1 super nearly full | h1 super 5 frames capped | h1 +super foundation under)"},
+        {R"(h1 second super added underneath, foundation)", R"(h1 +super foundation under)"},
+        {R"(h1 super added underneath, foundation)", R"(h1 +super foundation under)"},
+        {R"(h1 super added under, foundation)", R"(h1 +super foundation under)"},
+        {R"(h1 super added on top, foundation)", R"(h1 +super foundation over)"},
+        {R"(h1 second super on, foundation)", R"(h1 +super foundation)"},
+        {R"(h1 super added beneath, wet)", R"(h1 +super wet under)"},
+        {R"(h1 second super added underneath, drawn9)", R"(h1 +super drawn9 under)"},
+        {R"(h1 second super added underneath the first, foundation)", R"(h1 +super foundation under)"},
+        {R"(h1 super on, under the other, foundation)", R"(h1 +super foundation under)"},
+        {R"(h1 calm. Second super on. Under the first)", R"(h1 temper calm | h1 +super under)"},
+        {R"(h4 super on. Drawn. Calm)", R"(h4 +super drawn | h4 temper calm)"},
+        {R"(h1 super off. Wet.)", R"(h1 -wet super)"},
+        {R"(h1 super on. Dry.)", R"(h1 +super | h1 "Dry")"},
+        {R"(h2 two cups. Dry.)", R"(h2 2 queen cups | h2 "Dry")"},
+    });
+}
