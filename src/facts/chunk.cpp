@@ -578,6 +578,7 @@ void chunk(std::vector<Item>& items, const ItemContext& context) {
     frames_out_of(items);
     shares_of_frames(items);
     jars(items);
+    sign_and_ordinal(items);
     beside_a_box(items);
     comb_after_super(items);
     thirds(items);

@@ -58,6 +58,13 @@ void thirds(Items& items) {
     }
 }
 
+void sign_and_ordinal(Items& items) {
+    for (std::size_t i = 0; i + 2 < items.size(); ++i) {
+        const bool adds = items[i].what == What::sign && items[i].text == "+" && picks(items[i + 1]) && (is_super(items[i + 2]) || is_super_kind(items[i + 2]));
+        if (adds && choice_of(items[i + 1]).value_or(BoxChoice{}).by == BoxChoice::By::number) items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 1);
+    }
+}
+
 void beside_a_box(Items& items) {
     const auto place = [](const Item& i) {   // over, above; under, below, beneath
         const std::size_t written = i.end - i.begin;

@@ -15,6 +15,8 @@ bool times_sign(const Item& item);
 void comb_after_super(std::vector<Item>& items);
 /// A third super is the third one; a third of it is a share.
 void thirds(std::vector<Item>& items);
+/// `+2nd super`: a super, and which it will be.
+void sign_and_ordinal(std::vector<Item>& items);
 /// `under the 1st`, `below the capped one`: one place in the stack; not `under the second`, which may stand over another.
 void beside_a_box(std::vector<Item>& items);
 /// `the medium is nearly full`: the super; `a second medium on`: one more of that kind.

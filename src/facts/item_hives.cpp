@@ -180,7 +180,8 @@ bool Itemiser::names_colour(std::size_t ahead, std::size_t length) const {
 /// `marked blue`, `white queen`, where a hive is called Blue or White: the colour is meant.
 bool Itemiser::colour_of_queen(std::size_t ahead, std::size_t length) const {
     if (!names_colour(ahead, length)) return false;
-    const bool before = ahead == 0 && !items_.empty() && (items_.back().is("marked") || items_.back().is("queen") || items_.back().is("requeened") || items_.back().is("pollen"));
+    const bool bracketed = items_.size() > 1 && items_.back().what == What::stop && items_.back().text == "(" && (items_[items_.size() - 2].is("queen") || items_[items_.size() - 2].is("queen seen"));   // queen (blue)
+    const bool before = ahead == 0 && !items_.empty() && (items_.back().is("marked") || items_.back().is("queen") || items_.back().is("requeened") || items_.back().is("pollen") || bracketed);
     static constexpr std::array<std::string_view, 10> after = {"sky", "skies", "queen", "dot", "spot", "disc", "marked", "q", "paint", "pollen"};
     return before || std::any_of(after.begin(), after.end(), [&](std::string_view w) { return word(ahead + 1, w); });
 }

@@ -112,11 +112,14 @@ bool LineReader::plain_talk(const std::vector<Item>& items) const {
 
 void LineReader::unread(const std::vector<Item>& items) {
     const Span where = span(items);
+    // h2 and h4 brood on 4 and 3: the first number is not of both
+    const bool number_alone = !items.empty() && bare_number(items.back()) && std::all_of(items.begin(), items.end() - 1, [](const Item& i) { return i.idle() || i.is("and"); });
+    if (number_alone && out_->size() > first_of_sentence_ && out_->back().hives.size() > 1 && (out_->back().fact.value.said() || out_->back().fact.count > 0)) take_back(out_->size() - 1);
     std::vector<Item> joined = items;
     chunk(joined, item_context());
     jars_unread_ = jars_unread_ || std::any_of(joined.begin(), joined.end(), [](const Item& i) { return i.what == What::jars; });
     lot_unread_ = lot_unread_ || std::any_of(items.begin(), items.end(), [](const Item& i) { return i.what == What::lot; });
-    const auto of_boxes = [](const Item& i) { return i.text == "ordinal" || i.is("second") || i.is("third") || i.is("super") || i.is("box") || i.is("other") || i.is("still on") || i.is("sections") || i.is("cut comb") || i.what == What::box || is_super_kind(i); };
+    const auto of_boxes = [](const Item& i) { return i.text == "ordinal" || i.is("top") || i.is("bottom") || i.is("middle") || i.is("second") || i.is("third") || i.is("super") || i.is("box") || i.is("other") || i.is("still on") || i.is("sections") || i.is("cut comb") || i.what == What::box || is_super_kind(i); };
     const auto label_alike = [](const Item& i) {   // S4 stays, 71% full
         const std::size_t digits = i.text.find_first_of("0123456789");
         if (i.what == What::quoted) return i.text.size() <= 6 && i.text.find(' ') == std::string::npos;

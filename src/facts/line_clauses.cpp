@@ -537,6 +537,8 @@ bool LineReader::count_goes_on(const Items& items) {
     }
     if (!hive || !number || !hive->unknown_hives.empty() || hive->hives.empty() || out_->size() != before_clause_ + 1 || before_clause_ < first_of_line_ || out_->back().hives.empty()) return false;
     if (out_->back().hives == hive->hives || !counted_in_turn(out_->back().fact)) return false;
+    const std::string more = rest_of_line(items);
+    if (hive->hives.size() > 1 && more.size() > 4 && more.starts_with("and ") && std::isdigit(static_cast<unsigned char>(more[4]))) return false;   // h3 and h4 6 and 7
     RawFact raw = out_->back();
     if (there) raw.fact.box = one_super(raw.fact.box);
     if (!put_number(raw.fact, *number) || (about && (!raw.fact.value.said() || raw.fact.kind == Kind::mites))) return false;

@@ -263,6 +263,9 @@ bool LineReader::weight_of_the_super_off(const std::vector<Item>& items) {
     const bool details_join = off == out_->size() && !plant && last_.set && out_->size() <= last_.out + 1;   // top off, 22 kg: read together
     if (details_join || off == first_of_line_ || (*out_)[off - 1].hives != out_->back().hives) return false;
     RawFact& box = (*out_)[off - 1];
+    const RawFact* other = off > first_of_line_ + 1 ? &(*out_)[off - 2] : nullptr;   // top and bottom supers off, 24 kg
+    const bool of_two = other && other->fact.kind == Kind::super_off && box.fact.kind == Kind::super_off && other->hives == box.hives && !other->fact.value.said() && !box.fact.value.said();
+    if (of_two) return keep_asked(span(items), "each of the two, or both together?", "write each with its weight, for example `top super off 12 kg`"), true;
     if (box.fact.kind != Kind::super_off || box.fact.value.said() || box.hives.size() != 1) return false;
     std::vector<Item> joined = items;
     chunk(joined, item_context());   // about 22 kg

@@ -192,6 +192,9 @@ void LineReader::fit_cells(std::vector<Candidate>& found, const std::vector<Item
     const auto size = [&](const Item& k) { const std::string said = surface(k); return said == "small" || said == "big" || said == "large"; };
     const bool of_her = told.queen_last || (!part.empty() && part.front().begin > queen_at_);   // queen looks fine, big and fat
     if (of_her && std::any_of(part.begin(), part.end(), size)) no_reading([](const Candidate& c) { return c.fact.kind == Kind::strength; });
+    // a virgin, small and runny: no temper of the colony
+    const bool of_a_virgin = !part.empty() && part.front().begin > queen_at_ && queen_at_ != UINT32_MAX && lower(text().substr(queen_at_, 6)) == "virgin";
+    if (of_a_virgin) no_reading([](const Candidate& c) { return c.fact.kind == Kind::temper && c.fact.detail == "lively"; });
     // 5 queen cells, none sealed: of the cells
     if (told.cells_last) no_reading([](const Candidate& c) { return c.fact.kind == Kind::capped && c.fact.box.by == BoxChoice::By::unsaid; });
 }

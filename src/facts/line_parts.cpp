@@ -243,6 +243,9 @@ bool LineReader::parts_at_links(const Clause& c) {
         if (all[k].is("with") && (all[k + 1].has(Class::plant) || (all[k + 1].is("bees") && k + 2 == all.size()))) continue;   // half full with rape, filled with bees
         std::vector<Item> left(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(k));
         std::vector<Item> right(all.begin() + static_cast<std::ptrdiff_t>(k) + 1, all.end());
+        // top and bottom supers off: no part is the lone word for a box
+        const bool lone_box = std::all_of(left.begin(), left.end(), [](const Item& i) { return i.idle() || i.has(Class::which) || i.text == "ordinal"; });
+        if (lone_box && std::any_of(left.begin(), left.end(), [](const Item& i) { return i.has(Class::which); })) continue;
         // super on and half full: which was there?
         const bool bare_on = left.back().is("on") && std::any_of(left.begin(), left.end(), is_super) && std::none_of(left.begin(), left.end(), goes_on_to_the_next);
         if (bare_on && all[k].is("and") && first_says_how_full(right)) return keep_asked(span(all), "put on, or on already?", "write `+super` if it went on, `top half full` if it was there"), true;
@@ -304,16 +307,20 @@ void LineReader::both_of_them(std::vector<Item>& items) const {
     }
 }
 
-/// `supers 1 and 2 full`: a fact for each.
+/// `supers 1 and 2 full`, `top and bottom supers off`: a fact for each. What both weighed is asked.
 bool LineReader::for_each_box(const Clause& c) {
     const auto pair = std::find_if(c.without.begin(), c.without.end(), [](const Item& i) { return i.what == What::box && i.box2.by != BoxChoice::By::unsaid; });
-    if (pair == c.without.end() || eventful(c.without)) return false;
+    if (pair == c.without.end()) return false;
+    const bool off = eventful(c.without);
+    if (off && !masses_in(c.without).empty()) return keep_asked(span(c.written), "each of the two, or both together?", "write each with its weight, for example `top super off 12 kg`"), true;
     std::vector<Item> first = c.without, second = c.without;
     const auto at = static_cast<std::size_t>(pair - c.without.begin());
     first[at].box2 = {};
     second[at].box = pair->box2, second[at].box2 = {};
     const std::vector<Solution> one = solve(first), two = solve(second);
     if (one.size() != 1 || two.size() != 1) return false;
+    const auto came_off = [](const Solution& s) { return s.candidates.size() == 1 && s.candidates.front().fact.kind == Kind::super_off; };
+    if (off && !(came_off(one.front()) && came_off(two.front()))) return false;
     take(one.front(), c.happened);
     take(two.front(), c.happened);
     return true;

@@ -49,6 +49,19 @@ void drop_since(std::vector<Item>& items, Day noted) {
     std::rotate(since, since + 1, items.end());   // after what was counted
 }
 
+/// `h1 top - 70% full`, `super - 4 of 10 frames drawn`: no break between a box and how it is.
+void dash_after_a_box(std::vector<Item>& items) {
+    const auto box = [](const Item& i) { return i.has(Class::which) || i.text == "ordinal" || is_super(i) || is_super_kind(i); };
+    const auto how_it_is = [](const Item& i) { return i.has(Class::amount) || i.what == What::value || i.what == What::slash || i.is("capped") || i.has(Class::combing) || i.has(Class::about); };
+    bool told = false, alone = true;
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        if (told && alone && stop(items[i], "-") && how_it_is(items[i + 1])) items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+        if (items[i].what == What::stop) told = false, alone = true;
+        else if (box(items[i])) told = true;
+        else alone = alone && (items[i].idle() || items[i].what == What::hives);
+    }
+}
+
 /// From `at` to the next stop nothing but the comb or the place of a box is told.
 bool only_what_it_is(const std::vector<Item>& items, std::size_t at) {
     bool told = false;
@@ -335,6 +348,7 @@ void LineReader::sentence(std::vector<Item> items) {
     if (!shed_headed_) shed_.clear();
     if (heads_the_line(items)) return;
     without_brackets(items);
+    dash_after_a_box(items);
     without_the_doer(items);
     if (topic_of_each(items)) return;
     const auto queen = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("queen") || i.is("new queen") || i.is("old queen") || i.is("virgin"); });
