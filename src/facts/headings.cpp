@@ -1,8 +1,11 @@
 #include "facts/headings.hpp"
 
+#include <algorithm>
 #include <array>
 
 #include <fmt/format.h>
+
+#include "facts/small_words.hpp"
 
 namespace waxtab {
 
@@ -132,13 +135,19 @@ private:
         set(number(0, 4), static_cast<unsigned>(number(5, 2)), static_cast<unsigned>(number(8, 2)), at_ - 1);
         return true;
     }
+    /// `10 may have swarmed`: hive 10, and no day of May.
+    bool may_do_so(std::size_t next) const {
+        const Token* verb = token(next);
+        const bool may = next > 0 && token(next - 1) && token(next - 1)->text == "may";
+        return may && verb && verb->type == Token::Type::word && after_may(verb->text);
+    }
     bool named() {
         unsigned m = 0;
         int d = -1;
         std::size_t used = 0;
         if (whole(0) >= 1 && month(1)) d = whole(0), m = month(1), used = 2;
         else if (month(0) && whole(1) >= 1 && whole(1) <= 31) m = month(0), d = whole(1), used = 2;
-        if (used == 0) return false;
+        if (used == 0 || may_do_so(used)) return false;
         const std::size_t from = at_;
         at_ += used;
         if (symbol(".") && m) ++at_;

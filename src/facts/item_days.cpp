@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "facts/headings.hpp"
+#include "facts/small_words.hpp"
 
 // Days said within a line: dates, weekdays, yesterday, ten days ago.
 namespace waxtab {
@@ -64,6 +65,14 @@ std::optional<Day> soonest(unsigned day, unsigned month, Day noted) {
 
 }  // namespace
 
+/// `Sat: super on. Sun: half full`: a day, and no sun.
+bool Itemiser::sunday_among_days() const {
+    if (!word(0, "sun") || !symbol(1, ":")) return false;
+    for (std::size_t i = 0; i + 1 < tokens_.size(); ++i)
+        if (tokens_[i].type == Token::Type::word && weekday_of(tokens_[i].text) > 0 && tokens_[i + 1].text == ":") return true;
+    return false;
+}
+
 /// `on 2026-06-12`, `on the 12th`, `12 June`, `June 12`, `since the 5th`, `14/5`, `yesterday`, `3 days ago`.
 bool Itemiser::day() {
     std::size_t next = 0;
@@ -103,16 +112,17 @@ bool Itemiser::day() {
         const bool short_form = whole && y->text.size() == 2 && symbol(i - 1, "/");
         return short_form ? 2000 + n : n >= 1990 && n <= 2100 ? n : 0;
     };
+    const bool may_do_so = token(next + 1) && token(next + 1)->text == "may" && token(next + 2) && after_may(token(next + 2)->text);   // 10 may have swarmed
     if (t->type == Token::Type::date) found = day_from_iso(t->text), length = 1;
-    else if (small(next) && month_word(next + 1)) found = near(small(next), month_word(next + 1)), length = 2;
+    else if (small(next) && month_word(next + 1) && !may_do_so) found = near(small(next), month_word(next + 1)), length = 2;
     else if (month_word(next) && small(next + 1) && (t->text != "may" || after_preposition)) found = near(small(next + 1), month_word(next)), length = 2;
     else if (const auto [n, m] = dashed(*t); due && n > 0 && context_.settings->date_order != DateOrder::unset) found = in_order(n, m), length = 1;   // by 8-15
     else if (after_preposition && t->type == Token::Type::ordinal) found = latest_of_month(static_cast<unsigned>(t->n), noted), length = 1;
     else if (t->type == Token::Type::slash && !t->value.said() && (after_preposition || (symbol(next + 1, "/") && year_number(next + 2))) && context_.settings->date_order != DateOrder::unset) found = in_order(static_cast<unsigned>(t->n), static_cast<unsigned>(t->m)), length = 1;
     else if (due) return false;
     else if ((next == 0 || since) && word(next, "yesterday")) found = noted - date::days{1}, length = 1;
-    else if (t->type == Token::Type::word && weekday_of(t->text) >= 0) {
-        const auto back = (date::weekday{noted} - date::weekday{static_cast<unsigned>(weekday_of(t->text))}).count();
+    else if (t->type == Token::Type::word && (weekday_of(t->text) >= 0 || sunday_among_days())) {
+        const auto back = (date::weekday{noted} - date::weekday{static_cast<unsigned>(std::max(0, weekday_of(t->text)))}).count();
         found = noted - date::days{since && back == 0 ? 7 : back}, length = 1;   // since Sunday, written on a Sunday
     } else if (word(0, "last") && token(1) && token(1)->type == Token::Type::word && weekday_of(token(1)->text) >= 0) {
         const auto back = (date::weekday{noted} - date::weekday{static_cast<unsigned>(weekday_of(token(1)->text))}).count();

@@ -216,7 +216,8 @@ bool Itemiser::bare_hives() {
     if (!number(0)) return false;
     std::size_t end = 0;
     const bool box_on = items_.size() > 1 && items_.back().is("on") && (items_[items_.size() - 2].is("super") || items_[items_.size() - 2].is("excluder"));   // drawn super on 4
-    const bool put = !items_.empty() && (items_.back().is("on") || items_.back().is("to") || items_.back().is("in") || items_.back().is("returned")) && (box_on || std::none_of(items_.begin(), items_.end(), counted_in_frames)) &&
+    const bool comb_on = items_.size() > 2 && items_.back().is("on") && items_[items_.size() - 2].has(Class::combing) && is_super(items_[items_.size() - 3]);   // super drawn on 1, 2 and 4
+    const bool put = !items_.empty() && (items_.back().is("on") || items_.back().is("to") || items_.back().is("in") || items_.back().is("returned")) && (box_on || comb_on || std::none_of(items_.begin(), items_.end(), counted_in_frames)) &&
                      !(items_.back().is("in") && items_.size() > 1 && items_[items_.size() - 2].what == What::value);   // formic pads on 1, 3 and 6; not brood on 4
     const bool after = put || (!items_.empty() && (items_.back().is("from") || items_.back().is("off")));
     const bool begins = items_.empty() || items_.back().what == What::stop;

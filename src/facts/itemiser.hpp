@@ -59,6 +59,7 @@ private:
 
     bool lot();
     bool day();
+    bool sunday_among_days() const;
     bool hive();
     bool bare_hives();
     bool a_or_hive_a() const;

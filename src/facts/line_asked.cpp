@@ -112,6 +112,14 @@ bool LineReader::plain_talk(const std::vector<Item>& items) const {
 
 void LineReader::unread(const std::vector<Item>& items) {
     const Span where = span(items);
+    // took the super off and put it back; super on, then changed my mind: done and undone
+    static constexpr std::array<std::string_view, 12> undone = {"put it back", "put them back", "put back", "it went back", "they went back", "back on again", "off again", "took it off", "took them off", "changed my mind", "changed our minds", "thought better of it"};
+    const std::string words = lower(journal_.sources.text(where));
+    const bool undoes = std::any_of(undone.begin(), undone.end(), [&](std::string_view u) { return words.find(u) != words.npos; });
+    if (undoes && out_->size() > first_of_sentence_ && is_event(out_->back().fact.kind)) take_back(out_->size() - 1);
+    // 11 formic acid in, 3 skipped, 2 mites in 300: of hive 3?
+    const HiveId numbered = numbered_ && items.size() > 1 ? called_by_number(items.front()) : no_hive;
+    elsewhere_ = elsewhere_ || (numbered != no_hive && subject_.hives.size() == 1 && subject_.hives.front() != numbered);
     // h2 and h4 brood on 4 and 3: the first number is not of both
     const bool number_alone = !items.empty() && bare_number(items.back()) && std::all_of(items.begin(), items.end() - 1, [](const Item& i) { return i.idle() || i.is("and"); });
     if (number_alone && out_->size() > first_of_sentence_ && out_->back().hives.size() > 1 && (out_->back().fact.value.said() || out_->back().fact.count > 0)) take_back(out_->size() - 1);

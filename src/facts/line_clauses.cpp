@@ -424,6 +424,7 @@ bool put_number(Fact& f, const Item& item) {
     if (item.is("none")) {
         if (f.kind != Kind::queen_cells && f.kind != Kind::cups && f.kind != Kind::mites && f.kind != Kind::stings) return false;
         f.count = 0;
+        if (f.kind == Kind::mites && f.value.dimension == Dimension::share) f.value.amount = f.value.low = f.value.high = 0;   // h1 mites 2%, h2 none
         if (f.kind != Kind::mites && f.kind != Kind::stings) f.detail = f.manner = {};
         return true;
     }
@@ -447,6 +448,7 @@ bool put_number(Fact& f, const Item& item) {
     const bool whole = said.low == said.high && said.amount % 1000 == 0;
     if (in_value || f.count < 0 || !whole) return false;
     f.count = static_cast<int>(said.amount / 1000);
+    if (f.kind == Kind::cups) f.detail = {};   // h1 2 cups, dry. h3 4
     if (f.kind == Kind::super_off) {   // so many supers, of which no weight is told
         f.value = {}, f.manner = {};
         f.box = f.count == 1 ? BoxChoice{BoxChoice::By::sole, Role::super, 0, {}} : BoxChoice{BoxChoice::By::top_n, Role::super, static_cast<std::uint8_t>(std::min(f.count, 250)), {}};

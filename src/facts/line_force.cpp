@@ -103,11 +103,17 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
         const bool corrects = said == "should" && &i + 2 < items.data() + items.size() && surface(*(&i + 1)) == "be" && holds_number(*(&i + 2)) && std::any_of(items.data(), &i, holds_number);
         if (corrects) return false;
         const bool at_most = said == "if" && &i + 2 == items.data() + items.size() && surface(*(&i + 1)) == "that";   // 3 seams if that
+        const bool or_so = said == "if" && &i + 3 == items.data() + items.size() && surface(*(&i + 1)) == "not" && holds_number(*(&i + 2));   // 6 frames if not 7
+        if (or_so) continue;
         if (at_most) continue;
         if (i.has(Class::plan) || i.has(Class::condition)) {
             because = said;
             const bool negated = std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::negation); });
             const bool timed = i.is("when") || (said == "needed" && std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::doubt); }));   // not sure they needed it
+            // must be hungry, fed 1 L: what is guessed is no plan, and ends with its clause
+            const auto done = [](const Item& k) { return k.has(Class::done) || k.has(Class::order); };
+            const bool must_be = said == "must" && &i + 2 < items.data() + items.size() && surface(*(&i + 1)) == "be" && std::none_of(&i + 2, items.data() + items.size(), done);
+            if (must_be) return because = "must be", todo = false, true;
             // should be two supers full in there: a guess
             const bool guess = said == "should" && &i + 2 < items.data() + items.size() && surface(*(&i + 1)) == "be" && (holds_number(*(&i + 2)) || (&i + 2)->has(Class::about));
             todo = !timed && !guess && !wishful(said) && !(negated && (said.starts_with("need") || said == "will" || said.starts_with("want")));
@@ -131,7 +137,7 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
 /// The clause after the last one governed. A plan governs to the end of its sentence; what is not needed only itself, and a
 /// wish or a missed chance to the next plan.
 std::size_t LineReader::governed_to(const std::vector<std::vector<Item>>& clauses, std::size_t at, bool todo, const std::string& because) {
-    if (regret(because) || (!todo && because.starts_with("need"))) return at + 1;
+    if (regret(because) || because == "must be" || (!todo && because.starts_with("need"))) return at + 1;
     std::size_t end = at + 1;
     // needs a super, they have bees on all 16 frames: why
     const auto why_it_needs = [&](const std::vector<Item>& c) {

@@ -118,6 +118,9 @@ bool LineReader::numbers_before_commas(std::vector<Item>& items) {
         hives.push_back(id);
     }
     if (hives.empty()) return false;
+    // 7, 8, 10 super half full: and the last of them
+    const HiveId last = i < items.size() ? called_by_number(items[i]) : no_hive;
+    if (last != no_hive && i + 1 < items.size() && items[i + 1].what != What::stop && (tells_how_it_is(items[i + 1]) || !may_count(items, i))) hives.push_back(last), ++i;
     subject_.hives = hives;
     items.erase(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(i));
     return true;
@@ -165,7 +168,7 @@ bool LineReader::goes_over_to_numbered(const std::vector<Item>& items) const {
     if (bare_number(next) && may_count(items, 1) && !items[2].is("of") && items[2].what != What::stop) return true;   // 3 5 mites in 300
     if (!numbered_ || may_count(items, 0)) return false;
     const bool deed = next.has(Class::done) && !on_or_off(next) && !next.has(Class::combing) && !next.is("capped");
-    return deed || is_super(next) || next.has(Class::which) || next.has(Class::method) || next.has(Class::plan) || next.is("queen") || one_does(surface(next)) || tells_how_it_is(next);
+    return deed || is_super(next) || next.has(Class::which) || next.has(Class::method) || next.has(Class::plan) || next.has(Class::negation) || next.is("queen") || one_does(surface(next)) || tells_how_it_is(next);
 }
 
 /// In a line that began so: `6, 5 frames of brood` after what was told of 5 is of hive 6; and so `h3, wash 9/300` in a line

@@ -82,6 +82,8 @@ std::optional<LineReader::Question> LineReader::which_box(const Fact& fact, Span
     // second super on, under the first, which is 80% full
     const bool placed = before && before->fact.kind == Kind::super_on && before->fact.placing != Placing::unsaid;
     if (placed && (kind == Kind::full || kind == Kind::capped) && fact.box.by == BoxChoice::By::unsaid) return Question{"of which super?", "name the super: top, bottom, super 2 or its label"};
+    // put the second brood box above the excluder: one more, or one that stood below?
+    if (kind == Kind::brood_box_on && said.find("excluder") != said.npos) return Question{"a brood box more, or one that stands there already?", "write `+brood box`, or put it in quotes if it was only moved"};
     // 4 frames of brood, 60% sealed: of the brood
     const bool of_the_brood = kind == Kind::capped && fact.box.by == BoxChoice::By::unsaid && before && last_.set && (before->fact.kind == Kind::brood || before->fact.kind == Kind::eggs || before->fact.kind == Kind::larvae);
     if (of_the_brood) return Question{"of the brood, or of a super?", "write `super 60% capped` of the honey; how much of the brood is sealed is not kept"};

@@ -27,6 +27,11 @@ void without_brackets(std::vector<Item>& items) {
             items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 2);
             items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
         }
+    for (std::size_t i = 0; i + 3 < items.size(); ++i)   // h1 (yesterday) super on
+        if (stop(items[i], "(") && items[i + 1].what == What::day && stop(items[i + 2], ")")) {
+            items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 2);
+            items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+        }
     // section rack (32) on h2: so many in it
     for (std::size_t i = 1; i + 3 < items.size(); ++i) {
         const bool held = items[i - 1].is("sections") && stop(items[i], "(") && bare_number(items[i + 1]) && stop(items[i + 2], ")") && items[i + 3].what != What::stop;
@@ -59,6 +64,32 @@ void dash_after_a_box(std::vector<Item>& items) {
         if (items[i].what == What::stop) told = false, alone = true;
         else if (box(items[i])) told = true;
         else alone = alone && (items[i].idle() || items[i].what == What::hives);
+    }
+}
+
+/// Told of the brood nest: frames of brood, bees or seams, cells, what the queen lays.
+bool of_the_nest(const Item& i) {
+    static constexpr std::array<std::string_view, 14> terms = {"frames of brood", "frames of bees", "seam", "brood in all stages", "brood", "egg", "larva", "sealed brood", "queen cell", "sealed cell", "open cell", "charged cell", "cup", "drone layer"};
+    return std::any_of(terms.begin(), terms.end(), [&](std::string_view t) { return i.is(t); });
+}
+
+/// `brood box 5 frames of brood`, `brood box: BIAS on 4`, `5 seams in the brood box`: where the nest is anyway. Not of `top
+/// brood box`, of which there are two.
+void nest_without_its_box(std::vector<Item>& items) {
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        const auto before = [&](std::size_t n) { return i >= n ? &items[i - n] : nullptr; };
+        const Item* in = before(1) && before(1)->idle() ? before(2) : before(1);   // in the brood box
+        const bool inside = in && in->is("in");
+        if (!items[i].is("brood box") || items[i].counted || (in && !inside && in->what != What::stop && in->what != What::hives)) continue;
+        const std::size_t from = inside ? static_cast<std::size_t>(in - items.data()) : i;
+        std::size_t next = i + 1;
+        if (next < items.size() && stop(items[next], ":")) ++next;
+        const std::size_t end = next;
+        while (next < items.size() && (items[next].idle() || bare_number(items[next]) || items[next].has(Class::count) || items[next].has(Class::about) || items[next].is("charged"))) ++next;
+        const bool told = next < items.size() && of_the_nest(items[next]);
+        const bool ends = i + 1 == items.size() || items[i + 1].what == What::stop;
+        const bool told_before = inside && ends && from > 0 && of_the_nest(items[from - 1]);
+        if (told || told_before) items.erase(items.begin() + static_cast<std::ptrdiff_t>(from), items.begin() + static_cast<std::ptrdiff_t>(told_before ? i + 1 : end));
     }
 }
 
@@ -235,6 +266,10 @@ void LineReader::some_of_so_many(std::vector<Item>& items) const {
     const auto leave_unread = [](Item& i) { i.what = What::unknown, i.words.clear(); };
     for (std::size_t i = 1; i < items.size(); ++i)   // not much brood: some
         if (items[i].has(Class::filler) && surface(items[i - 1]) == "not" && std::find(much.begin(), much.end(), surface(items[i])) != much.end()) leave_unread(items[i]);
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {   // twice the brood of h2: no two
+        static constexpr std::array<std::string_view, 6> of_another = {"the", "as", "what", "that", "her", "its"};
+        if (surface(items[i]) == "twice" && std::find(of_another.begin(), of_another.end(), surface(items[i + 1])) != of_another.end()) leave_unread(items[i]);
+    }
     for (std::size_t i = 0; i + 2 < items.size(); ++i)   // three quarters full and half of that capped
         if (items[i].has(Class::amount) && items[i + 1].is("of") && surface(items[i + 2]) == "that") leave_unread(items[i + 2]);
     for (std::size_t i = 0; i + 2 < items.size(); ++i) {
@@ -349,6 +384,7 @@ void LineReader::sentence(std::vector<Item> items) {
     if (heads_the_line(items)) return;
     without_brackets(items);
     dash_after_a_box(items);
+    nest_without_its_box(items);
     without_the_doer(items);
     if (topic_of_each(items)) return;
     const auto queen = std::find_if(items.begin(), items.end(), [](const Item& i) { return i.is("queen") || i.is("new queen") || i.is("old queen") || i.is("virgin"); });
@@ -699,6 +735,10 @@ void LineReader::clause(std::vector<Item> items) {
     if (each_of_two_numbers(items) || one_more_there(items) || no_sentence(items) || count_goes_on(items) || weight_of_the_super_off(items) || due_of_the_treatment(items) || treatment_out_again(items) || so_many_each(items) || worked_out_again(items) || honey_of_another(items) || went_with_the_split(items) || jars_of_another_lot(items) || each_of_two(items)) return;
     const bool on_each = items.size() > 2 && says_each(items.back()) && (items[items.size() - 2].is("on") || items[items.size() - 2].is("in") || items[items.size() - 2].is("at"));
     if (on_each && !subject_.several() && !head_.several() && subject_.said()) return keep_asked(span(items), "each of which hives?", "name the hives");
+    // as strong as h2, 8 frames of brood each
+    const bool after_words = out_->size() > first_of_sentence_ && out_->back().fact.kind == Kind::remark;
+    const bool each_of_what = items.size() > 1 && says_each(items.back()) && !subject_.several() && !head_.several() && subject_.said() && after_words && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::thing); });
+    if (each_of_what) return keep_asked(span(items), "each of which hives?", "name the hives");
     if (in_any(items)) return;
     if (items.size() > 1 && items.back().what == What::quoted && !reads(items) && reads(part_of(items, 0, items.size() - 1))) {   // queen seen "little dark girl"
         const std::vector<Item> aside{items.back()};
