@@ -43,6 +43,8 @@ void bind_about(Items& items, std::size_t i) {
     const bool plain = how == "about", least = how == "at least" || how == "more than";
     bool filled = false;   // how full, where the share was in words and nothing else follows
     const auto apply = [&](Item& item) {
+        const bool of_mites = item.what == What::value && item.value.dimension == Dimension::share && std::any_of(items.begin(), items.end(), [](const Item& k) { return k.is("mite") || k.has(Class::method); });
+        if (of_mites && !plain) return false;   // mites over 2%
         const bool in_words = part_in_words(item);
         if (!plain && !of_water && (in_words || (item.what == What::value && item.value.dimension == Dimension::share))) {
             Measure share = item.value;
@@ -55,6 +57,10 @@ void bind_about(Items& items, std::size_t i) {
         if (how == "less than" || (of_water && !plain && item.what == What::value && item.value.dimension == Dimension::share)) return false;
         item.about = !least;
         if (item.what != What::value) return true;
+        if (of_mites) {   // about 2%: a tenth of it, and no tenth of the bees
+            item.value.about = true, item.value.low = item.value.amount - item.value.amount / 10, item.value.high = item.value.amount + item.value.amount / 10;
+            return true;
+        }
         if (least) item.value.high = item.value.dimension == Dimension::share ? 1000 : INT64_MAX;
         else widen(item.value);
         return true;

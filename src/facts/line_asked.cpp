@@ -120,6 +120,10 @@ void LineReader::unread(const std::vector<Item>& items) {
     // 11 formic acid in, 3 skipped, 2 mites in 300: of hive 3?
     const HiveId numbered = numbered_ && items.size() > 1 ? called_by_number(items.front()) : no_hive;
     elsewhere_ = elsewhere_ || (numbered != no_hive && subject_.hives.size() == 1 && subject_.hives.front() != numbered);
+    // a word that is not read before a colon or a dash names what follows: lower - 90% capped
+    std::string_view after = text().substr(where.end);
+    after.remove_prefix(std::min(after.size(), after.find_first_not_of(' ')));
+    if (after.starts_with(":") || after.starts_with("- ")) boxes_unread_ = true;
     // h2 and h4 brood on 4 and 3: the first number is not of both
     const bool number_alone = !items.empty() && bare_number(items.back()) && std::all_of(items.begin(), items.end() - 1, [](const Item& i) { return i.idle() || i.is("and"); });
     if (number_alone && out_->size() > first_of_sentence_ && out_->back().hives.size() > 1 && (out_->back().fact.value.said() || out_->back().fact.count > 0)) take_back(out_->size() - 1);

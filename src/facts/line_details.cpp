@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 #include "facts/chunk.hpp"
 #include "facts/clause_words.hpp"
@@ -406,7 +407,9 @@ bool LineReader::join_last(const std::vector<Item>& items, bool alone) {
     const auto named = std::find_if(written.begin(), written.end(), [](const Item& i) { return is_hives(i) && i.role == Item::Role::none; });
     const Subject now = subject_;
     if (told_last == Kind::remark && named != written.end() && named->unknown_hives.empty() && subject_.several()) subject_ = {}, subject_.hives = named->hives;
+    const bool hives_named = std::exchange(hives_named_, hives_named_ || named != written.end());
     take(std::move(ways.front()), happened);
+    hives_named_ = hives_named;
     subject_ = now;
     last_.items = written;
     before_clause_ = last_.out;

@@ -109,8 +109,13 @@ std::optional<LineReader::Question> LineReader::which_box(const Fact& fact, Span
 }
 
 /// So many supers, after some were taken off: off, still on, of which hive?
-std::optional<LineReader::Question> LineReader::which_count(const Fact& fact) const {
+std::optional<LineReader::Question> LineReader::which_count(const Fact& fact, Span where) const {
     if (fact.kind != Kind::super_count) return {};
+    // h1 1 box: a super, or the hive on one box?
+    const std::string said = lower(journal_.sources.text(where));
+    const bool boxes = said.find("box") != said.npos && said.find("super") == said.npos && said.find("medium") == said.npos && said.find("shallow") == said.npos;
+    const bool of_supers = std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::super_off || r.fact.kind == Kind::super_on; });
+    if (boxes && !of_supers) return Question{"supers, or boxes in all?", "write `2 supers` of the boxes above the brood"};
     const auto line = out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_);
     // honey off h1 and h2; two supers from h2
     const auto all_off_here = [&](const RawFact& r) { return r.fact.kind == Kind::super_off && r.fact.box.by == BoxChoice::By::all && std::find(r.hives.begin(), r.hives.end(), subject_.hives.front()) != r.hives.end(); };
@@ -157,13 +162,16 @@ std::optional<LineReader::Question> LineReader::question_about(const Candidate& 
     static constexpr std::array<std::string_view, 4> in_all = {"all told", "in all", "altogether", "in total"};
     const std::string words = c.fact.kind == Kind::stocktake && c.fact.lot.empty() ? line_before({where.file, where.end, where.end}) : std::string{};
     if (std::any_of(in_all.begin(), in_all.end(), [&](std::string_view w) { return words.find(w) != words.npos; })) return Question{"of which lot?", "count each lot, for example `stocktake 12 kg lot A`"};
+    // h3 swarmed, hived the swarm: as which hive?
+    const auto swarmed_here = [&](const RawFact& r) { return r.fact.kind == Kind::swarmed && r.hives == subject_.hives; };
+    if (c.fact.kind == Kind::swarm_hived && !c.hive_named && !hives_named_ && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), swarmed_here)) return Question{"hived as which hive?", "name it, for example `hived as s1`"};
     // amitraz, 2 strips per brood box: it is given in strips, which go in and come out
     const bool strips = c.fact.kind == Kind::treatment && c.fact.detail == "amitraz" && lower(journal_.sources.text(where)).find("treat") == std::string::npos;
     if (strips) return Question{"strips put in?", "write `amitraz strips in`, or `treated with amitraz`"};
     if (const auto asked = which_honey(c)) return asked;
     if (const auto asked = which_colony(c.fact)) return asked;
     if (const auto asked = which_box(c.fact, where)) return asked;
-    if (const auto asked = which_count(c.fact)) return asked;
+    if (const auto asked = which_count(c.fact, where)) return asked;
     return which_half(c.fact);
 }
 

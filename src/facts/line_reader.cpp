@@ -93,6 +93,16 @@ void nest_without_its_box(std::vector<Item>& items) {
     }
 }
 
+/// `Supers: 2 drawn in the freezer`: so many of them, and no number of frames.
+void number_before_supers(std::vector<Item>& items) {
+    const bool counted = items.size() > 3 && is_super(items[0]) && stop(items[1], ":") && bare_number(items[2]) && items[3].has(Class::combing);
+    if (!counted) return;
+    Item super = items[0];
+    super.begin = super.end = items[3].end;
+    items.insert(items.begin() + 4, super);
+    items.erase(items.begin(), items.begin() + 2);
+}
+
 /// From `at` to the next stop nothing but the comb or the place of a box is told.
 bool only_what_it_is(const std::vector<Item>& items, std::size_t at) {
     bool told = false;
@@ -384,6 +394,7 @@ void LineReader::sentence(std::vector<Item> items) {
     if (heads_the_line(items)) return;
     without_brackets(items);
     dash_after_a_box(items);
+    if (!headed_) number_before_supers(items);
     nest_without_its_box(items);
     without_the_doer(items);
     if (topic_of_each(items)) return;
@@ -849,7 +860,9 @@ void LineReader::conclude(const Clause& c, std::vector<Solution> ways) {
     const bool its = hive_said != c.written.end() && surface(*hive_said).ends_with("'s");   // left h2's on, not capped
     // heavy except h5 light, fed 2 L: which of them?
     const bool amid = hive_said != c.written.begin() && hive_said != c.written.end() && (its || (hive_said + 1 != c.written.end() && hive_said->role == Item::Role::none)) && ((hive_said - 1)->is("all but") || !(hive_said - 1)->has(Class::preposition)) && !there;
-    elsewhere_ = elsewhere_ || (amid && c.before.said() && hive_said->hives != c.before.hives);
+    // h1 calm, roll on h5, 6 mites in 300: of the hive named last?
+    const bool last_there = there && hive_said + 1 == c.written.end();
+    elsewhere_ = elsewhere_ || ((amid || last_there) && c.before.said() && hive_said->hives != c.before.hives);
     const auto gone = [](const Item& i) { return i.is("taken off") || i.is("moved") || i.is("added"); };
     const auto any = [&](auto says) { return std::any_of(c.written.begin(), c.written.end(), says); };
     // took 4 frames of brood, 2 frames of honey

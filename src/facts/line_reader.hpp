@@ -180,7 +180,7 @@ private:
     std::optional<Question> which_honey(const Candidate& c) const;
     std::optional<Question> which_colony(const Fact& fact) const;
     std::optional<Question> which_box(const Fact& fact, Span where) const;
-    std::optional<Question> which_count(const Fact& fact) const;
+    std::optional<Question> which_count(const Fact& fact, Span where) const;
     std::optional<Question> which_half(const Fact& fact) const;
     std::optional<Question> question_about(const Candidate& c, Span where) const;
     void take_one(const Candidate& c, Span where, std::optional<Day> happened);

@@ -153,7 +153,7 @@ bool LineReader::topic_of_each(Items& items) {
         const Items told = part_of(group, 1, group.size());
         const auto end = std::find_if(told.begin(), told.end(), [](const Item& i) { return i.what == What::stop || i.is("but"); });
         const Items first(told.begin(), end), rest(end, told.end());
-        if (first.empty() || (&group == &groups.back() && !rest.empty() && !goes_on && !by_number)) return false;
+        if (first.empty()) return false;
         const bool of_its_own = std::any_of(first.begin(), first.end(), [](const Item& i) { return i.has(Class::thing) || i.has(Class::done); }) && only_way(first);
         Items way = of_its_own ? first : told_with_topic(topic_, first);
         if (way.empty() && !by_number && !only_way(first)) return false;
