@@ -119,13 +119,14 @@ void LineReader::unread(const std::vector<Item>& items) {
     if (undoes && out_->size() > first_of_sentence_ && is_event(out_->back().fact.kind)) take_back(out_->size() - 1);
     // 11 formic acid in, 3 skipped, 2 mites in 300: of hive 3?
     const HiveId numbered = numbered_ && items.size() > 1 ? called_by_number(items.front()) : no_hive;
-    elsewhere_ = elsewhere_ || (numbered != no_hive && subject_.hives.size() == 1 && subject_.hives.front() != numbered);
+    elsewhere_ = elsewhere_ || (numbered != no_hive && std::find(subject_.hives.begin(), subject_.hives.end(), numbered) == subject_.hives.end());
     // a word that is not read before a colon or a dash names what follows: lower - 90% capped
     std::string_view after = text().substr(where.end);
     after.remove_prefix(std::min(after.size(), after.find_first_not_of(' ')));
     if (after.starts_with(":") || after.starts_with("- ")) boxes_unread_ = true;
     // h2 and h4 brood on 4 and 3: the first number is not of both
-    const bool number_alone = !items.empty() && bare_number(items.back()) && std::all_of(items.begin(), items.end() - 1, [](const Item& i) { return i.idle() || i.is("and"); });
+    const auto alone = [&](const Item& i) { return i.idle() || i.is("and") || bare_number(i) || surface(i) == "respectively" || surface(i) == "resp"; };
+    const bool number_alone = std::any_of(items.begin(), items.end(), [](const Item& i) { return bare_number(i); }) && std::all_of(items.begin(), items.end(), alone);
     if (number_alone && out_->size() > first_of_sentence_ && out_->back().hives.size() > 1 && (out_->back().fact.value.said() || out_->back().fact.count > 0)) take_back(out_->size() - 1);
     std::vector<Item> joined = items;
     chunk(joined, item_context());
@@ -163,12 +164,13 @@ void LineReader::unread(const std::vector<Item>& items) {
     const auto no = std::find_if(items.begin(), items.end(), denied);
     const auto hive_before = std::find_if(items.begin(), no, is_hives);
     const bool deed_before = no != items.end() && surface(*no) == "no" && hive_before != no && std::any_of(items.begin(), hive_before, [](const Item& i) { return i.has(Class::done) && !on_or_off(i); });
+    const bool swarmed_before = std::any_of(items.begin(), no, is("swarmed"));   // swarmed no eggs in h4
     const bool each_there = (hive || (items.size() == 2 && counted)) && any([&](const Item& i) { return says_each(i); });   // Gate and Red one each
     const bool count_there = hive && any(is("into")) && (counted || any([](const Item& i) { return i.value.said(); }));   // one of stores into n1
     const bool but_there = hive && any(is("all but"));   // heavy except h5 light
     const bool left_out = !items.empty() && (items[0].is("all but") || (items.size() > 1 && items[0].is("but") && items[1].has(Class::negation))) && out_->size() == first_of_line_ && subject_.several();
     elsewhere_ = elsewhere_ || left_out;   // h1-h5 but not the weak one, fed 2 L
-    const bool flagged = number || in_words || left_out || after_denial || deed_before || each_there || count_there || but_there || placed || left_on || one_there || how_full || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
+    const bool flagged = number || in_words || left_out || after_denial || deed_before || (swarmed_before && no != items.end() && no != items.begin()) || each_there || count_there || but_there || placed || left_on || one_there || how_full || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
                          (!negated && (tells_of_a_deed(items) || strange_thing_done(items) || (!doubted && std::any_of(items.begin(), items.end(), speaks_of_data))));
     const bool put_out = negated && eventful(items) && !flagged;
     keep_words(items, Kind::remark, put_out ? Reading::Outcome::put_out : Reading::Outcome::remark, put_out ? surface(*no) : std::string{});

@@ -116,7 +116,7 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
             if (must_be) return because = "must be", todo = false, true;
             // should be two supers full in there: a guess
             const bool guess = said == "should" && &i + 2 < items.data() + items.size() && surface(*(&i + 1)) == "be" && (holds_number(*(&i + 2)) || (&i + 2)->has(Class::about));
-            todo = !timed && !guess && !wishful(said) && !(negated && (said.starts_with("need") || said == "will" || said.starts_with("want")));
+            todo = !timed && !guess && !wishful(said) && !(negated && (said.starts_with("need") || said == "will" || said.starts_with("should") || said.starts_with("want")));
             return true;
         }
         const bool weather = i.has(Class::weather) && std::all_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::weather) || k.has(Class::link) || k.idle(); });   // close and thundery

@@ -52,7 +52,7 @@ HiveId LineReader::called_by_number(const Item& i) const {
 /// `1 jar`; not `2 super off`, `5 both supers full`, `3 eggs seen`.
 bool LineReader::may_count(const std::vector<Item>& items, std::size_t at) const {
     static constexpr std::array<std::string_view, 5> not_counted = {"bees", "egg", "stores", "larva", "brood in all stages"};
-    static constexpr std::array<std::string_view, 9> one_of_them = {"jar", "swarm", "nuc", "frame", "mite", "lot", "queen cell", "cup", "sting"};
+    static constexpr std::array<std::string_view, 13> one_of_them = {"frames of brood", "frames of bees", "frames of stores", "seam", "jar", "swarm", "nuc", "frame", "mite", "lot", "queen cell", "cup", "sting"};
     static constexpr std::array<std::string_view, 8> goes_on = {"of", "in", "per", "am", "pm", "x", "hive", "hives"};
     const auto goes_on_so = [&](std::size_t k) { return k < items.size() && std::find(goes_on.begin(), goes_on.end(), surface(items[k])) != goes_on.end(); };
     std::size_t k = at + 1;
@@ -163,8 +163,9 @@ void LineReader::numbers_of_hives(std::vector<Item>& items) const {
 /// `2 super off 29 lb` after what was told of hive 1: the number is a hive's, where it can count nothing and something is done
 /// there, or where another number follows that counts.
 bool LineReader::goes_over_to_numbered(const std::vector<Item>& items) const {
-    if (items.size() < 3 || called_by_number(items[0]) == no_hive) return false;
+    if (items.size() < 2 || called_by_number(items[0]) == no_hive) return false;
     const Item& next = items[1];
+    if (items.size() == 2) return numbered_ && bare_number(next) && items[0].text != "word" && next.text != "word";   // 1 6 frames of brood, 2 5
     if (bare_number(next) && may_count(items, 1) && !items[2].is("of") && items[2].what != What::stop) return true;   // 3 5 mites in 300
     if (!numbered_ || may_count(items, 0)) return false;
     const bool deed = next.has(Class::done) && !on_or_off(next) && !next.has(Class::combing) && !next.is("capped");

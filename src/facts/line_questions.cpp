@@ -110,6 +110,11 @@ std::optional<LineReader::Question> LineReader::which_box(const Fact& fact, Span
 
 /// So many supers, after some were taken off: off, still on, of which hive?
 std::optional<LineReader::Question> LineReader::which_count(const Fact& fact, Span where) const {
+    // 2 supers off h1 and h2, 1 off h3: 5 boxes off
+    std::size_t together = 0, hives = 0;
+    for (std::size_t k = first_of_line_; fact.kind == Kind::super_off && k < out_->size(); ++k)
+        if ((*out_)[k].fact.kind == Kind::super_off && (*out_)[k].fact.count > 0) hives += (*out_)[k].hives.size(), together += static_cast<std::size_t>((*out_)[k].fact.count) * (*out_)[k].hives.size();
+    if (hives > 1 && fact.count == static_cast<int>(together)) return Question{"as many more, or all of them together?", "leave out the sum, or write what else came off with its hive"};
     if (fact.kind != Kind::super_count) return {};
     // h1 1 box: a super, or the hive on one box?
     const std::string said = lower(journal_.sources.text(where));

@@ -252,7 +252,10 @@ void LineReader::each_weighed(Candidate c, const std::vector<Measure>& weights, 
 void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> happened) {
     RawFact raw;
     raw.fact = c.fact;
-    const Kind kind = c.fact.kind;
+    // flow good on clover and alfalfa: on either
+    const bool flow_goes_on = grammar::reading_rows[c.row].pattern == "PLANT" && out_->size() > first_of_sentence_ && out_->back().fact.kind == Kind::flow && !out_->back().fact.text.empty() && line_before(where).ends_with("and ");
+    if (flow_goes_on) raw.fact.kind = Kind::flow, raw.fact.detail = out_->back().fact.detail;
+    const Kind kind = raw.fact.kind;
     if (kind == Kind::remark) raw.fact.text = std::string(journal_.sources.text(where));
     raw.swap = c.swap;
     raw.fact.span = where;

@@ -2616,3 +2616,17 @@ TEST_CASE("topics whose last hive tells more, boxes in all, what an unread word 
         {R"(h1 and h5, zzqx seen in h5, marked blue)", R"(h5 "zzqx seen in h5" | ?h1 "marked blue" | ?h5 "marked blue" | !not-understood)"},
     });
 }
+
+TEST_CASE("sums of what came off, sayings, a flow on two plants", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(-2 supers each h1, h2, h6; -1 super h3: 7 boxes off, 168 kg gross)", R"(h1 -2 supers | h2 -2 supers | h6 -2 supers | h3 -1 super | ?h3 "7 boxes off" | ?h3 "168 kg gross" | !not-understood | !not-understood)"},
+        {R"(h1 1 super off, h2 2 supers off, 3 supers off, 40 kg)", R"(h1 -1 super | h2 -2 supers | ?h2 "3 supers off" | ?h2 "40 kg" | !not-understood | !not-understood)"},
+        {R"(h1 one should never trust to one)", R"(h1 "one should never trust to one")"},
+        {R"(h1 h2 h3 mite drop in three days had been 30, 12 and 8 respectively)", R"(h1 drop 30 mites in 3 days | h2 drop 12 mites in 3 days | h3 drop 8 mites in 3 days)"},
+        {R"(h1 and h2 were given 2 L, because they had 30, 12 and 8 respectively)", R"(?h1 "were given 2 L, because they had 30, 12 and 8 respectively" | ?h2 "were given 2 L, because they had 30, 12 and 8 respectively" | !not-understood)"},
+        {R"(flow still good on clover and alfalfa)", R"(flow good white clover | flow good alfalfa)"},
+        {R"(flow good on clover and lime)", R"(flow good white clover | flow good lime)"},
+        {R"(flow good on clover, lime in bloom)", R"(flow good white clover | lime in bloom)"},
+        {R"(h1 swarmed no eggs in h4)", R"(?h4 "swarmed no eggs in h4" | !not-understood)"},
+    });
+}
