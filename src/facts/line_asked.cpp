@@ -113,10 +113,11 @@ bool LineReader::plain_talk(const std::vector<Item>& items) const {
 void LineReader::unread(const std::vector<Item>& items) {
     const Span where = span(items);
     // took the super off and put it back; super on, then changed my mind: done and undone
-    static constexpr std::array<std::string_view, 12> undone = {"put it back", "put them back", "put back", "it went back", "they went back", "back on again", "off again", "took it off", "took them off", "changed my mind", "changed our minds", "thought better of it"};
+    static constexpr std::array<std::string_view, 10> undone = {"put it back", "put them back", "put back", "it went back", "they went back", "took it off", "took them off", "changed my mind", "changed our minds", "thought better of it"};
     const std::string words = lower(journal_.sources.text(where));
     const bool undoes = std::any_of(undone.begin(), undone.end(), [&](std::string_view u) { return words.find(u) != words.npos; });
-    if (undoes && out_->size() > first_of_sentence_ && is_event(out_->back().fact.kind)) take_back(out_->size() - 1);
+    const bool taken_back = undoes && out_->size() > first_of_sentence_ && is_event(out_->back().fact.kind);
+    if (taken_back) take_back(out_->size() - 1);
     // 11 formic acid in, 3 skipped, 2 mites in 300: of hive 3?
     const HiveId numbered = numbered_ && items.size() > 1 ? called_by_number(items.front()) : no_hive;
     elsewhere_ = elsewhere_ || (numbered != no_hive && std::find(subject_.hives.begin(), subject_.hives.end(), numbered) == subject_.hives.end());
@@ -170,7 +171,7 @@ void LineReader::unread(const std::vector<Item>& items) {
     const bool but_there = hive && any(is("all but"));   // heavy except h5 light
     const bool left_out = !items.empty() && (items[0].is("all but") || (items.size() > 1 && items[0].is("but") && items[1].has(Class::negation))) && out_->size() == first_of_line_ && subject_.several();
     elsewhere_ = elsewhere_ || left_out;   // h1-h5 but not the weak one, fed 2 L
-    const bool flagged = number || in_words || left_out || after_denial || deed_before || (swarmed_before && no != items.end() && no != items.begin()) || each_there || count_there || but_there || placed || left_on || one_there || how_full || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
+    const bool flagged = number || taken_back || in_words || left_out || after_denial || deed_before || (swarmed_before && no != items.end() && no != items.begin()) || each_there || count_there || but_there || placed || left_on || one_there || how_full || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
                          (!negated && (tells_of_a_deed(items) || strange_thing_done(items) || (!doubted && std::any_of(items.begin(), items.end(), speaks_of_data))));
     const bool put_out = negated && eventful(items) && !flagged;
     keep_words(items, Kind::remark, put_out ? Reading::Outcome::put_out : Reading::Outcome::remark, put_out ? surface(*no) : std::string{});

@@ -243,7 +243,7 @@ bool LineReader::bare_hives(std::vector<Item>& items) const {
         const bool preposition = before.is("off") || before.is("from") || before.is("of") || before.is("on") || before.is("across") || before.is("to") || before.is("into") || before.is("with") || before.is("in");
         const bool ends = i + 1 == items.size() || items[i + 1].what == What::hives || items[i + 1].has(Class::preposition) || items[i + 1].has(Class::link) || items[i + 1].is("newspaper");
         const bool days = before.is("in") && std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::method) || k.is("mite"); });   // drop 12 in 4
-        const bool counts = before.is("left") || (before.is("cells removed") && !before.is("taken off")) || (i + 1 < items.size() && items[i + 1].is("of"));   // knocked down 4 of the cells and left 2
+        const bool counts = before.is("left") || before.is("sold") || before.is("given away") || before.is("kept") || before.is("filled") || (before.is("cells removed") && !before.is("taken off")) || (i + 1 < items.size() && items[i + 1].is("of"));   // knocked down 4 of the cells and left 2
         if (days || counts || !ends || !(preposition || before.has(Class::done))) continue;
         const HiveId id = lexicon_.hive(std::to_string(number.value.amount / 1000));
         if (id == no_hive) continue;

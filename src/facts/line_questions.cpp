@@ -167,6 +167,17 @@ std::optional<LineReader::Question> LineReader::question_about(const Candidate& 
     static constexpr std::array<std::string_view, 4> in_all = {"all told", "in all", "altogether", "in total"};
     const std::string words = c.fact.kind == Kind::stocktake && c.fact.lot.empty() ? line_before({where.file, where.end, where.end}) : std::string{};
     if (std::any_of(in_all.begin(), in_all.end(), [&](std::string_view w) { return words.find(w) != words.npos; })) return Question{"of which lot?", "count each lot, for example `stocktake 12 kg lot A`"};
+    // no brood bar 2 frames; eggs but not her: is it denied?
+    static constexpr std::array<std::string_view, 6> exceptions = {"bar ", "except ", "apart from ", "other than ", "but for ", "save for "};
+    const std::string here = lower(journal_.sources.text(where));
+    std::string after = lower(text().substr(where.end, 24));
+    after.erase(0, after.find_first_not_of(" ,"));
+    const bool denied = c.fact.detail == "none" || c.fact.count == 0;
+    const bool but_some = denied && std::any_of(exceptions.begin(), exceptions.end(), [&](std::string_view e) { return after.starts_with(e) || here.find(' ' + std::string(e)) != here.npos; });
+    const bool but_not = denied && here.find(" but ") != here.npos && !here.starts_with("no");
+    if (but_some || but_not) return Question{"none, or some?", "write what is there, in a clause of its own"};
+    // nosema tested, negative
+    if (c.fact.kind == Kind::disease && lower(journal_.sources.text(where)).find("test") != std::string::npos) return Question{"found, or only tested for?", "write `nosema found`, or `no nosema`"};
     // h3 swarmed, hived the swarm: as which hive?
     const auto swarmed_here = [&](const RawFact& r) { return r.fact.kind == Kind::swarmed && r.hives == subject_.hives; };
     if (c.fact.kind == Kind::swarm_hived && !c.hive_named && !hives_named_ && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), swarmed_here)) return Question{"hived as which hive?", "name it, for example `hived as s1`"};

@@ -773,7 +773,14 @@ void LineReader::clause(std::vector<Item> items) {
     c.items = std::move(items);
     take_doubt_and_day(c);
     if (c.two_days) return unread(c.written);
-    if (std::any_of(c.written.begin(), c.written.end(), [](const Item& i) { return i.is("corrected"); })) return ask_which_holds(c.written);
+    if (std::any_of(c.written.begin(), c.written.end(), [](const Item& i) { return i.is("corrected"); })) {
+        // h3 2, no, make that 4: what was told last is not what holds
+        const auto said = std::find_if(c.written.begin(), c.written.end(), [](const Item& i) { return !i.idle() && !i.has(Class::negation) && i.what != What::stop; });
+        std::size_t told = out_->size();
+        while (told > first_of_sentence_ && (*out_)[told - 1].fact.kind == Kind::remark) --told;
+        if (said != c.written.end() && said->is("corrected") && told > first_of_sentence_) take_back(told - 1);
+        return ask_which_holds(c.written);
+    }
     const bool others = c.items.size() > 2 && c.items[0].is("all but") && c.items[1].what == What::hives;   // n1 united with h2; all but h3 fed 2 L
     if ((!subject_.said() || others) && take_all(c.items, others)) c.spoken = c.items;
     if (c.items.size() > 1 && (subject_.said() || c.items.front().is("sold")) && says_each(c.items.back())) c.items.pop_back();

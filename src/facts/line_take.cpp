@@ -275,7 +275,7 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     const bool told_twice = before && subject_.several() && measured && before->kind == kind && (before->box == c.fact.box || c.fact.box.by == BoxChoice::By::unsaid) && before->value.said() && c.fact.value.said() && before->value != c.fact.value && out_->back().hives == subject_.hives;
     if (told_twice) return take_back(out_->size() - 1), keep_asked(where, "of which of the hives?", "write a line for each hive");
     if (const auto asked = question_about(c, where)) {
-        boxes_unread_ = boxes_unread_ || c.fact.box.by != BoxChoice::By::unsaid || takes_box_from_before(kind);
+        boxes_unread_ = boxes_unread_ || c.fact.box.by != BoxChoice::By::unsaid || takes_box_from_before(kind) || kind == Kind::brood;
         return keep_asked(where, asked->question, asked->hint);
     }
     // shook out, boxes home to the shed: what stood there goes with it

@@ -1,5 +1,7 @@
 #include "facts/tokens.hpp"
 
+#include <algorithm>
+#include <array>
 #include <charconv>
 
 #include "rules.hpp"
@@ -262,8 +264,13 @@ template <> struct action<g::ordinal> {
 template <> struct action<g::iso_date> {
     template <typename Input> static void apply(const Input& in, Builder& b) { b.push(in, Token::Type::date), b.clear(); }
 };
+/// `didnt`, `couldnt`: with the apostrophe that a thumb leaves out.
+void with_apostrophe(std::string& word) {
+    static constexpr std::array<std::string_view, 14> words = {"didnt", "couldnt", "wasnt", "werent", "isnt", "arent", "dont", "doesnt", "havent", "hasnt", "hadnt", "wouldnt", "shouldnt", "cant"};
+    if (std::find(words.begin(), words.end(), word) != words.end()) word.insert(word.size() - 1, "'");
+}
 template <> struct action<g::size_name> {
-    template <typename Input> static void apply(const Input& in, Builder& b) { b.push(in, Token::Type::word), b.clear(); }
+    template <typename Input> static void apply(const Input& in, Builder& b) { with_apostrophe(b.push(in, Token::Type::word).text), b.clear(); }
 };
 template <> struct action<g::word> : action<g::size_name> {};
 template <> struct action<g::quoted> {

@@ -2630,3 +2630,26 @@ TEST_CASE("sums of what came off, sayings, a flow on two plants", "[facts]") {
         {R"(h1 swarmed no eggs in h4)", R"(?h4 "swarmed no eggs in h4" | !not-understood)"},
     });
 }
+
+TEST_CASE("exceptions after a denial, words without their apostrophe, tests for disease", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(h3 calm, eggs but didnt see her, good solid pattern)", R"(h3 temper calm | h3 eggs seen | h3 queen not seen | h3 pattern good)"},
+        {R"(h3 eggs but couldnt find her)", R"(h3 eggs seen | h3 queen not seen)"},
+        {R"(h3 eggs but not her)", R"(?h3 "eggs but not her" | !not-understood)"},
+        {R"(h6 no brood bar 2 frames sealed)", R"(?h6 "no brood" | ?h6 "bar 2 frames sealed" | !not-understood | !not-understood)"},
+        {R"(h6 no eggs except in the corner)", R"(h6 "no eggs except in the corner")"},
+        {R"(h6 no eggs but queen seen)", R"(h6 no eggs | h6 queen seen)"},
+        {R"(h6 no queen cells, bar one)", R"(?h6 "no queen cells" | h6 "bar one" | !not-understood)"},
+        {R"(h3 dont need a super)", R"(h3 "dont need a super")"},
+        {R"(h3 didnt super it, 6 frames of brood)", R"(h3 "didnt super it" | h3 6 frames of brood)"},
+        {R"(Mite drop over 3 days: h1 24, h2 9, h3 2, no, make that 4.)", R"(h1 drop 24 mites in 3 days | h2 drop 9 mites in 3 days | ?h3 "h3 2" | ?h3 "no, make that 4" | !not-understood)"},
+        {R"(h3 5 seams, no, make that 6)", R"(?h3 "5 seams" | ?h3 "no, make that 6" | !not-understood)"},
+        {R"(h1 super off, 12 kg, h2 super off, 11 kg, boards off again)", R"(h1 -super 12 kg | h2 -super 11 kg | h2 "boards off again")"},
+        {R"(kept 6, sold 6, gave 2)", R"(?"kept 6" | ?"sold 6" | ?"gave 2" | !not-understood | !not-understood | !not-understood)"},
+        {R"(sold 6)", R"(?"sold 6" | !not-understood)"},
+        {R"(sold hive 6)", R"(h6 sold)"},
+        {R"(h1 nosema tested, negative)", R"(?h1 "nosema tested" | h1 "negative" | !not-understood)"},
+        {R"(h1 nosema found)", R"(h1 nosema)"},
+        {R"(h1 nosema: none)", R"(h1 no nosema)"},
+    });
+}
