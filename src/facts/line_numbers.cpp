@@ -259,6 +259,10 @@ bool LineReader::bare_hives(std::vector<Item>& items) const {
         else if (before.is("into")) number.role = Item::Role::into;
         else if (before.is("with")) number.role = Item::Role::with;
         else if (before.has(Class::done) && !verb) continue;
+        if (surface(before) == "out of") {   // formic out of 4
+            before.words = {table_word("out", Class::done)};
+            continue;
+        }
         items.erase(items.begin() + static_cast<std::ptrdiff_t>(i--) - 1);
     }
     return any;

@@ -122,6 +122,9 @@ std::optional<LineReader::Question> LineReader::which_count(const Fact& fact, Sp
     const bool of_supers = std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::super_off || r.fact.kind == Kind::super_on; });
     if (boxes && !of_supers) return Question{"supers, or boxes in all?", "write `2 supers` of the boxes above the brood"};
     const auto line = out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_);
+    // took h1 two supers, h3 three supers
+    const auto off_elsewhere = [&](const RawFact& r) { return r.fact.kind == Kind::super_off && r.hives != subject_.hives; };
+    if (hives_named_ && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_sentence_), out_->end(), off_elsewhere)) return Question{"off, or still on?", "write `2 supers off` or `2 supers still on`"};
     // honey off h1 and h2; two supers from h2
     const auto all_off_here = [&](const RawFact& r) { return r.fact.kind == Kind::super_off && r.fact.box.by == BoxChoice::By::all && std::find(r.hives.begin(), r.hives.end(), subject_.hives.front()) != r.hives.end(); };
     if (subject_.hives.size() == 1 && std::any_of(line, out_->end(), all_off_here)) return Question{"off, or still on?", "write `2 supers off` or `2 supers still on`"};

@@ -602,9 +602,11 @@ std::vector<LineReader::Solution> LineReader::further_ways(Clause& c) {
     std::vector<Item> named = c.without;
     if (!ways.empty() || !bare_hives(named) || told_apart(named)) return ways;
     const Subject found = take_subject(named);
+    const Subject before = subject_;
+    if (c.own.said()) subject_ = c.own;   // 1 calm, 3 united with 2
     std::vector<Solution> read = solve(named);
     if (read.empty() && !subject_.said() && !found.said()) read = about_the_named(named);
-    if (read.size() != 1 || (found.said() && subject_.said())) return ways;
+    if (read.size() != 1 || (found.said() && subject_.said())) return subject_ = before, ways;
     if (found.said()) subject_ = found;
     return read;
 }

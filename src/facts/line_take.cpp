@@ -272,7 +272,7 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     // h1 h2 super half full, three quarters full: one for each, or both?
     const Fact* before = out_->size() > first_of_sentence_ ? &out_->back().fact : nullptr;
     const bool measured = takes_box_from_before(kind) || kind == Kind::bees || kind == Kind::brood || kind == Kind::stores || kind == Kind::hive_weight;   // 6 seams and 5 seams
-    const bool told_twice = before && subject_.several() && measured && before->kind == kind && (before->box == c.fact.box || c.fact.box.by == BoxChoice::By::unsaid) && before->value.said() && c.fact.value.said() && before->value != c.fact.value && out_->back().hives == subject_.hives;
+    const bool told_twice = before && (subject_.several() || kind == Kind::capped || kind == Kind::full) && measured && before->kind == kind && (before->box == c.fact.box || c.fact.box.by == BoxChoice::By::unsaid) && before->value.said() && c.fact.value.said() && before->value != c.fact.value && out_->back().hives == subject_.hives;
     if (told_twice) return take_back(out_->size() - 1), keep_asked(where, "of which of the hives?", "write a line for each hive");
     if (const auto asked = question_about(c, where)) {
         boxes_unread_ = boxes_unread_ || c.fact.box.by != BoxChoice::By::unsaid || takes_box_from_before(kind) || kind == Kind::brood;

@@ -2653,3 +2653,12 @@ TEST_CASE("exceptions after a denial, words without their apostrophe, tests for 
         {R"(h1 nosema: none)", R"(h1 no nosema)"},
     });
 }
+
+TEST_CASE("supers told after others were taken", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(Took h1 two supers, h2 one super 34 lb, h3 three supers.)", R"(h1 -2 supers | ?h2 "h2 one super 34 lb" | ?h3 "three supers" | !not-understood | !not-understood)"},
+        {R"(h3 top 80% full and 40% capped)", R"(h3 top 80% full | h3 top 40% capped)"},
+        {R"(h3 top 60% capped, 80% capped)", R"(?h3 "top 60% capped" | ?h3 "80% capped" | !not-understood)"},
+        {R"(formic out of h4 on the 2nd)", R"(h4 formic acid out on 2026-06-02)"},
+    });
+}
