@@ -167,6 +167,9 @@ std::optional<LineReader::Question> LineReader::question_about(const Candidate& 
     const auto nucleus = [&](HiveId h) { return h != no_hive && journal_.hives[static_cast<std::size_t>(h)].nucleus; };
     if (c.fact.kind == Kind::hive_united && nucleus(c.fact.other) && subject_.hives.size() == 1 && !nucleus(subject_.hives.front())) return Question{"which of the two lives on?", "write `n1 united with h5` where the nucleus went into the hive"};
     if (grammar::reading_rows[c.row].pattern == "PLANT strong|heavy") return Question{"the flow from it, or the bloom?", "write `flow heavy, lime`, or `lime in full bloom`"};
+    // h3 4 frames drawn in the super, not much nectar: of that super
+    const bool of_a_box = out_->size() > first_of_sentence_ && takes_box_from_before(out_->back().fact.kind);
+    if (c.fact.kind == Kind::flow && grammar::reading_rows[c.row].pattern.find("little_nectar") != std::string_view::npos && subject_.said() && of_a_box) return Question{"in the super, or coming in?", "write `flow light`, or how full the super is"};
     static constexpr std::array<std::string_view, 4> in_all = {"all told", "in all", "altogether", "in total"};
     const std::string words = c.fact.kind == Kind::stocktake && c.fact.lot.empty() ? line_before({where.file, where.end, where.end}) : std::string{};
     if (std::any_of(in_all.begin(), in_all.end(), [&](std::string_view w) { return words.find(w) != words.npos; })) return Question{"of which lot?", "count each lot, for example `stocktake 12 kg lot A`"};

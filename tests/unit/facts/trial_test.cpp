@@ -2662,3 +2662,11 @@ TEST_CASE("supers told after others were taken", "[facts]") {
         {R"(formic out of h4 on the 2nd)", R"(h4 formic acid out on 2026-06-02)"},
     });
 }
+
+TEST_CASE("nectar in a super is no flow", "[facts]") {
+    waxtab::test::check_lines({
+        {R"(h1 4 frames drawn in the super, not much nectar)", R"(h1 super 4 frames drawn | ?h1 "not much nectar" | !not-understood)"},
+        {R"(h1 calm, not much nectar coming in)", R"(h1 temper calm | flow light)"},
+        {R"(not much nectar)", R"(flow light)"},
+    });
+}
