@@ -5,8 +5,6 @@
 
 #include <fmt/format.h>
 
-#include "facts/small_words.hpp"
-
 namespace waxtab {
 
 namespace {
@@ -135,19 +133,13 @@ private:
         set(number(0, 4), static_cast<unsigned>(number(5, 2)), static_cast<unsigned>(number(8, 2)), at_ - 1);
         return true;
     }
-    /// `10 may have swarmed`: hive 10, and no day of May.
-    bool may_do_so(std::size_t next) const {
-        const Token* verb = token(next);
-        const bool may = next > 0 && token(next - 1) && token(next - 1)->text == "may";
-        return may && verb && verb->type == Token::Type::word && after_may(verb->text);
-    }
     bool named() {
         unsigned m = 0;
         int d = -1;
         std::size_t used = 0;
         if (whole(0) >= 1 && month(1)) d = whole(0), m = month(1), used = 2;
         else if (month(0) && whole(1) >= 1 && whole(1) <= 31) m = month(0), d = whole(1), used = 2;
-        if (used == 0 || may_do_so(used)) return false;
+        if (used == 0 || no_month(token(used - 1), token(used))) return false;
         const std::size_t from = at_;
         at_ += used;
         if (symbol(".") && m) ++at_;
@@ -237,6 +229,11 @@ unsigned month_number(std::string_view word) {
 
 DateStart read_date_start(const std::vector<Token>& tokens, const Lexicon& lexicon, const Settings& settings, int year, std::uint32_t file) {
     return DateReader(tokens, lexicon, settings, year, file).read();
+}
+
+bool no_month(const Token* may, const Token* next) {
+    static constexpr std::array<std::string_view, 16> verbs = {"have", "be", "need", "not", "still", "want", "go", "swarm", "require", "yet", "well", "already", "just", "do", "take", "only"};
+    return may && may->text == "may" && next && next->type == Token::Type::word && std::find(verbs.begin(), verbs.end(), next->text) != verbs.end();
 }
 
 }  // namespace waxtab

@@ -28,4 +28,7 @@ DateStart read_date_start(const std::vector<Token>& tokens, const Lexicon& lexic
 /// Month number of a month's name or three-letter form, 0 for other words.
 unsigned month_number(std::string_view lower_word);
 
+/// `10 may have swarmed`, `4 may be light`: a `may` that is no month, by the word after it. Either may be null.
+bool no_month(const Token* may, const Token* next);
+
 }  // namespace waxtab

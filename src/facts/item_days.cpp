@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "facts/headings.hpp"
-#include "facts/small_words.hpp"
 
 // Days said within a line: dates, weekdays, yesterday, ten days ago.
 namespace waxtab {
@@ -112,9 +111,8 @@ bool Itemiser::day() {
         const bool short_form = whole && y->text.size() == 2 && symbol(i - 1, "/");
         return short_form ? 2000 + n : n >= 1990 && n <= 2100 ? n : 0;
     };
-    const bool may_do_so = token(next + 1) && token(next + 1)->text == "may" && token(next + 2) && after_may(token(next + 2)->text);   // 10 may have swarmed
     if (t->type == Token::Type::date) found = day_from_iso(t->text), length = 1;
-    else if (small(next) && month_word(next + 1) && !may_do_so) found = near(small(next), month_word(next + 1)), length = 2;
+    else if (small(next) && month_word(next + 1) && !no_month(token(next + 1), token(next + 2))) found = near(small(next), month_word(next + 1)), length = 2;
     else if (month_word(next) && small(next + 1) && (t->text != "may" || after_preposition)) found = near(small(next + 1), month_word(next)), length = 2;
     else if (const auto [n, m] = dashed(*t); due && n > 0 && context_.settings->date_order != DateOrder::unset) found = in_order(n, m), length = 1;   // by 8-15
     else if (after_preposition && t->type == Token::Type::ordinal) found = latest_of_month(static_cast<unsigned>(t->n), noted), length = 1;

@@ -110,25 +110,34 @@ bool LineReader::plain_talk(const std::vector<Item>& items) const {
     return std::none_of(items.begin(), items.end(), data) && !tells_of_a_deed(items);
 }
 
-void LineReader::unread(const std::vector<Item>& items) {
-    const Span where = span(items);
-    // took the super off and put it back; super on, then changed my mind: done and undone
-    static constexpr std::array<std::string_view, 10> undone = {"put it back", "put them back", "put back", "it went back", "they went back", "took it off", "took them off", "changed my mind", "changed our minds", "thought better of it"};
-    const std::string words = lower(journal_.sources.text(where));
-    const bool undoes = std::any_of(undone.begin(), undone.end(), [&](std::string_view u) { return words.find(u) != words.npos; });
-    const bool taken_back = undoes && out_->size() > first_of_sentence_ && is_event(out_->back().fact.kind);
-    if (taken_back) take_back(out_->size() - 1);
-    // 11 formic acid in, 3 skipped, 2 mites in 300: of hive 3?
-    const HiveId numbered = numbered_ && items.size() > 1 ? called_by_number(items.front()) : no_hive;
-    elsewhere_ = elsewhere_ || (numbered != no_hive && std::find(subject_.hives.begin(), subject_.hives.end(), numbered) == subject_.hives.end());
-    // a word that is not read before a colon or a dash names what follows: lower - 90% capped
-    std::string_view after = text().substr(where.end);
-    after.remove_prefix(std::min(after.size(), after.find_first_not_of(' ')));
-    if (after.starts_with(":") || after.starts_with("- ")) boxes_unread_ = true;
-    // h2 and h4 brood on 4 and 3: the first number is not of both
+/// `took the super off and put it back`, `super on, then changed my mind`: what was told last was done and undone, and is
+/// taken back. So is the 4 of `h2 and h4 brood on 4 and 3`, which is not of both. True when it was undone.
+bool LineReader::undoes_the_last(const std::vector<Item>& items) {
+    static constexpr std::array<std::string_view, 10> undoing = {"put it back", "put them back", "put back", "it went back", "they went back", "took it off", "took them off", "changed my mind", "changed our minds", "thought better of it"};
+    if (out_->size() <= first_of_sentence_) return false;
+    const std::string words = lower(journal_.sources.text(span(items)));
+    const bool undone = is_event(out_->back().fact.kind) && std::any_of(undoing.begin(), undoing.end(), [&](std::string_view u) { return words.find(u) != words.npos; });
     const auto alone = [&](const Item& i) { return i.idle() || i.is("and") || bare_number(i) || surface(i) == "respectively" || surface(i) == "resp"; };
     const bool number_alone = std::any_of(items.begin(), items.end(), [](const Item& i) { return bare_number(i); }) && std::all_of(items.begin(), items.end(), alone);
-    if (number_alone && out_->size() > first_of_sentence_ && out_->back().hives.size() > 1 && (out_->back().fact.value.said() || out_->back().fact.count > 0)) take_back(out_->size() - 1);
+    const bool of_several = out_->back().hives.size() > 1 && (out_->back().fact.value.said() || out_->back().fact.count > 0);
+    if (undone || (number_alone && of_several)) take_back(out_->size() - 1);
+    return undone;
+}
+
+/// What is not read may name the hive or the box that the next clauses are about: `11 formic acid in, 3 skipped, 2 mites in
+/// 300`, `lower - 90% capped`.
+void LineReader::names_what_follows(const std::vector<Item>& items) {
+    const HiveId numbered = numbered_ && items.size() > 1 ? called_by_number(items.front()) : no_hive;
+    elsewhere_ = elsewhere_ || (numbered != no_hive && std::find(subject_.hives.begin(), subject_.hives.end(), numbered) == subject_.hives.end());
+    std::string_view after = text().substr(span(items).end);
+    after.remove_prefix(std::min(after.size(), after.find_first_not_of(' ')));
+    boxes_unread_ = boxes_unread_ || after.starts_with(":") || after.starts_with("- ");
+}
+
+void LineReader::unread(const std::vector<Item>& items) {
+    const Span where = span(items);
+    const bool undone = undoes_the_last(items);
+    names_what_follows(items);
     std::vector<Item> joined = items;
     chunk(joined, item_context());
     jars_unread_ = jars_unread_ || std::any_of(joined.begin(), joined.end(), [](const Item& i) { return i.what == What::jars; });
@@ -171,7 +180,7 @@ void LineReader::unread(const std::vector<Item>& items) {
     const bool but_there = hive && any(is("all but"));   // heavy except h5 light
     const bool left_out = !items.empty() && (items[0].is("all but") || (items.size() > 1 && items[0].is("but") && items[1].has(Class::negation))) && out_->size() == first_of_line_ && subject_.several();
     elsewhere_ = elsewhere_ || left_out;   // h1-h5 but not the weak one, fed 2 L
-    const bool flagged = number || taken_back || in_words || left_out || after_denial || deed_before || (swarmed_before && no != items.end() && no != items.begin()) || each_there || count_there || but_there || placed || left_on || one_there || how_full || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
+    const bool flagged = number || undone || in_words || left_out || after_denial || deed_before || (swarmed_before && no != items.end() && no != items.begin()) || each_there || count_there || but_there || placed || left_on || one_there || how_full || std::any_of(items.begin(), items.end(), [&](const Item& i) { return smells_of_data(i, lexicon_) || meanings_of(i); }) ||
                          (!negated && (tells_of_a_deed(items) || strange_thing_done(items) || (!doubted && std::any_of(items.begin(), items.end(), speaks_of_data))));
     const bool put_out = negated && eventful(items) && !flagged;
     keep_words(items, Kind::remark, put_out ? Reading::Outcome::put_out : Reading::Outcome::remark, put_out ? surface(*no) : std::string{});

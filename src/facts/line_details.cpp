@@ -122,7 +122,7 @@ void LineReader::sale_goes_on(std::vector<Item>& items) const {
     if (detail != "sold" && detail != "given") return;
     std::vector<Item> joined = items;
     chunk(joined, item_context());
-    const bool jars_told = std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return tells_of_jars(r.fact); });
+    const bool jars_told = told_in_line([](const RawFact& r) { return tells_of_jars(r.fact); });
     const bool so_many = jars_told && (bare_number(items.front()) || items.front().has(Class::count));   // filled 60 x 340 g, 12 to the shop at £6
     if (joined.front().what != What::jars && !so_many) return;
     Item verb = items.front();
@@ -244,7 +244,12 @@ bool LineReader::off_several() const {
 /// `2 supers off h4 and one off h3, 38 kg`: none of them weighed yet.
 bool LineReader::off_several_unweighed() const {
     const auto weighed = [](const RawFact& r) { return r.fact.kind == Kind::super_off && r.fact.value.said(); };
-    return off_several() && std::none_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), weighed);
+    return off_several() && !told_in_line(weighed);
+}
+
+/// A weight after two boxes that came off at once.
+bool LineReader::ask_each_or_both(const std::vector<Item>& items) {
+    return keep_asked(span(items), "each of the two, or both together?", "write each with its weight, for example `top super off 12 kg`"), true;
 }
 
 /// `super off, all capped, 22 kg`: what the box weighed that came off before it in the line. True when it is.
@@ -266,7 +271,7 @@ bool LineReader::weight_of_the_super_off(const std::vector<Item>& items) {
     RawFact& box = (*out_)[off - 1];
     const RawFact* other = off > first_of_line_ + 1 ? &(*out_)[off - 2] : nullptr;   // top and bottom supers off, 24 kg
     const bool of_two = other && other->fact.kind == Kind::super_off && box.fact.kind == Kind::super_off && other->hives == box.hives && !other->fact.value.said() && !box.fact.value.said();
-    if (of_two) return keep_asked(span(items), "each of the two, or both together?", "write each with its weight, for example `top super off 12 kg`"), true;
+    if (of_two) return ask_each_or_both(items);
     if (box.fact.kind != Kind::super_off || box.fact.value.said() || box.hives.size() != 1) return false;
     std::vector<Item> joined = items;
     chunk(joined, item_context());   // about 22 kg
@@ -284,8 +289,7 @@ bool LineReader::places_the_new_box(const std::vector<Item>& items) {
     const auto leading = [&](const Item& i) { return i.idle() || std::find(leads.begin(), leads.end(), surface(i)) != leads.end(); };
     const auto place = std::find_if_not(items.begin(), items.end(), leading);
     if (place == items.end() || !place->has(Class::placing)) return false;
-    std::size_t at = out_->size();
-    while (at > first_of_sentence_ && (at == out_->size() || (*out_)[at].fact.kind == Kind::remark)) --at;
+    const std::size_t at = last_told();
     if (at == out_->size() || (*out_)[at].fact.kind != Kind::super_on || (*out_)[at].fact.placing != Placing::unsaid) return false;
     if (place != items.begin() && join_last({place, items.end()}, false)) return true;   // put it under the first
     take_back(at);

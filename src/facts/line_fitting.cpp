@@ -34,7 +34,7 @@ void LineReader::one_of_yard_and_hive(std::vector<Candidate>& found) const {
     const auto of_yard = [](const Candidate& c) { return c.about_yard; };
     if (std::all_of(found.begin(), found.end(), of_yard) || std::none_of(found.begin(), found.end(), of_yard)) return;
     // hill hives inspected, calm: of hives nobody knows
-    const auto of_hives = [&] { return std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::remark && lower(r.fact.text).find("hives") != std::string::npos; }); };
+    const auto of_hives = [&] { return told_in_line([](const RawFact& r) { return r.fact.kind == Kind::remark && lower(r.fact.text).find("hives") != std::string::npos; }); };
     if (subject_.said() || of_hives()) std::erase_if(found, of_yard);
     else std::erase_if(found, [](const Candidate& c) { return needs_hive(c); });
 }
@@ -61,12 +61,12 @@ bool LineReader::names_hive(const std::vector<Item>& items) const {
 LineReader::Told LineReader::told_before(const std::vector<Item>& items) const {
     const auto any = [&](auto speaks) { return std::any_of(items.begin(), items.end(), speaks); };
     const auto of_line = [&](Kind kind) {
-        return std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [&](const RawFact& r) { return r.fact.kind == kind; });
+        return told_in_line([&](const RawFact& r) { return r.fact.kind == kind; });
     };
     Told told;
     told.box = box_.by != BoxChoice::By::unsaid;
     told.brood = !told.box && (brood_said_ || any(speaks_of_brood));
-    told.wet_box = std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::super_off && r.fact.comb == Comb::wet; });
+    told.wet_box = told_in_line([](const RawFact& r) { return r.fact.kind == Kind::super_off && r.fact.comb == Comb::wet; });
     told.food = any([](const Item& i) { return i.has(Class::food); }) || (food_said_ && any([](const Item& i) { return i.is("added"); }));
     told.box_last = out_->size() > first_of_line_ && out_->back().fact.box.by != BoxChoice::By::unsaid;
     told.box_in_sentence = told.box_last && last_.set && last_.out < out_->size();
@@ -85,9 +85,9 @@ LineReader::Told LineReader::told_before(const std::vector<Item>& items) const {
     told.plant = any([](const Item& k) { return k.has(Class::plant); });
     told.laying = any([](const Item& k) { return k.is("laying"); });
     told.whole_hive = names_hive(items);
-    told.boxes = boxes_unread_ || std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind < Kind::hive_moved || r.fact.box.by != BoxChoice::By::unsaid; });
+    told.boxes = boxes_unread_ || told_in_line([](const RawFact& r) { return r.fact.kind < Kind::hive_moved || r.fact.box.by != BoxChoice::By::unsaid; });
     told.extracted = of_line(Kind::extracted);
-    told.jars = std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return tells_of_jars(r.fact); });
+    told.jars = told_in_line([](const RawFact& r) { return tells_of_jars(r.fact); });
     const auto deed = [](const Item& k) { return k.what == What::sign || (k.has(Class::done) && !on_or_off(k)); };
     told.stands = any([&](const Item& k) { return k.has(Class::filler) && says_has(surface(k)); }) && any([](const Item& k) { return k.is("on") || k.is("in"); }) && !any(deed);
     told.cells = cells_said_ || any(speaks_of_cells);

@@ -104,8 +104,7 @@ bool LineReader::governed(const std::vector<std::vector<Item>>& clauses, std::si
         if (corrects) return false;
         const bool at_most = said == "if" && &i + 2 == items.data() + items.size() && surface(*(&i + 1)) == "that";   // 3 seams if that
         const bool or_so = said == "if" && &i + 3 == items.data() + items.size() && surface(*(&i + 1)) == "not" && holds_number(*(&i + 2));   // 6 frames if not 7
-        if (or_so) continue;
-        if (at_most) continue;
+        if (at_most || or_so) continue;
         if (i.has(Class::plan) || i.has(Class::condition)) {
             because = said;
             const bool negated = std::any_of(items.begin(), items.end(), [](const Item& k) { return k.has(Class::negation); });

@@ -99,6 +99,13 @@ void LineReader::take_back(std::size_t from) {
     }
 }
 
+/// The last fact of the sentence that is more than words, the number of facts told where there is none.
+std::size_t LineReader::last_told() const {
+    std::size_t told = out_->size();
+    while (told > first_of_sentence_ && (*out_)[told - 1].fact.kind == Kind::remark) --told;
+    return told > first_of_sentence_ ? told - 1 : out_->size();
+}
+
 /// The hives the line is about are those of the fact; how many `all` said they are is not asked here.
 void LineReader::of_the_subject(RawFact& raw) const {
     raw.hives = subject_.hives, raw.but = subject_.but;
@@ -139,7 +146,7 @@ void LineReader::keep_beside() {
     for (auto& [words, said_of] : beside_) {
         const Span where = span(words);
         const auto holds = [&](const RawFact& r) { return (r.fact.kind == Kind::remark || r.fact.kind == Kind::todo) && r.fact.span.begin <= where.begin && r.fact.span.end >= where.end; };
-        if (std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), holds)) continue;
+        if (told_in_line(holds)) continue;
         subject_ = said_of;
         keep_words(words, Kind::remark, Reading::Outcome::remark, "");
         const bool time = std::all_of(words.begin(), words.end(), [&](const Item& i) { return i.words.empty() && (surface(i) == "at" || surface(i).find(':') != std::string::npos); });

@@ -130,10 +130,9 @@ bool LineReader::numbers_before_commas(std::vector<Item>& items) {
 /// or so many of them?
 bool LineReader::hive_or_so_many(const std::vector<Item>& items) const {
     static constexpr std::array<std::string_view, 8> said_uncounted = {"queen cell", "swarm cell", "cup", "sealed cell", "open cell", "super", "strip", "pad"};
-    const HiveId id = items.size() > 1 && numbered_ ? called_by_number(items[0]) : no_hive;
+    const HiveId id = items.size() > 1 && numbered_ && !pointed_ ? called_by_number(items[0]) : no_hive;   // not of 1. Calm. 4 swarm cells.
     if (id == no_hive || (subject_.hives.size() == 1 && subject_.hives.front() == id)) return false;
     const bool goes_on = out_->size() > first_of_line_;
-    if (pointed_) return false;   // 1. Calm. 4 swarm cells.
     if (goes_on && items.size() == 2 && (items[1].is("capped") || items[1].is("full") || items[1].is("drawn"))) return true;
     std::size_t k = 1;
     while (k < items.size() && describes(items[k])) ++k;

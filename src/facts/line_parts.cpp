@@ -312,7 +312,7 @@ bool LineReader::for_each_box(const Clause& c) {
     const auto pair = std::find_if(c.without.begin(), c.without.end(), [](const Item& i) { return i.what == What::box && i.box2.by != BoxChoice::By::unsaid; });
     if (pair == c.without.end()) return false;
     const bool off = eventful(c.without);
-    if (off && !masses_in(c.without).empty()) return keep_asked(span(c.written), "each of the two, or both together?", "write each with its weight, for example `top super off 12 kg`"), true;
+    if (off && !masses_in(c.without).empty()) return ask_each_or_both(c.written);
     std::vector<Item> first = c.without, second = c.without;
     const auto at = static_cast<std::size_t>(pair - c.without.begin());
     first[at].box2 = {};

@@ -66,29 +66,29 @@ std::optional<LineReader::Question> LineReader::which_box(const Fact& fact, Span
     const bool tenths = (fact.assumed & assumed_full) && fact.value.dimension == Dimension::share && fact.value.amount % 10 != 0;   // super 17.5%
     if (tenths) return Question{"full, capped, or water in the honey?", "write `top 70% full`, `top 70% capped` or `moisture 17.5%`"};
     if (of_brood_boxes(fact, where)) return Question{"of which box?", "say `super` or `brood box`, or put it in quotes if it is only a remark"};
-    if (boxes_unread_ && takes_box_from_before(kind) && !names_super(where)) return Question{"of which super?", "name the super: top, bottom, super 2 or its label"};
+    // second super on, under the first, which is 80% full
+    const bool placed = before && before->fact.kind == Kind::super_on && before->fact.placing != Placing::unsaid;
+    const bool of_either = placed && (kind == Kind::full || kind == Kind::capped) && fact.box.by == BoxChoice::By::unsaid;
+    if (of_either || (boxes_unread_ && takes_box_from_before(kind) && !names_super(where))) return Question{"of which super?", "name the super: top, bottom, super 2 or its label"};
     const bool weighed_it = said.find("it weigh") != std::string::npos || said.find("they weigh") != std::string::npos;
     const bool of_what = boxes_unread_ && kind == Kind::hive_weight && !names_hive(last_.items) && (weighed_it || said.find("weigh") == std::string::npos);
-    const bool just_on = kind == Kind::hive_weight && !names_hive(last_.items) && said.find("hive") == said.npos && std::any_of(line, out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::super_on; });   // super on, weighs 11 lb
+    const bool just_on = kind == Kind::hive_weight && !names_hive(last_.items) && said.find("hive") == said.npos && told_in_line([](const RawFact& r) { return r.fact.kind == Kind::super_on; });   // super on, weighs 11 lb
     if (of_what || just_on) return Question{"the super, or the hive?", "say what weighed that much, for example `top weighs 15 kg`"};
     // top 40% capped, bottom 80%; both full, top 90% capped, bottom a third; not top full, 40% capped, bottom 80%
-    const bool full_told = std::any_of(sentence, out_->end(), [&](const RawFact& r) { return r.fact.kind == Kind::full && r.fact.box.by != BoxChoice::By::all && r.fact.box != fact.box; });
+    const bool full_told = told_in_sentence([&](const RawFact& r) { return r.fact.kind == Kind::full && r.fact.box.by != BoxChoice::By::all && r.fact.box != fact.box; });
     const bool after_capping = sentence != out_->end() && before->fact.kind == Kind::capped && before->fact.box.by != fact.box.by;
     static constexpr std::array<std::string_view, 4> how_full = {"full", "fill", "start", "touch"};
     static constexpr std::array<std::string_view, 5> wholly = {"fully", "completely", "totally", "entirely", "wholly"};
     const bool all_of_it = fact.kind == Kind::full && std::any_of(wholly.begin(), wholly.end(), [&](std::string_view w) { return said.ends_with(w); });   // top 80% capped, bottom fully
     const bool a_share = fact.kind == Kind::full && fact.value.amount >= 250 && fact.value.amount <= 750 && std::none_of(how_full.begin(), how_full.end(), [&](std::string_view w) { return said.find(w) != said.npos; });   // bottom a third
     if ((a_share || all_of_it || (fact.assumed & assumed_full)) && fact.box.by != BoxChoice::By::unsaid && after_capping && !full_told) return Question{"full, or capped?", "write `bottom 80% capped` or `bottom 80% full`"};
-    // second super on, under the first, which is 80% full
-    const bool placed = before && before->fact.kind == Kind::super_on && before->fact.placing != Placing::unsaid;
-    if (placed && (kind == Kind::full || kind == Kind::capped) && fact.box.by == BoxChoice::By::unsaid) return Question{"of which super?", "name the super: top, bottom, super 2 or its label"};
     // put the second brood box above the excluder: one more, or one that stood below?
     if (kind == Kind::brood_box_on && said.find("excluder") != said.npos) return Question{"a brood box more, or one that stands there already?", "write `+brood box`, or put it in quotes if it was only moved"};
     // 4 frames of brood, 60% sealed: of the brood
     const bool of_the_brood = kind == Kind::capped && fact.box.by == BoxChoice::By::unsaid && before && last_.set && (before->fact.kind == Kind::brood || before->fact.kind == Kind::eggs || before->fact.kind == Kind::larvae);
     if (of_the_brood) return Question{"of the brood, or of a super?", "write `super 60% capped` of the honey; how much of the brood is sealed is not kept"};
     // second super on, under the first; first one half full
-    const bool under = std::any_of(line, out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::super_on && r.fact.placing == Placing::under; });
+    const bool under = told_in_line([](const RawFact& r) { return r.fact.kind == Kind::super_on && r.fact.placing == Placing::under; });
     const bool counted_anew = under && fact.box.by == BoxChoice::By::number && takes_box_from_before(kind);
     if (counted_anew) return Question{"counted before the new one went under, or after?", "say top or bottom, for example `top half full`"};
     // 3 queen cups, no eggs
@@ -99,7 +99,7 @@ std::optional<LineReader::Question> LineReader::which_box(const Fact& fact, Span
     if (takes_box_from_before(kind) && !hives_named_ && !headed_ && last_.set && two_off_last) return Question{"of which hive's boxes?", "write a line for each hive"};
     // took off 2 mediums, the lower one 90%
     const bool of_two = said.find("lower") != said.npos || said.find("upper") != said.npos || said.find(" one") != said.npos;
-    const bool two_off = std::any_of(sentence, out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::super_off && r.fact.count > 1; });
+    const bool two_off = told_in_sentence([](const RawFact& r) { return r.fact.kind == Kind::super_off && r.fact.count > 1; });
     if (takes_box_from_before(kind) && of_two && two_off) return Question{"of those that came off, or still on?", "say `the bottom super still on is 40% capped`, or write it before they come off"};
     // 2 queen cups, both empty
     const bool both = before && fact.box.by == BoxChoice::By::all && takes_box_from_before(kind) && !names_super(where) && !before->fact.value.said() && before->fact.count > 1 &&
@@ -119,15 +119,13 @@ std::optional<LineReader::Question> LineReader::which_count(const Fact& fact, Sp
     // h1 1 box: a super, or the hive on one box?
     const std::string said = lower(journal_.sources.text(where));
     const bool boxes = said.find("box") != said.npos && said.find("super") == said.npos && said.find("medium") == said.npos && said.find("shallow") == said.npos;
-    const bool of_supers = std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), [](const RawFact& r) { return r.fact.kind == Kind::super_off || r.fact.kind == Kind::super_on; });
+    const bool of_supers = told_in_line([](const RawFact& r) { return r.fact.kind == Kind::super_off || r.fact.kind == Kind::super_on; });
     if (boxes && !of_supers) return Question{"supers, or boxes in all?", "write `2 supers` of the boxes above the brood"};
-    const auto line = out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_);
     // took h1 two supers, h3 three supers
     const auto off_elsewhere = [&](const RawFact& r) { return r.fact.kind == Kind::super_off && r.hives != subject_.hives; };
-    if (hives_named_ && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_sentence_), out_->end(), off_elsewhere)) return Question{"off, or still on?", "write `2 supers off` or `2 supers still on`"};
     // honey off h1 and h2; two supers from h2
     const auto all_off_here = [&](const RawFact& r) { return r.fact.kind == Kind::super_off && r.fact.box.by == BoxChoice::By::all && std::find(r.hives.begin(), r.hives.end(), subject_.hives.front()) != r.hives.end(); };
-    if (subject_.hives.size() == 1 && std::any_of(line, out_->end(), all_off_here)) return Question{"off, or still on?", "write `2 supers off` or `2 supers still on`"};
+    if ((hives_named_ && told_in_sentence(off_elsewhere)) || (subject_.hives.size() == 1 && told_in_line(all_off_here))) return Question{"off, or still on?", "write `2 supers off` or `2 supers still on`"};
     // h1 h4: honey off, 5 boxes
     const bool just_off = out_->size() > first_of_sentence_ && out_->back().fact.kind == Kind::super_off;
     if (subject_.several() && just_off) return Question{"from each of the hives, or together?", "write a line for each hive"};
@@ -137,7 +135,7 @@ std::optional<LineReader::Question> LineReader::which_count(const Fact& fact, Sp
 /// After a split: of the old hive, or of the new?
 std::optional<LineReader::Question> LineReader::which_half(const Fact& fact) const {
     const auto split = [](const RawFact& r) { return divides(r.fact.kind); };
-    const bool split_before = std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_sentence_), out_->end(), split);
+    const bool split_before = told_in_sentence(split);
     if ((fact.kind == Kind::queen_marked || fact.kind == Kind::queen_clipped) && split_before) return Question{"the queen of which hive?", "write a line for the hive she is in"};
     // split into h10, 3 frames of brood, 2 open cells
     const auto clause = out_->begin() + static_cast<std::ptrdiff_t>(std::min(before_clause_, out_->size()));
@@ -149,19 +147,31 @@ std::optional<LineReader::Question> LineReader::which_half(const Fact& fact) con
     return {};
 }
 
+/// `no brood bar 2 frames`, `eggs but not her`: is it denied?
+std::optional<LineReader::Question> LineReader::none_or_some(const Fact& fact, Span where) const {
+    static constexpr std::array<std::string_view, 6> exceptions = {"bar ", "except ", "apart from ", "other than ", "but for ", "save for "};
+    if (fact.detail != "none" && fact.count != 0) return {};
+    const std::string here = lower(journal_.sources.text(where));
+    std::string after = lower(text().substr(where.end, 24));
+    after.erase(0, after.find_first_not_of(" ,"));
+    const bool but_some = std::any_of(exceptions.begin(), exceptions.end(), [&](std::string_view e) { return after.starts_with(e) || here.find(' ' + std::string(e)) != here.npos; });
+    const bool but_not = here.find(" but ") != here.npos && !here.starts_with("no");
+    if (but_some || but_not) return Question{"none, or some?", "write what is there, in a clause of its own"};
+    return {};
+}
+
 /// What has to be asked before a reading is a fact, if anything.
 std::optional<LineReader::Question> LineReader::question_about(const Candidate& c, Span where) const {
     if (elsewhere_ && needs_hive(c) && !c.hive_named && !hives_named_) return Question{"at which of the hives?", "write a line for each hive"};
     // left her the top one, which is light: told of what was not read
     static constexpr std::array<std::string_view, 6> which = {"which is ", "which was ", "which has ", "which had ", "which are ", "which were "};
-    const std::string so_far = line_before(where);
-    const bool relates = std::any_of(which.begin(), which.end(), [&](std::string_view w) { return so_far.ends_with(w); });
-    const bool after_words = out_->size() > first_of_sentence_ && (out_->back().fact.kind == Kind::remark || out_->back().fact.kind == Kind::todo);
-    if (relates && after_words && needs_hive(c)) return Question{"what is so?", "write what it is told of, in a sentence of its own"};
+    const bool after_words = needs_hive(c) && out_->size() > first_of_sentence_ && (out_->back().fact.kind == Kind::remark || out_->back().fact.kind == Kind::todo);
+    const std::string so_far = after_words ? line_before(where) : std::string{};
+    if (std::any_of(which.begin(), which.end(), [&](std::string_view w) { return so_far.ends_with(w); })) return Question{"what is so?", "write what it is told of, in a sentence of its own"};
     if (c.about_yard && !subject_.but.empty() && out_->size() == first_of_line_) return Question{"of the yard, or of these hives?", "write what was seen at the hives, or a line of the yard"};   // all but h4 have fresh nectar
     // fed all hives 8 L, h4 got 12 L
     const auto fed_with_others = [&](const RawFact& r) { return r.fact.kind == Kind::feed && r.fact.value.dimension == c.fact.value.dimension && (r.all || r.both || (r.hives.size() > 1 && subject_.hives.size() == 1 && std::find(r.hives.begin(), r.hives.end(), subject_.hives.front()) != r.hives.end())); };
-    const bool fed_again = c.fact.kind == Kind::feed && c.fact.value.said() && hives_named_ && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), fed_with_others);
+    const bool fed_again = c.fact.kind == Kind::feed && c.fact.value.said() && hives_named_ && told_in_line(fed_with_others);
     if (fed_again) return Question{"as well, or instead?", "write what each of the hives was given"};
     // h5 united with n1: which of the two lives on?
     const auto nucleus = [&](HiveId h) { return h != no_hive && journal_.hives[static_cast<std::size_t>(h)].nucleus; };
@@ -173,20 +183,12 @@ std::optional<LineReader::Question> LineReader::question_about(const Candidate& 
     static constexpr std::array<std::string_view, 4> in_all = {"all told", "in all", "altogether", "in total"};
     const std::string words = c.fact.kind == Kind::stocktake && c.fact.lot.empty() ? line_before({where.file, where.end, where.end}) : std::string{};
     if (std::any_of(in_all.begin(), in_all.end(), [&](std::string_view w) { return words.find(w) != words.npos; })) return Question{"of which lot?", "count each lot, for example `stocktake 12 kg lot A`"};
-    // no brood bar 2 frames; eggs but not her: is it denied?
-    static constexpr std::array<std::string_view, 6> exceptions = {"bar ", "except ", "apart from ", "other than ", "but for ", "save for "};
-    const std::string here = lower(journal_.sources.text(where));
-    std::string after = lower(text().substr(where.end, 24));
-    after.erase(0, after.find_first_not_of(" ,"));
-    const bool denied = c.fact.detail == "none" || c.fact.count == 0;
-    const bool but_some = denied && std::any_of(exceptions.begin(), exceptions.end(), [&](std::string_view e) { return after.starts_with(e) || here.find(' ' + std::string(e)) != here.npos; });
-    const bool but_not = denied && here.find(" but ") != here.npos && !here.starts_with("no");
-    if (but_some || but_not) return Question{"none, or some?", "write what is there, in a clause of its own"};
+    if (const auto asked = none_or_some(c.fact, where)) return asked;
     // nosema tested, negative
     if (c.fact.kind == Kind::disease && lower(journal_.sources.text(where)).find("test") != std::string::npos) return Question{"found, or only tested for?", "write `nosema found`, or `no nosema`"};
     // h3 swarmed, hived the swarm: as which hive?
     const auto swarmed_here = [&](const RawFact& r) { return r.fact.kind == Kind::swarmed && r.hives == subject_.hives; };
-    if (c.fact.kind == Kind::swarm_hived && !c.hive_named && !hives_named_ && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), swarmed_here)) return Question{"hived as which hive?", "name it, for example `hived as s1`"};
+    if (c.fact.kind == Kind::swarm_hived && !c.hive_named && !hives_named_ && told_in_line(swarmed_here)) return Question{"hived as which hive?", "name it, for example `hived as s1`"};
     // amitraz, 2 strips per brood box: it is given in strips, which go in and come out
     const bool strips = c.fact.kind == Kind::treatment && c.fact.detail == "amitraz" && lower(journal_.sources.text(where)).find("treat") == std::string::npos;
     if (strips) return Question{"strips put in?", "write `amitraz strips in`, or `treated with amitraz`"};

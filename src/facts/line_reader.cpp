@@ -19,19 +19,16 @@ using What = Item::What;
 
 namespace {
 
-/// `first super (drawn) on h1`: brackets around what a box holds, where more follows, are passed over.
+/// `first super (drawn) on h1`, `h1 (yesterday) super on`: brackets around a day, and around what a box holds where more
+/// follows, are passed over.
 void without_brackets(std::vector<Item>& items) {
     const auto says_box = [](const Item& i) { return i.has(Class::combing) || !i.box_kind.empty() || i.is("thin foundation"); };
-    for (std::size_t i = 1; i + 3 < items.size(); ++i)
-        if (stop(items[i], "(") && says_box(items[i + 1]) && stop(items[i + 2], ")") && items[i + 3].what != What::stop) {
-            items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 2);
-            items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
-        }
-    for (std::size_t i = 0; i + 3 < items.size(); ++i)   // h1 (yesterday) super on
-        if (stop(items[i], "(") && items[i + 1].what == What::day && stop(items[i + 2], ")")) {
-            items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 2);
-            items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
-        }
+    for (std::size_t i = 0; i + 3 < items.size(); ++i) {
+        const bool held = i > 0 && says_box(items[i + 1]) && items[i + 3].what != What::stop;
+        if (!stop(items[i], "(") || !stop(items[i + 2], ")") || !(held || items[i + 1].what == What::day)) continue;
+        items.erase(items.begin() + static_cast<std::ptrdiff_t>(i) + 2);
+        items.erase(items.begin() + static_cast<std::ptrdiff_t>(i));
+    }
     // section rack (32) on h2: so many in it
     for (std::size_t i = 1; i + 3 < items.size(); ++i) {
         const bool held = items[i - 1].is("sections") && stop(items[i], "(") && bare_number(items[i + 1]) && stop(items[i + 2], ")") && items[i + 3].what != What::stop;
@@ -719,7 +716,7 @@ bool LineReader::asked_instead(const Clause& c, const std::vector<Solution>& way
     // clearer board on, supers off Friday: the coming one
     const auto off = [](const Solution& s) { return std::any_of(s.candidates.begin(), s.candidates.end(), [](const Candidate& k) { return k.fact.kind == Kind::super_off; }); };
     const auto later_board = [&](const RawFact& r) { return r.fact.kind == Kind::escape_on && (r.fact.happened == Day{} || r.fact.happened > *c.happened); };
-    const bool board_on = c.happened && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), later_board);
+    const bool board_on = c.happened && told_in_line(later_board);
     if (board_on && any_way(off)) return ask("did they come off then, or will they?", "write the date they came off, or `take the supers off on Friday`");
     if (!ways.empty() && of_a_nuc(c.written)) return ask("which nuc?", "name it, for example `n1 3 frames of brood`");
     if (!ways.empty() && was_before(c.written)) return ask("as it was, or as it is now?", "write only what is there now");
@@ -746,12 +743,12 @@ void LineReader::clause(std::vector<Item> items) {
     const auto weather_alone = [](const Item& i) { return i.has(Class::weather) || i.has(Class::link); };
     if (surface(items[0]) == "still" && of_the_weather && std::all_of(items.begin() + 1, items.end(), weather_alone)) items[0].words = {table_word("calm weather", Class::weather)};   // 18C, still
     if (each_of_two_numbers(items) || one_more_there(items) || no_sentence(items) || count_goes_on(items) || weight_of_the_super_off(items) || due_of_the_treatment(items) || treatment_out_again(items) || so_many_each(items) || worked_out_again(items) || honey_of_another(items) || went_with_the_split(items) || jars_of_another_lot(items) || each_of_two(items)) return;
-    const bool on_each = items.size() > 2 && says_each(items.back()) && (items[items.size() - 2].is("on") || items[items.size() - 2].is("in") || items[items.size() - 2].is("at"));
-    if (on_each && !subject_.several() && !head_.several() && subject_.said()) return keep_asked(span(items), "each of which hives?", "name the hives");
+    const bool each = items.size() > 1 && says_each(items.back());
+    const bool on_each = each && items.size() > 2 && (items[items.size() - 2].is("on") || items[items.size() - 2].is("in") || items[items.size() - 2].is("at"));
     // as strong as h2, 8 frames of brood each
     const bool after_words = out_->size() > first_of_sentence_ && out_->back().fact.kind == Kind::remark;
-    const bool each_of_what = items.size() > 1 && says_each(items.back()) && !subject_.several() && !head_.several() && subject_.said() && after_words && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::thing); });
-    if (each_of_what) return keep_asked(span(items), "each of which hives?", "name the hives");
+    const bool each_of_what = each && after_words && std::any_of(items.begin(), items.end(), [](const Item& i) { return i.has(Class::thing); });
+    if ((on_each || each_of_what) && !subject_.several() && !head_.several() && subject_.said()) return keep_asked(span(items), "each of which hives?", "name the hives");
     if (in_any(items)) return;
     if (items.size() > 1 && items.back().what == What::quoted && !reads(items) && reads(part_of(items, 0, items.size() - 1))) {   // queen seen "little dark girl"
         const std::vector<Item> aside{items.back()};
@@ -778,9 +775,7 @@ void LineReader::clause(std::vector<Item> items) {
     if (std::any_of(c.written.begin(), c.written.end(), [](const Item& i) { return i.is("corrected"); })) {
         // h3 2, no, make that 4: what was told last is not what holds
         const auto said = std::find_if(c.written.begin(), c.written.end(), [](const Item& i) { return !i.idle() && !i.has(Class::negation) && i.what != What::stop; });
-        std::size_t told = out_->size();
-        while (told > first_of_sentence_ && (*out_)[told - 1].fact.kind == Kind::remark) --told;
-        if (said != c.written.end() && said->is("corrected") && told > first_of_sentence_) take_back(told - 1);
+        if (said != c.written.end() && said->is("corrected")) take_back(last_told());
         return ask_which_holds(c.written);
     }
     const bool others = c.items.size() > 2 && c.items[0].is("all but") && c.items[1].what == What::hives;   // n1 united with h2; all but h3 fed 2 L

@@ -1,4 +1,5 @@
 #pragma once
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <utility>
@@ -110,6 +111,12 @@ private:
     bool governed(const std::vector<std::vector<Item>>& clauses, std::size_t at, std::string& because, bool& todo) const;
     bool tells_when(const std::vector<Item>& items, const Item& i, std::string_view surface) const;
     void take_back(std::size_t from);
+    bool undoes_the_last(const std::vector<Item>& items);
+    void names_what_follows(const std::vector<Item>& items);
+    /// Whether one of the facts told so far, of the line or of the sentence, is so.
+    template <typename Says> bool told_in_line(Says says) const { return std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), says); }
+    template <typename Says> bool told_in_sentence(Says says) const { return std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_sentence_), out_->end(), says); }
+    std::size_t last_told() const;
     std::string words_kept(const std::vector<Item>& items, Span where) const;
     void of_the_subject(RawFact& raw) const;
     void keep_words(const std::vector<Item>& items, Kind kind, Reading::Outcome outcome, std::string because);
@@ -117,6 +124,7 @@ private:
     bool join_last(const std::vector<Item>& items, bool alone = false);
     bool several_shares(const std::vector<Item>& items);
     bool each_or_together(const Solution& solution, const std::vector<Item>& items);
+    bool ask_each_or_both(const std::vector<Item>& items);
     bool impossible_share(const std::vector<Item>& items);
     bool two_meanings(const std::vector<Item>& items);
     bool unit_missing(const std::vector<Item>& items);
@@ -182,6 +190,7 @@ private:
     std::optional<Question> which_box(const Fact& fact, Span where) const;
     std::optional<Question> which_count(const Fact& fact, Span where) const;
     std::optional<Question> which_half(const Fact& fact) const;
+    std::optional<Question> none_or_some(const Fact& fact, Span where) const;
     std::optional<Question> question_about(const Candidate& c, Span where) const;
     void take_one(const Candidate& c, Span where, std::optional<Day> happened);
     void keep_as_words(Span where, RawFact raw, bool flagged);

@@ -280,10 +280,10 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     }
     // shook out, boxes home to the shed: what stood there goes with it
     const auto gone = [](const RawFact& r) { return r.fact.kind == Kind::hive_ended || r.fact.kind == Kind::hive_dead || r.fact.kind == Kind::hive_united; };
-    const bool cleared = kind == Kind::super_off && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), gone) && lower(journal_.sources.text(where)).find("super") == std::string::npos;
+    const bool cleared = kind == Kind::super_off && told_in_line(gone) && lower(journal_.sources.text(where)).find("super") == std::string::npos;
     const auto says = [&](const char* word) { return lower(journal_.sources.text(where)).find(word) != std::string::npos; };
     const auto died = [&](const RawFact& r) { return (r.fact.kind == Kind::hive_dead || r.fact.kind == Kind::hive_ended) && r.hives == subject_.hives; };
-    const bool of_the_dead = seen_of_colony(kind) && kind != Kind::stores && !hives_named_ && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), died);
+    const bool of_the_dead = seen_of_colony(kind) && kind != Kind::stores && !hives_named_ && told_in_line(died);
     if (of_the_dead && raw.fact.value.said()) return keep_asked(where, "alive, or found dead?", "put what was found of a dead colony in quotes");
     if (of_the_dead) return raw.hives = subject_.hives, keep_as_words(where, std::move(raw), false);
     if (cleared) return raw.hives = subject_.hives, keep_as_words(where, std::move(raw), false);
@@ -301,7 +301,7 @@ void LineReader::take_one(const Candidate& c, Span where, std::optional<Day> hap
     if (kind == Kind::swarm_hived && !headed_ && raw.hives.size() == 1) subject_ = {}, subject_.hives = raw.hives;   // what follows is of the swarm
     const auto of_another = [&](const RawFact& r) { return !r.hives.empty() && r.hives != subject_.hives; };
     const bool wasps = kind == Kind::pest && c.fact.detail == "wasps";
-    const bool of_the_yard = !subject_.said() || ((wasps || !headed_) && !hives_named_ && std::any_of(out_->begin() + static_cast<std::ptrdiff_t>(first_of_line_), out_->end(), of_another));
+    const bool of_the_yard = !subject_.said() || ((wasps || !headed_) && !hives_named_ && told_in_line(of_another));
     if ((kind == Kind::pollen || kind == Kind::pest) && of_the_yard) return keep_as_words(where, std::move(raw), false);   // of the yard
     if (of_frames(c.fact) && !hives_named_) frames_of_the_nuc(raw);
     if (needs_hive(c) && !c.hive_named && !subject_.said() && raw.hives.empty()) ask_hive(where);

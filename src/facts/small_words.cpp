@@ -173,9 +173,4 @@ void pairs(Items& items) {
     }
 }
 
-bool after_may(std::string_view word) {
-    static constexpr std::array<std::string_view, 16> words = {"have", "be", "need", "not", "still", "want", "go", "swarm", "require", "yet", "well", "already", "just", "do", "take", "only"};
-    return std::find(words.begin(), words.end(), word) != words.end();
-}
-
 }  // namespace waxtab

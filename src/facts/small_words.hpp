@@ -27,7 +27,5 @@ void by_the_way(std::vector<Item>& items);
 void roles(std::vector<Item>& items);
 /// Pairs with a meaning of their own: to the shed, no excluder, under the top super.
 void pairs(std::vector<Item>& items);
-/// What follows a `may` that is no month: have, be, need.
-bool after_may(std::string_view word);
 
 }  // namespace waxtab

@@ -40,7 +40,7 @@ std::vector<Token> tokenise(std::string_view line, std::uint32_t offset);
 /// Lower case for ASCII and the Latin, Greek and Cyrillic letters that have a simple one.
 std::string lower(std::string_view text);
 
-/// `w/` and `w/o` as the words they stand for.
+/// `w/` and `w/o` as the words they stand for, `alc. wash` without its point.
 std::vector<Token> with_and_without(const std::vector<Token>& tokens);
 
 /// `made up a nuc, n1, with the old queen` without the comma before the name.
